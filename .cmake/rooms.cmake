@@ -1,0 +1,36 @@
+# SPDX-FileCopyrightText: 2026 the loopfolio authors
+# SPDX-License-Identifier: MIT
+
+# The flags that all our own code is compiled with.
+function(loopfolio_compile_options target)
+  # No contraction: the same source gives the same digits on every machine.
+  target_compile_options(${target} PRIVATE -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wnon-virtual-dtor
+                                           -ffp-contract=off)
+  if(LOOPFOLIO_WERROR)
+    target_compile_options(${target} PRIVATE -Werror)
+  endif()
+  if(LOOPFOLIO_SANITIZE)
+    target_compile_options(${target} PUBLIC -fsanitize=address,undefined -fno-sanitize-recover=all
+                                            -fno-omit-frame-pointer)
+    target_link_options(${target} PUBLIC -fsanitize=address,undefined)
+  endif()
+endfunction()
+
+# loopfolio_room(NAME DEPENDS room... LIBRARIES target...): a static library of src/NAME, with headers
+# in include/loopfolio/NAME. Libraries from outside stay private to the room unless a header shows them.
+function(loopfolio_room name)
+  cmake_parse_arguments(ROOM "" "" "DEPENDS;LIBRARIES" ${ARGN})
+  file(GLOB sources CONFIGURE_DEPENDS "${CMAKE_CURRENT_SOURCE_DIR}/src/${name}/*.cpp")
+  list(TRANSFORM ROOM_DEPENDS PREPEND loopfolio_)
+  if(sources)
+    add_library(loopfolio_${name} STATIC ${sources})
+    loopfolio_compile_options(loopfolio_${name})
+    target_include_directories(loopfolio_${name} PUBLIC "${CMAKE_CURRENT_SOURCE_DIR}/include"
+                                                 PRIVATE "${CMAKE_CURRENT_SOURCE_DIR}/src")
+    target_link_libraries(loopfolio_${name} PUBLIC ${ROOM_DEPENDS} PRIVATE ${ROOM_LIBRARIES})
+  else()
+    add_library(loopfolio_${name} INTERFACE)
+    target_include_directories(loopfolio_${name} INTERFACE "${CMAKE_CURRENT_SOURCE_DIR}/include")
+    target_link_libraries(loopfolio_${name} INTERFACE ${ROOM_DEPENDS} ${ROOM_LIBRARIES})
+  endif()
+endfunction()

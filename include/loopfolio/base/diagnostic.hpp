@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <compare>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace loopfolio {
+
+/// A place in a file. Line and column count from 1; 0 means that the place is not known.
+struct Place {
+    int line = 0;
+    int column = 0;
+    auto operator<=>(const Place&) const = default;
+};
+
+enum class Severity { warning, error };
+
+/// One thing wrong with what a user wrote, as data: the caller decides where it is shown.
+struct Diagnostic {
+    Severity severity = Severity::error;
+    std::string file;   ///< as the user named it
+    Place place;
+    std::string field;  ///< path of the field, such as `rooms[2].floor_area_m2`; empty for a whole file
+    std::string value;  ///< the offending value as written, shortened; empty where there is none
+    std::string rule;   ///< what was broken, with the allowed range or set, as a sentence without a full stop
+    std::string hint;   ///< what to do about it; empty where nothing useful can be said
+};
+
+using Diagnostics = std::vector<Diagnostic>;
+
+[[nodiscard]] bool has_error(const Diagnostics& diagnostics);
+
+/// `file:line:col: error: field = value: rule` and, on a second line, `    hint: ...`.
+/// Control characters in the value are shown escaped. Ends in a newline.
+[[nodiscard]] std::string text_of(const Diagnostic& diagnostic);
+
+/// `wanted`'s nearest neighbour among `names` by edit distance, or an empty view where none is near
+/// (distance above a third of the length, at least 2).
+[[nodiscard]] std::string_view nearest_name(std::string_view wanted,
+                                            const std::vector<std::string_view>& names);
+
+}  // namespace loopfolio

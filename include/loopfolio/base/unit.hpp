@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/quantity.hpp"
+
+#include <string_view>
+
+namespace loopfolio {
+
+/// A named unit of a quantity: `si` is the size of one unit in SI, `symbol` is what a reader sees,
+/// `suffix` is what a key of the job file ends in.
+template <class Q>
+struct Unit {
+    double si;
+    std::string_view symbol;
+    std::string_view suffix;
+
+    [[nodiscard]] constexpr Q operator()(double value) const { return Q::from_si(value * si); }
+    [[nodiscard]] constexpr double value_of(Q quantity) const { return quantity.si() / si; }
+};
+
+template <class Q>
+constexpr Q operator*(double value, const Unit<Q>& unit) {
+    return unit(value);
+}
+
+/// A temperature is a point, so it has a unit of its own.
+struct CelsiusUnit {
+    std::string_view symbol;
+    std::string_view suffix;
+    [[nodiscard]] constexpr Temperature operator()(double value) const {
+        return Temperature::from_celsius(value);
+    }
+    [[nodiscard]] constexpr double value_of(Temperature t) const { return t.celsius(); }
+};
+constexpr Temperature operator*(double value, const CelsiusUnit& unit) { return unit(value); }
+
+/// A pure number, with a size for percent.
+struct NumberUnit {
+    double si;
+    std::string_view symbol;
+    std::string_view suffix;
+    [[nodiscard]] constexpr double operator()(double value) const { return value * si; }
+    [[nodiscard]] constexpr double value_of(double number) const { return number / si; }
+};
+
+namespace unit {
+inline constexpr Unit<Length> metre{1.0, "m", "_m"};
+inline constexpr Unit<Length> millimetre{1e-3, "mm", "_mm"};
+inline constexpr Unit<Area> square_metre{1.0, "m²", "_m2"};
+inline constexpr Unit<Volume> cubic_metre{1.0, "m³", "_m3"};
+inline constexpr Unit<Volume> litre{1e-3, "L", "_l"};
+inline constexpr Unit<Velocity> metre_per_second{1.0, "m/s", "_m_per_s"};
+inline constexpr Unit<VolumeFlow> litre_per_second{1e-3, "L/s", "_l_per_s"};
+inline constexpr Unit<VolumeFlow> litre_per_minute{1e-3 / 60.0, "L/min", "_l_per_min"};
+inline constexpr Unit<VolumeFlow> cubic_metre_per_hour{1.0 / 3600.0, "m³/h", "_m3_per_h"};
+inline constexpr Unit<MassFlow> kilogram_per_second{1.0, "kg/s", "_kg_per_s"};
+inline constexpr Unit<AirChangeRate> per_hour{1.0 / 3600.0, "1/h", "_per_hour"};
+inline constexpr Unit<Density> kilogram_per_cubic_metre{1.0, "kg/m³", "_kg_per_m3"};
+inline constexpr Unit<DynamicViscosity> millipascal_second{1e-3, "mPa·s", "_mpa_s"};
+inline constexpr Unit<SpecificHeat> joule_per_kilogram_kelvin{1.0, "J/(kg·K)", "_j_per_kgk"};
+inline constexpr Unit<Pressure> pascal{1.0, "Pa", "_pa"};
+inline constexpr Unit<Pressure> kilopascal{1e3, "kPa", "_kpa"};
+inline constexpr Unit<Pressure> bar{1e5, "bar", "_bar"};
+inline constexpr Unit<PressureGradient> pascal_per_metre{1.0, "Pa/m", "_pa_per_m"};
+inline constexpr Unit<Power> watt{1.0, "W", "_w"};
+inline constexpr Unit<Power> kilowatt{1e3, "kW", "_kw"};
+inline constexpr Unit<HeatFlux> watt_per_square_metre{1.0, "W/m²", "_w_per_m2"};
+inline constexpr Unit<TemperatureDifference> kelvin{1.0, "K", "_k"};
+inline constexpr Unit<UValue> watt_per_square_metre_kelvin{1.0, "W/(m²·K)", "_w_per_m2k"};
+inline constexpr Unit<Conductivity> watt_per_metre_kelvin{1.0, "W/(m·K)", "_w_per_mk"};
+inline constexpr Unit<HeatLossCoefficient> watt_per_kelvin{1.0, "W/K", "_w_per_k"};
+inline constexpr CelsiusUnit celsius{"°C", "_c"};
+inline constexpr NumberUnit number{1.0, "", ""};
+inline constexpr NumberUnit percent{1e-2, "%", "_percent"};
+}  // namespace unit
+
+}  // namespace loopfolio

@@ -1,0 +1,183 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/quantity.hpp"
+#include "loopfolio/base/verdict.hpp"
+#include "loopfolio/design/trace.hpp"
+#include "loopfolio/job/job.hpp"
+#include "loopfolio/physics/emitter.hpp"
+#include "loopfolio/physics/fluid.hpp"
+#include "loopfolio/physics/friction.hpp"
+#include "loopfolio/reference/pipes.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// The calculation: from a job whose defaults are filled to figures and verdicts. Everything is indexed as in
+/// the job: `rooms[i]` belongs to `job.rooms[i]`.
+namespace loopfolio::design {
+
+/// What a verdict was given for.
+enum class Check {
+    room_has_emitter,      ///< figure: number of emitters, limit 1
+    emitter_output,        ///< figure: output at design, limit: the emitter's share of the heat loss
+    section_velocity,      ///< figure and limit in m/s
+    section_gradient,      ///< figure and limit in Pa/m
+    circulator_head,       ///< figure: head needed, limit: head that the curve gives at the design flow
+    source_capacity,       ///< figure: heat needed, limit: capacity
+    source_minimum_flow,   ///< figure: design flow, limit: least flow that the source needs
+};
+
+/// A verdict with the figure, the limit and the margin that it rests on, in SI.
+struct Finding {
+    Check check{};
+    Verdict verdict = Verdict::keep;
+    double figure = 0.0;
+    double limit = 0.0;
+    /// Room to the limit as a share of it: positive while the limit is kept, negative once it is broken.
+    double margin = 0.0;
+};
+
+/// Heat loss of the reference room for this room's fabric, per m2 of floor and kelvin, term by term.
+struct AreaMethod {
+    bool stated_rate = false;            ///< the firm's own rate: the terms below are then zero
+    UValue walls, glazing, roof, floor, bridges, ventilation;   ///< W/(m2 K) of floor area
+    UValue floor_u_value;                ///< by ISO 13370 for the reference room, where the floor is on the ground
+    UValue per_kelvin;                   ///< the sum
+    HeatFlux rate;                       ///< at the design difference
+    Power loss;
+};
+
+struct ElementMethod {
+    std::vector<Power> elements;         ///< as in the job's room, bridges included; 0 towards a warmer room
+    HeatLossCoefficient outside;         ///< elements to outside, ground and unheated spaces, referred to the design difference
+    Power to_outside, to_rooms, ventilation;
+    Power loss;
+};
+
+enum class LossMethod { none, area, elements, other_survey };
+
+struct RoomResult {
+    LossMethod method = LossMethod::none;
+    std::optional<AreaMethod> by_area;
+    std::optional<ElementMethod> by_elements;
+    Power loss;                          ///< the one adopted
+    Power loss_to_outside;               ///< less what only moves to other rooms
+    Power output;                        ///< of its emitters at design temperatures
+    int emitters = 0;
+    /// What the room would reach on the design day with its emitters at design temperatures, if short.
+    std::optional<Temperature> reached;
+    Finding finding;
+};
+
+struct EmitterResult {
+    int room = -1;
+    Power load;                          ///< its share of the room's loss
+    TemperatureDifference excess;        ///< log mean at design flow and return
+    double factor = 0.0;                 ///< share of the 50 K output
+    Power output;                        ///< at design flow temperature and drop
+    MassFlow flow;                       ///< that carries `load` at the design drop
+    VolumeFlow volume_flow;
+    Temperature return_temperature;      ///< that comes back at that flow
+    std::optional<Temperature> lowest_flow_temperature;   ///< at which `load` is still met
+    Power needed_at_50k;                 ///< rating that would just meet `load`
+    double loss_factor = 0.0;            ///< emitter and its valves, on v2/2 of the connection
+    Pressure pressure_drop;
+    Pressure circuit;                    ///< whole circuit through this emitter: sections, emitter, source
+    Finding finding;
+};
+
+enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
+
+struct SectionResult {
+    int upstream = -1;                   ///< node index nearer the source
+    int downstream = -1;
+    Power load;
+    MassFlow flow;
+    VolumeFlow volume_flow;
+    physics::PipeFlow hydraulic;         ///< at mean water temperature
+    double fitting_loss_factor = 0.0;    ///< one pipe, inserts included
+    double insert_loss_factor = 0.0;     ///< of that, the narrowing at inserts
+    Pressure friction;                   ///< both pipes
+    Pressure fittings;                   ///< both pipes
+    Pressure pressure_drop;              ///< both pipes
+    std::array<Power, 3> capacity;       ///< at the design drop, by CapacityLimit
+    CapacityLimit governing{};           ///< the lowest of the preferred limits
+    const reference::Pipe* next_size = nullptr;   ///< smallest that would be `keep`; null where it is kept, or none is
+    std::optional<TemperatureDifference> drop_to_keep;   ///< smallest drop at which this pipe would be `keep`
+    bool on_index_circuit = false;
+    Finding velocity;
+    Finding gradient;
+    Verdict verdict = Verdict::keep;
+};
+
+struct DutyResult {
+    Power load;                          ///< sum of the emitters' loads: what the water carries
+    Power source_load;                   ///< heat leaving the house: what the source must make
+    MassFlow flow;
+    VolumeFlow volume_flow;
+    int index_emitter = -1;
+    std::vector<int> index_sections;     ///< from the source outwards
+    Pressure sections, emitter, source;  ///< parts of the head
+    Pressure head;
+    std::optional<Pressure> available;   ///< by the circulator's curve at `volume_flow`
+    std::optional<Finding> circulator;
+    std::optional<Finding> source_capacity;
+    std::optional<Finding> source_minimum_flow;
+};
+
+/// A figure that stands, but less firmly than the rest; shown in the pack beside the figure.
+enum class Caveat {
+    transition_flow,       ///< Reynolds number 2000 to 4000: friction is a blend
+    still_section,         ///< a section that carries nothing
+    methods_differ,        ///< by area and by elements more than 25 % apart
+    rating_far_off,        ///< stated emitter output outside 0.6 to 1.6 of typical for its size
+    curve_exceeded,        ///< design flow beyond the circulator's curve
+    low_excess,            ///< emitter excess below 10 K: EN 442 exponents are fitted above that
+    unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
+};
+struct Flag {
+    Caveat caveat{};
+    Subject subject{};
+    int index = -1;
+    double figure = 0.0;
+};
+
+struct Design {
+    physics::Fluid fluid;
+    Temperature flow, return_, mean;
+    TemperatureDifference drop;
+    physics::FluidState state;           ///< at the mean water temperature
+    std::optional<Temperature> freezing;
+    std::vector<std::string> nodes;      ///< junction names; index of a node
+    int source_node = -1;
+    std::vector<int> node_parent_section;   ///< by node; -1 at the source
+    std::vector<RoomResult> rooms;
+    std::vector<EmitterResult> emitters;
+    std::vector<SectionResult> sections;
+    DutyResult duty;
+    std::vector<Flag> flags;
+    Verdict verdict = Verdict::keep;     ///< the worst in the house
+};
+
+/// Fills what a job leaves out from the reference tables; each carries basis `default`, its source key and,
+/// where the table has a spread, a low and a high.
+[[nodiscard]] job::Job fill_defaults(job::Job job);
+
+/// Why a design could not be made. `field` is a path in the job.
+struct Refusal {
+    std::string field;
+    Place place;
+    std::string rule;
+    std::string hint;
+};
+
+/// Designs a filled job. Pure: no I/O, no clock, no state. Refuses (rather than extrapolates) where a relation's range is
+/// left: a frozen mixture, a flow temperature not above a room's, a return below it.
+[[nodiscard]] std::variant<Design, std::vector<Refusal>> design(const job::Job& job, Trace* trace = nullptr);
+
+}  // namespace loopfolio::design

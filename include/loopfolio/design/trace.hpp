@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace loopfolio::design {
+
+/// One step of a calculation as the calculation itself wrote it.
+struct Step {
+    std::string what;      ///< `mass flow`
+    std::string formula;   ///< symbols, then the figures put in: `m = Φ / (cp Δθ) = 1,420 / (4,181 × 5)`
+    std::string result;    ///< `0.0679 kg/s`
+    std::string source;    ///< key of a source, or empty for arithmetic
+};
+
+enum class Subject { room, emitter, section, circulator };
+
+struct Derivation {
+    Subject subject{};
+    std::string id;
+    std::vector<Step> steps;
+};
+
+/// Collects derivations while a design is made. Pass none and nothing is written or allocated.
+class Trace {
+public:
+    void open(Subject subject, std::string_view id) { derivations_.push_back({subject, std::string{id}, {}}); }
+    void step(Step step) { derivations_.back().steps.push_back(std::move(step)); }
+    [[nodiscard]] const std::vector<Derivation>& derivations() const { return derivations_; }
+    [[nodiscard]] const Derivation* find(Subject subject, std::string_view id) const {
+        for (const auto& d : derivations_) {
+            if (d.subject == subject && d.id == id) return &d;
+        }
+        return nullptr;
+    }
+
+private:
+    std::vector<Derivation> derivations_;
+};
+
+}  // namespace loopfolio::design

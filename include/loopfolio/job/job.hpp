@@ -1,0 +1,195 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/input.hpp"
+#include "loopfolio/base/quantity.hpp"
+#include "loopfolio/base/unit.hpp"
+#include "loopfolio/reference/fabric.hpp"
+
+#include <date/date.h>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// A job as plain, validated structs: what a surveyor wrote, before anything is calculated. Strings are
+/// UTF-8 with no control characters. Every id is unique within its list and every id named exists.
+namespace loopfolio::job {
+
+struct Person {
+    std::string name;
+    std::string role;           ///< qualification or capacity; may be empty
+};
+
+struct Firm {
+    std::string name;
+    std::vector<std::string> address;
+    std::string telephone;
+    std::string email;
+    std::string registration;   ///< of the firm with whoever licenses its work; may be empty
+};
+
+struct Household {
+    std::string name;
+    std::vector<std::string> contact;   ///< telephone, e-mail; lines as written
+};
+
+struct Property {
+    std::vector<std::string> address;   ///< at least one line
+    std::string description;            ///< `semi-detached house, built about 1936`
+};
+
+struct Identity {
+    std::string reference;              ///< letters, digits, `.`, `_`, `-`; it names the output files
+    std::string revision;               ///< same alphabet
+    date::year_month_day design_date;
+    std::string supersedes;             ///< earlier revision, may be empty
+};
+
+/// Conditions that hold for the whole house. Limits left out are filled from the reference.
+struct Conditions {
+    Input<Temperature> outdoor;                         ///< always stated by the job
+    Input<Temperature> flow;                            ///< always stated
+    Input<TemperatureDifference> drop;
+    Input<Velocity> velocity_preferred;
+    Input<Velocity> velocity_limit;
+    Input<PressureGradient> gradient_preferred;
+};
+
+enum class FluidName { water, propylene_glycol, ethylene_glycol };
+enum class ConcentrationBasis { mass, volume };
+struct FluidChoice {
+    FluidName kind = FluidName::water;
+    Input<double> concentration;                        ///< 0 to 0.6; absent for water
+    ConcentrationBasis basis = ConcentrationBasis::mass;
+};
+
+/// What the by-area method needs to know of a room's outside.
+struct Fabric {
+    reference::Era era{};
+    reference::WallKind wall{};
+    reference::GlazingKind glazing{};
+    reference::RoofKind roof = reference::RoofKind::none;
+    reference::FloorKind floor = reference::FloorKind::none;
+    int outside_walls = 0;                              ///< 0 to 4
+    Input<UValue> wall_u_value;                         ///< filled from era and wall unless stated
+    Input<UValue> roof_u_value;
+    Input<UValue> glazing_u_value;
+    Input<ThermalResistance> floor_insulation;
+    Input<UValue> thermal_bridge;
+};
+
+enum class ElementKind { wall, window, door, roof, floor, ceiling, party_wall };
+enum class Beyond { outside, unheated, room, ground };
+struct Element {
+    std::string name;                                   ///< for a reader; may be empty
+    ElementKind kind{};
+    Input<Area> area;                                   ///< net of the openings in it
+    Input<UValue> u_value;
+    Beyond beyond = Beyond::outside;
+    std::string beyond_room;                            ///< id, with Beyond::room
+    std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; else see `factor`
+    Input<double> factor;                               ///< share of (room - outdoor): 1 outside; 0.5 default unheated
+};
+
+struct Room {
+    std::string id;
+    std::string name;
+    std::string storey;                                 ///< for a reader: `ground floor`; may be empty
+    reference::RoomUse use{};
+    bool heated = true;                                 ///< false: no loss is reckoned and no emitter expected
+    Input<Area> floor_area;
+    Input<Length> ceiling_height;
+    Input<Temperature> temperature;                     ///< filled from `use` unless stated
+    Input<AirChangeRate> air_changes;                   ///< filled from `use` unless stated
+    std::optional<Fabric> fabric;                       ///< by-area method, derived rate
+    std::optional<Input<HeatFlux>> heat_loss_rate;      ///< by-area method, the firm's own rate
+    std::vector<Element> elements;                      ///< element-by-element method, if any
+    Input<UValue> element_thermal_bridge;               ///< with elements
+    std::optional<Input<Power>> heat_loss;              ///< from another survey; adopted where given
+    Place place;
+};
+
+struct FittingCount {
+    std::string kind;       ///< name in reference::fittings(), or `other`
+    int count = 0;          ///< on one pipe of the pair, 0 to 1000
+    double zeta = 0.0;      ///< with `other` only
+    Place place;
+};
+
+struct Emitter {
+    std::string id;
+    std::string name;                                   ///< for a reader; may be empty
+    std::string room;
+    std::string at;                                     ///< junction that it hangs on
+    std::string kind;                                   ///< name in reference::emitter_kinds()
+    Input<Power> output_at_50k;
+    Input<double> exponent;                             ///< filled from the kind unless stated
+    Input<Length> length;                               ///< absent where not surveyed
+    Input<Length> height;
+    std::vector<FittingCount> fittings;                 ///< its valves, whole emitter, counted once
+    std::string connection;                             ///< pipe name its valves are sized for: v2/2 is taken in it
+    bool existing = true;
+    Place place;
+};
+
+struct Section {
+    std::string id;
+    std::string from;
+    std::string to;
+    std::string pipe;                                   ///< name in reference::pipes()
+    Input<Length> bore;                                 ///< filled from the pipe unless measured
+    Input<Length> insert_bore;                          ///< filled from the pipe; absent where fittings do not narrow
+    Input<Length> roughness;                            ///< filled from the pipe
+    Input<Length> length;                               ///< one way
+    std::vector<FittingCount> fittings;                 ///< on one pipe; the return is taken to be the same
+    bool existing = true;
+    std::string where;                                  ///< for a reader: `under hall floor`; may be empty
+    Place place;
+};
+
+struct HeatSource {
+    std::string name;                                   ///< for a reader, generic: `air-source heat pump`
+    std::string at;                                     ///< junction where it joins
+    std::optional<Input<Power>> capacity;               ///< at the design outdoor and flow temperatures
+    std::optional<Input<VolumeFlow>> minimum_flow;
+    std::optional<Input<Pressure>> pressure_drop;       ///< at `pressure_drop_flow`; grows with the square of flow
+    std::optional<Input<VolumeFlow>> pressure_drop_flow;
+    bool flammable_refrigerant = false;
+    bool replaces_gas_appliance = false;
+};
+
+struct CurvePoint {
+    VolumeFlow flow;
+    Pressure head;
+};
+struct Circulator {
+    std::string name;
+    std::vector<CurvePoint> curve;                      ///< rising flow, falling head; at least two points, or empty
+    Basis basis = Basis::document;
+    std::string source;
+    Place place;
+};
+
+struct Job {
+    Identity identity;
+    Firm firm;
+    Person designer;
+    Household household;
+    Property property;
+    std::vector<std::string> survey_notes;              ///< paragraphs for the household's part
+    Basis plain_values = Basis::measured;               ///< what a number without a basis stands on
+    Conditions conditions;
+    FluidChoice fluid;
+    std::vector<Room> rooms;
+    std::vector<Emitter> emitters;
+    std::vector<Section> sections;
+    std::optional<HeatSource> heat_source;
+    std::optional<Circulator> circulator;
+    bool unvented_hot_water = false;                    ///< chooses a caution
+    bool hot_water_store = false;
+    bool old_lagging = false;                           ///< lagging, boards or flues that may hold asbestos
+};
+
+}  // namespace loopfolio::job

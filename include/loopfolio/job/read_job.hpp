@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+#include "loopfolio/job/job.hpp"
+
+#include <optional>
+#include <string_view>
+
+namespace loopfolio::job {
+
+/// What a read gives: a job only where no diagnostic is an error.
+struct ReadResult {
+    std::optional<Job> job;
+    Diagnostics diagnostics;
+};
+
+/// Bytes of a job file that the reader takes; a larger one is refused before it is parsed.
+inline constexpr std::size_t largest_job_bytes = 4u * 1024u * 1024u;
+
+/// Reads a job from the text of a YAML file. `file` is only used to name it in diagnostics.
+/// Everything wrong with the file is reported in one call: unknown keys, wrong types, values out of
+/// their range, duplicate ids, broken references, pipework in pieces or in a ring. Reference tables
+/// are used for their names alone: a value that the job leaves out stays absent here.
+/// Throws only std::bad_alloc.
+[[nodiscard]] ReadResult read_job(std::string_view text, std::string_view file);
+
+}  // namespace loopfolio::job

@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+/// Finished pages as plain data, before they are bytes of any format. All lengths are PostScript points
+/// (1/72 inch), the origin is the top left corner of the page and y grows downwards.
+namespace loopfolio::layout {
+
+struct Point {
+    double x = 0.0, y = 0.0;
+};
+struct Box {
+    double left = 0.0, top = 0.0, right = 0.0, bottom = 0.0;
+};
+
+/// Red, green and blue, each 0 to 1.
+struct Colour {
+    double red = 0.0, green = 0.0, blue = 0.0;
+};
+
+enum class Face { regular, bold, italic };
+
+/// One run of text in one face on one baseline, already shaped into words and lines. `width` is what the
+/// measurer gave, so that a test can see an overlap without a font.
+struct TextItem {
+    Point baseline;
+    std::string text;    ///< UTF-8
+    Face face = Face::regular;
+    double size = 10.0;
+    double width = 0.0;
+    Colour colour;
+};
+
+/// An open line or, with `closed`, a polygon. Stroked where `line_width` > 0, filled where `filled`.
+struct PathItem {
+    std::vector<Point> points;
+    bool closed = false;
+    bool filled = false;
+    double line_width = 0.0;
+    Colour stroke, fill;
+    std::vector<double> dashes;   ///< lengths on and off; empty for a solid line
+};
+
+struct CircleItem {
+    Point centre;
+    double radius = 0.0;
+    bool filled = false;
+    double line_width = 0.0;
+    Colour stroke, fill;
+};
+
+using Item = std::variant<TextItem, PathItem, CircleItem>;
+
+struct Page {
+    double width = 595.276, height = 841.890;   ///< A4 portrait
+    std::vector<Item> items;
+};
+
+/// An entry of the outline that a reader shows beside the pages.
+struct Bookmark {
+    std::string title;
+    int level = 0;        ///< 0 for a part
+    int page = 0;         ///< from 0
+    double top = 0.0;
+};
+
+struct DocumentInfo {
+    std::string title, author, subject, creator;
+    int year = 2000, month = 1, day = 1;   ///< creation date as the file states it
+    std::string language = "en-GB";
+};
+
+struct Pages {
+    DocumentInfo info;
+    std::vector<Page> pages;
+    std::vector<Bookmark> bookmarks;
+};
+
+}  // namespace loopfolio::layout

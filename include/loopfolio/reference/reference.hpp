@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+// The whole of the reference room: sourced tables compiled into the program. Every number from
+// outside carries the key of its source, and a test resolves every key.
+
+#include "loopfolio/reference/emitters.hpp"
+#include "loopfolio/reference/fabric.hpp"
+#include "loopfolio/reference/fittings.hpp"
+#include "loopfolio/reference/limits.hpp"
+#include "loopfolio/reference/pipes.hpp"
+#include "loopfolio/reference/source.hpp"

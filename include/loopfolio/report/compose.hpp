@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/assumptions.hpp"
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+#include "loopfolio/report/document.hpp"
+
+#include <string>
+#include <vector>
+
+namespace loopfolio::report {
+
+/// What the pack says of its own making.
+struct Making {
+    std::string program_version;   ///< `loopfolio 0.1.0`
+    std::string job_file;
+    std::string job_sha256;
+};
+
+/// The three parts of the pack as words, tables and drawings. Pure.
+[[nodiscard]] Report compose(const job::Job& filled, const design::Design& design,
+                             const std::vector<design::Assumption>& inputs, const design::Trace& trace,
+                             const Making& making);
+
+}  // namespace loopfolio::report

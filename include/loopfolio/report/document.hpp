@@ -1,0 +1,177 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/verdict.hpp"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// A report as words, tables and drawings, with no coordinates. Strings are UTF-8. In running text
+/// (paragraphs, list items, cells) `**` switches bold on and off; there is no other markup.
+namespace loopfolio::report {
+
+struct Heading {
+    int level = 1;              ///< 1 opens a chapter, 2 a section, 3 a small head; parts are apart
+    std::string text;
+};
+
+struct Paragraph {
+    std::string text;
+    bool lead = false;          ///< larger, for the sentence that opens a part
+    bool small = false;         ///< notes under tables
+};
+
+struct List {
+    std::vector<std::string> items;
+    bool numbered = false;
+};
+
+/// What can hurt, whom, what to do, who may do it.
+struct Caution {
+    std::string title;
+    std::string text;
+};
+
+/// A few figures set large, side by side: `11.4 kW`, `heat the house needs on the coldest design day`.
+struct KeyFigures {
+    struct Figure {
+        std::string value;
+        std::string caption;
+    };
+    std::vector<Figure> figures;    ///< 1 to 4
+};
+
+enum class Align { left, right, decimal };   ///< decimal: on the point, for figures of one column
+
+struct Column {
+    std::string head;
+    std::string unit;           ///< set under the head; may be empty
+    Align align = Align::left;
+    double weight = 0.0;        ///< share of spare width; 0: only as wide as its content needs
+};
+
+struct Cell {
+    std::string text;
+    std::optional<Verdict> verdict;   ///< the shape of the verdict is drawn before the text
+};
+
+struct Row {
+    std::vector<Cell> cells;          ///< one for each column, or fewer: the rest are empty
+    bool emphasised = false;          ///< a sum
+    bool group_head = false;          ///< one cell across all columns, kept with the next row
+};
+
+/// A table that may break across pages: its head is repeated, a row is never split across pages unless it is taller
+/// than a page, a lone first or last row is avoided, sums stay with the row above.
+struct Table {
+    std::string caption;
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+    std::string note;                 ///< under the table, small; may be empty
+    bool compact = false;             ///< smaller type for wide schedules
+};
+
+/// Pairs of term and description, set in two columns: conditions, addresses.
+struct Facts {
+    struct Fact {
+        std::string term;
+        std::string text;
+    };
+    std::vector<Fact> facts;
+};
+
+/// Horizontal bars in groups, one group a subject: `heat loss` and `output` of a room. Two series at most, told
+/// apart by fill and hatching, labelled at the first bar, values printed at the bars.
+struct BarChart {
+    std::string caption;
+    std::string unit;
+    std::vector<std::string> series;
+    struct Group {
+        std::string label;
+        std::vector<double> values;   ///< one for each series; NaN: no bar
+        std::optional<Verdict> verdict;
+    };
+    std::vector<Group> groups;
+    int decimals = 0;
+    std::string alternative;          ///< what the chart shows, in words
+};
+
+/// The pipework drawn as a tree that grows from the heat source.
+struct PipeTree {
+    std::string caption;
+    struct Node {
+        std::string label;            ///< junction, emitter or source, short
+        std::string detail;           ///< second line; may be empty
+        enum class Kind { source, junction, emitter } kind = Kind::junction;
+        int parent = -1;              ///< index of the node nearer the source; -1 for the source, which is first
+        std::string pipe_label;       ///< of the pipe from the parent: `A3 · 22 mm · 6.2 kW`
+        double pipe_weight = 1.0;     ///< bore relative to the largest, 0 to 1: the line's thickness
+        std::optional<Verdict> verdict;   ///< of that pipe
+        bool on_index_circuit = false;
+        bool existing = true;         ///< false: a new pipe, drawn dashed
+        std::optional<Verdict> emitter_verdict;
+    };
+    std::vector<Node> nodes;          ///< every parent stands before its children
+    std::string alternative;
+};
+
+/// A key to the verdict shapes.
+struct VerdictKey {};
+
+/// Lines that a pen fills in.
+struct Checklist {
+    struct Item {
+        std::string text;
+        std::string blank;            ///< unit or word after the blank: `bar`; empty: only a box to tick
+    };
+    std::vector<Item> items;
+};
+
+struct SignOff {
+    std::string statement;            ///< what signing means
+    std::vector<std::string> signers; ///< name, signature and date for each
+};
+
+/// A worked derivation: each step with formula, figures put in, result and source.
+struct Derivation {
+    std::string title;
+    struct Step {
+        std::string what;
+        std::string formula;
+        std::string result;
+        std::string source;
+    };
+    std::vector<Step> steps;
+};
+
+struct PageBreak {};
+struct Space {
+    double points = 6.0;
+};
+
+using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, PipeTree,
+                           VerdictKey, Checklist, SignOff, Derivation, PageBreak, Space>;
+
+struct Part {
+    std::string title;                ///< `Part 1: for the household`
+    std::string subtitle;
+    std::vector<Block> blocks;
+};
+
+struct Report {
+    std::string title;                ///< on the first page and in the file's properties
+    std::string subtitle;
+    std::string author;               ///< the firm
+    std::string subject;
+    std::string header_left;          ///< running header: reference, revision
+    std::string header_right;         ///< date, property
+    std::string footer;               ///< beside `page x of y`
+    std::string creator;              ///< program and version
+    int year = 2000, month = 1, day = 1;
+    std::vector<Part> parts;          ///< each starts on a new page
+};
+
+}  // namespace loopfolio::report

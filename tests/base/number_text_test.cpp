@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/base/number_text.hpp"
+
+#include "support/catch.hpp"
+
+#include <cmath>
+#include <limits>
+
+using namespace loopfolio;
+
+TEST_CASE("numbers are rounded as a person rounds their decimals") {
+    struct Row { double value; int decimals; const char* text; };
+    const Row rows[] = {
+        {0.125, 2, "0.13"},   {2.675, 2, "2.68"},     {0.5, 0, "1"},        {1.5, 0, "2"},
+        {9.995, 2, "10.00"},  {999.5, 0, "1,000"},    {1234567.0, 0, "1,234,567"},
+        {-0.04, 1, "0.0"},    {-3.25, 1, "\u22123.3"}, {0.0, 3, "0.000"},    {15835.0, 0, "15,835"},
+        {1e-9, 3, "0.000"},   {12.0, 2, "12.00"},     {100000.0, 0, "100,000"},
+    };
+    for (const auto& row : rows) CHECK(fixed(row.value, row.decimals) == row.text);
+}
+
+TEST_CASE("what is not finite prints as a dash, never as a word") {
+    CHECK(fixed(std::numeric_limits<double>::quiet_NaN(), 1) == "\u2013");
+    CHECK(fixed(std::numeric_limits<double>::infinity(), 1) == "\u2013");
+}
+
+TEST_CASE("a unit follows its number behind a no-break space") {
+    CHECK(text(1.42 * unit::kilowatt, unit::watt, 0) == "1,420\u00a0W");
+    CHECK(text(Temperature::from_celsius(-3.2), unit::celsius, 1) == "\u22123.2\u00a0°C");
+    CHECK(text(0.05, unit::percent, 0) == "5%");
+}
+
+TEST_CASE("significant figures") {
+    CHECK(significant(0.067912, 3) == "0.0679");
+    CHECK(significant(4181.1146, 5) == "4,181.1");
+    CHECK(significant(0.0000123, 2) == "1.2 × 10^-5");
+}

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/base/unit.hpp"
+
+#include "support/catch.hpp"
+
+#include <type_traits>
+
+using namespace loopfolio;
+
+template <class A, class B>
+concept Addable = requires(A a, B b) { a + b; };
+
+static_assert(Addable<Length, Length>);
+static_assert(!Addable<Length, Area>, "a length and an area must not add up");
+static_assert(!Addable<Temperature, Temperature>, "two points of a scale must not add up");
+static_assert(!Addable<Power, Pressure>);
+static_assert(std::is_same_v<decltype(Length{} * Length{}), Area>);
+static_assert(std::is_same_v<decltype(Length{} / Length{}), double>);
+static_assert(std::is_same_v<decltype(Temperature{} - Temperature{}), TemperatureDifference>);
+static_assert(std::is_same_v<decltype(UValue{} * Area{}), HeatLossCoefficient>);
+static_assert(std::is_same_v<decltype(HeatLossCoefficient{} * TemperatureDifference{}), Power>);
+
+TEST_CASE("units turn into each other by name") {
+    CHECK((22.0 * unit::millimetre).in(unit::metre) == Approx(0.022));
+    CHECK((30.0 * unit::litre_per_minute).in(unit::litre_per_second) == Approx(0.5));
+    CHECK((1.8 * unit::cubic_metre_per_hour).in(unit::litre_per_second) == Approx(0.5));
+    CHECK((21.0 * unit::celsius).kelvin() == Approx(294.15));
+    CHECK((25.0 * unit::percent) == Approx(0.25));
+}
