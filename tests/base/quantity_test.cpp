@@ -26,5 +26,5 @@ TEST_CASE("units turn into each other by name") {
     CHECK((30.0 * unit::litre_per_minute).in(unit::litre_per_second) == Approx(0.5));
     CHECK((1.8 * unit::cubic_metre_per_hour).in(unit::litre_per_second) == Approx(0.5));
     CHECK((21.0 * unit::celsius).kelvin() == Approx(294.15));
-    CHECK((25.0 * unit::percent) == Approx(0.25));
+    CHECK(unit::percent(25.0) == Approx(0.25));
 }

@@ -6,8 +6,6 @@
 #if __has_include(<catch2/catch_all.hpp>)
 #include <catch2/catch_all.hpp>
 using Catch::Approx;
-using namespace Catch::Matchers;
 #else
 #include <catch2/catch.hpp>
-using namespace Catch::Matchers;
 #endif

@@ -69,6 +69,7 @@ inline constexpr Unit<Power> kilowatt{1e3, "kW", "_kw"};
 inline constexpr Unit<HeatFlux> watt_per_square_metre{1.0, "W/m²", "_w_per_m2"};
 inline constexpr Unit<TemperatureDifference> kelvin{1.0, "K", "_k"};
 inline constexpr Unit<UValue> watt_per_square_metre_kelvin{1.0, "W/(m²·K)", "_w_per_m2k"};
+inline constexpr Unit<ThermalResistance> square_metre_kelvin_per_watt{1.0, "m²·K/W", "_m2k_per_w"};
 inline constexpr Unit<Conductivity> watt_per_metre_kelvin{1.0, "W/(m·K)", "_w_per_mk"};
 inline constexpr Unit<HeatLossCoefficient> watt_per_kelvin{1.0, "W/K", "_w_per_k"};
 inline constexpr CelsiusUnit celsius{"°C", "_c"};
