@@ -16,6 +16,7 @@ struct Limits {
     Cited<double> pump_margin;         ///< head in hand above which a circulator is kept without a note
     Cited<double> source_margin;       ///< capacity in hand above which a heat source is kept without a note
     Cited<UValue> thermal_bridge;      ///< element method, where the job does not state one
+    Cited<UValue> exposed_floor_uninsulated;       ///< floor over outside air, no insulation: 1.2 W/(m2 K)
     double air_heat_capacity_wh_per_m3k;           ///< 0.34, ventilation term of EN 12831-1
     std::string_view air_heat_capacity_source;
 };
