@@ -38,7 +38,8 @@ struct EmitterBalance {
     Temperature return_temperature;
 };
 
-/// Nothing where the flow temperature is not above the room or the mass flow is not above zero.
+/// Nothing where the flow temperature is not above the room, the mass flow or the rated output is not above
+/// zero, or the exponent lies outside 1.0 to 1.6.
 [[nodiscard]] std::optional<EmitterBalance> balance_at_flow(const EmitterRating& rating, MassFlow flow,
                                                             SpecificHeat cp, Temperature flow_temperature,
                                                             Temperature room);

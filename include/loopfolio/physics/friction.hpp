@@ -31,7 +31,8 @@ inline constexpr double turbulent_above = 4000.0;
 
 /// Darcy friction factor at any Reynolds number above zero: 64/Re below 2000, Colebrook and White above 4000,
 /// between them a cubic in Re that meets both with the same value and slope, so that a solver sees
-/// no kink. NaN for a Reynolds number that is zero, negative or not finite.
+/// no kink. NaN for a Reynolds number that is zero, negative or not finite, and for a relative roughness
+/// outside 0 to 0.05.
 [[nodiscard]] double darcy_friction_factor(double reynolds, double relative_roughness);
 
 /// Pipe as friction sees it.
@@ -56,7 +57,7 @@ struct PipeFlow {
 /// The mass flow at which the velocity in the pipe reaches `limit`.
 [[nodiscard]] MassFlow flow_at_velocity(Velocity limit, const Conduit& conduit, const FluidState& fluid);
 
-/// The mass flow at which the pressure gradient reaches `limit` (> 0), to 1e-10 relative.
+/// The mass flow at which the pressure gradient reaches `limit` (> 0), to 1e-10 relative. NaN outside.
 [[nodiscard]] MassFlow flow_at_gradient(PressureGradient limit, const Conduit& conduit, const FluidState& fluid);
 
 /// Loss factor of one insert fitting on v2/2 of the pipe: a sudden contraction, 0.5 (1 - beta2) on the

@@ -1,0 +1,195 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/base/unit.hpp"
+#include "loopfolio/physics/friction.hpp"
+
+#include "support/catch.hpp"
+#include "support/csv.hpp"
+
+#include <cmath>
+#include <limits>
+
+using namespace loopfolio;
+using namespace loopfolio::physics;
+
+namespace {
+
+constexpr double nan_value = std::numeric_limits<double>::quiet_NaN();
+constexpr double roughnesses[] = {0.0, 1e-6, 1e-4, 1e-3, 1e-2, 0.05};
+constexpr double copper_bores_mm[] = {6.8, 8.8, 10.8, 13.6, 20.2, 26.2, 32.6, 39.6, 51.6};
+
+Conduit copper(double bore_mm) { return {bore_mm * unit::millimetre, 0.0015 * unit::millimetre}; }
+
+FluidState water_at(double celsius) { return water(celsius * unit::celsius).value(); }
+
+}  // namespace
+
+TEST_CASE("Colebrook and White is solved to rounding") {
+    const auto csv = tests::read_csv("colebrook_grid.csv");
+    REQUIRE(csv.rows.size() > 80);
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        CAPTURE(csv.rows[i][0], csv.rows[i][1]);
+        CHECK(colebrook(csv.number(i, "Re"), csv.number(i, "eps_over_D")) ==
+              Approx(csv.number(i, "f")).epsilon(5e-15));
+    }
+    // Printed in the documentation of the Python library fluids.
+    CHECK(colebrook(1e5, 1e-4) == Approx(0.018513866077471).epsilon(1e-13));
+}
+
+TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
+    // CIBSE Guide C 2007 Eq. 4.5 (from memory): -0.15 % at (1e4, 1e-4), -0.75 % at (2e4, 1e-4), -1.2 % at (5e4, 1e-3).
+    const auto haaland = [](double re, double eps) {
+        return std::pow(-1.8 * std::log10(6.9 / re + std::pow(eps / 3.7, 1.11)), -2.0);
+    };
+    CHECK(haaland(1e4, 1e-4) / colebrook(1e4, 1e-4) == Approx(0.9985).margin(2e-4));
+    CHECK(haaland(2e4, 1e-4) / colebrook(2e4, 1e-4) == Approx(0.9925).margin(5e-4));
+    CHECK(haaland(5e4, 1e-3) / colebrook(5e4, 1e-3) == Approx(0.988).margin(1e-3));
+}
+
+TEST_CASE("laminar flow follows Hagen and Poiseuille") {
+    for (const double re : {1e-3, 1.0, 100.0, 1250.0, 1999.999}) {
+        CHECK(darcy_friction_factor(re, 1e-3) == Approx(64.0 / re).epsilon(1e-15));
+    }
+    // dp/L = 8 mu Q / (pi r4), a textbook form that shares no step with the one under test.
+    const auto fluid = water_at(40.0);
+    const auto flow = 0.002 * unit::kilogram_per_second;
+    const double r = 4.4e-3;
+    const double expected = 8.0 * fluid.viscosity.si() * (flow / fluid.density).si() / (M_PI * r * r * r * r);
+    const auto result = pipe_flow(flow, copper(8.8), fluid);
+    CHECK(result.regime == Regime::laminar);
+    CHECK(result.gradient.si() == Approx(expected).epsilon(1e-12));
+}
+
+TEST_CASE("the transition has no kink and no step, and pressure rises all the way") {
+    for (const double eps : roughnesses) {
+        CAPTURE(eps);
+        for (const double edge : {laminar_below, turbulent_above}) {
+            const double h = 0.01;
+            const double below = darcy_friction_factor(edge - h, eps);
+            const double at = darcy_friction_factor(edge, eps);
+            const double above = darcy_friction_factor(edge + h, eps);
+            CHECK(above == Approx(below).epsilon(1e-5));
+            CHECK((above - at) / h == Approx((at - below) / h).margin(1e-9));   // slopes are about 1e-5
+        }
+        double last = 0.0;
+        for (double re = 1.0; re < 1e6; re *= 1.003) {
+            const double pressure = darcy_friction_factor(re, eps) * re * re;
+            REQUIRE(pressure > last);
+            last = pressure;
+        }
+    }
+}
+
+TEST_CASE("regimes lie where CIBSE Guide C puts them") {   // 2000 and 4000, section 4.3, from memory
+    CHECK(regime_of(0.0) == Regime::still);
+    CHECK(regime_of(1999.0) == Regime::laminar);
+    CHECK(regime_of(2000.0) == Regime::transition);
+    CHECK(regime_of(4000.0) == Regime::transition);
+    CHECK(regime_of(4001.0) == Regime::turbulent);
+    CHECK(word(Regime::transition) == "transition");
+}
+
+TEST_CASE("pipe flow agrees with the Python library fluids") {
+    const auto csv = tests::read_csv("pipe_gradients.csv");
+    REQUIRE(csv.rows.size() > 50);
+    const FluidState fluid{Density::from_si(992.2597), SpecificHeat::from_si(4179.172),
+                           DynamicViscosity::from_si(0.652741e-3)};
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        CAPTURE(csv.rows[i][0], csv.rows[i][2]);
+        const Conduit pipe{csv.number(i, "bore_mm") * unit::millimetre, csv.number(i, "roughness_mm") * unit::millimetre};
+        const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
+        CHECK(result.velocity.si() == Approx(csv.number(i, "m_per_s")).epsilon(1e-13));
+        CHECK(result.reynolds == Approx(csv.number(i, "reynolds")).epsilon(1e-13));
+        CHECK(result.gradient.si() == Approx(csv.number(i, "pa_per_m")).epsilon(1e-12));
+    }
+}
+
+TEST_CASE("copper at 75 °C agrees with the published sizing table") {
+    const auto csv = tests::read_csv("copper_published_table.csv");
+    REQUIRE(csv.rows.size() > 20);
+    const auto fluid = water_at(75.0);
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        CAPTURE(csv.rows[i][0], csv.rows[i][1]);
+        const auto pipe = copper(csv.number(i, "bore_mm"));
+        const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
+        CHECK(result.gradient.si() == Approx(csv.number(i, "pa_per_m")).epsilon(0.05));
+    }
+}
+
+TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
+    const auto csv = tests::read_csv("bs6700_table_d4.csv");
+    const auto fluid = water_at(10.0);
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        CAPTURE(csv.rows[i][0], csv.rows[i][1]);
+        const double od = csv.number(i, "od_mm");
+        const double bore = od - (od < 20.0 ? 1.4 : 1.8);
+        const auto flow = csv.number(i, "l_per_s") * unit::litre_per_second * fluid.density;
+        const auto result = pipe_flow(flow, copper(bore), fluid);
+        const double share = result.gradient.si() / (1e3 * csv.number(i, "kpa_per_m"));
+        CHECK(share > 0.80);
+        CHECK(share < 1.0);
+        CHECK(result.velocity.si() == Approx(csv.number(i, "m_per_s")).epsilon(0.09));
+    }
+}
+
+TEST_CASE("a larger bore lowers the gradient and a higher flow raises it") {
+    const auto fluid = water_at(45.0);
+    for (double flow = 1e-4; flow < 1.0; flow *= 1.5) {
+        CAPTURE(flow);
+        auto narrower = std::numeric_limits<double>::infinity();
+        for (const double bore : copper_bores_mm) {
+            const auto now = pipe_flow(MassFlow::from_si(flow), copper(bore), fluid);
+            const auto more = pipe_flow(MassFlow::from_si(1.01 * flow), copper(bore), fluid);
+            CHECK(now.gradient.si() < narrower);
+            CHECK(more.gradient > now.gradient);
+            narrower = now.gradient.si();
+        }
+    }
+}
+
+TEST_CASE("the flow at a gradient turns pipe flow round") {
+    for (const double celsius : {10.0, 45.0, 80.0}) {
+        const auto fluid = water_at(celsius);
+        for (const double bore : copper_bores_mm) {
+            for (double gradient = 1e-3; gradient < 1e5; gradient *= 1.7) {
+                const auto limit = gradient * unit::pascal_per_metre;
+                const auto flow = flow_at_gradient(limit, copper(bore), fluid);
+                CAPTURE(celsius, bore, gradient);
+                REQUIRE(pipe_flow(flow, copper(bore), fluid).gradient.si() == Approx(gradient).epsilon(1e-10));
+            }
+        }
+    }
+    // Inside the transition, where it is solved and not explicit.
+    const auto fluid = water_at(45.0);
+    for (double re = 2000.0; re <= 4000.0; re += 50.0) {
+        const auto flow = MassFlow::from_si(re * M_PI * 13.6e-3 * fluid.viscosity.si() / 4.0);
+        const auto there = pipe_flow(flow, copper(13.6), fluid);
+        CHECK(flow_at_gradient(there.gradient, copper(13.6), fluid).si() == Approx(flow.si()).epsilon(1e-10));
+    }
+}
+
+TEST_CASE("the flow at a velocity has that velocity") {
+    const auto fluid = water_at(45.0);
+    const auto limit = 0.9 * unit::metre_per_second;
+    CHECK(pipe_flow(flow_at_velocity(limit, copper(20.2), fluid), copper(20.2), fluid).velocity.si() == Approx(0.9));
+}
+
+TEST_CASE("what friction cannot know is not a number, and no flow is no loss") {
+    constexpr double infinity = std::numeric_limits<double>::infinity();
+    for (const double re : {0.0, -1.0, nan_value, infinity}) CHECK(std::isnan(darcy_friction_factor(re, 1e-3)));
+    for (const double eps : {-1e-6, 0.051, nan_value}) {
+        CHECK(std::isnan(darcy_friction_factor(1e4, eps)));
+        CHECK(std::isnan(colebrook(1e4, eps)));
+    }
+    CHECK(std::isnan(colebrook(1999.0, 1e-3)));
+    const auto fluid = water_at(45.0);
+    const auto still = pipe_flow(MassFlow{}, copper(20.2), fluid);
+    CHECK(still.regime == Regime::still);
+    CHECK(still.gradient.si() == 0.0);
+    CHECK(std::isnan(pipe_flow(MassFlow::from_si(nan_value), copper(20.2), fluid).gradient.si()));
+    for (const double gradient : {0.0, -1.0, nan_value, infinity}) {
+        CHECK(std::isnan(flow_at_gradient(PressureGradient::from_si(gradient), copper(20.2), fluid).si()));
+    }
+    CHECK(reynolds_number(MassFlow::from_si(-0.1), 20.2 * unit::millimetre, fluid.viscosity) ==
+          reynolds_number(MassFlow::from_si(0.1), 20.2 * unit::millimetre, fluid.viscosity));
+}

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/base/unit.hpp"
+#include "loopfolio/physics/fluid.hpp"
+#include "physics/water_viscosity.hpp"
+
+#include "support/catch.hpp"
+#include "support/csv.hpp"
+
+#include <limits>
+
+using namespace loopfolio;
+using namespace loopfolio::physics;
+
+namespace {
+
+constexpr double digits_9 = 6e-9;    // half a unit in the ninth digit of a value that starts with 1
+Approx near(double value, double relative) { return Approx(value).epsilon(relative); }
+
+}  // namespace
+
+TEST_CASE("water gives the check values of IAPWS R7-97(2012), table 5") {
+    struct Row { double kelvin, mpa, v, h_kj, u_kj, cp_kj; };
+    const Row rows[] = {
+        {300.0, 3.0, 0.100215168e-2, 115.331273, 112.324818, 4.17301218},
+        {300.0, 80.0, 0.971180894e-3, 184.142828, 106.448356, 4.01008987},
+        {500.0, 3.0, 0.120241800e-2, 975.542239, 971.934985, 4.65580682},
+    };
+    for (const auto& r : rows) {
+        CAPTURE(r.kelvin, r.mpa);
+        const auto t = Temperature::from_kelvin(r.kelvin);
+        const auto p = Pressure::from_si(r.mpa * 1e6);
+        const auto state = water(t, p);
+        const auto h = water_enthalpy(t, p);
+        REQUIRE(state);
+        REQUIRE(h);
+        CHECK(1.0 / state->density.si() == near(r.v, digits_9));
+        CHECK(state->specific_heat.si() == near(1e3 * r.cp_kj, digits_9));
+        CHECK(h->si() == near(1e3 * r.h_kj, digits_9));
+        CHECK(h->si() - p.si() / state->density.si() == near(1e3 * r.u_kj, digits_9));
+    }
+}
+
+TEST_CASE("viscosity gives the check values of IAPWS R12-08, table 4") {
+    struct Row { double kelvin, density, micropascal_second; };
+    const Row rows[] = {
+        {298.15, 998.0, 889.735100}, {298.15, 1200.0, 1437.649467}, {373.15, 1000.0, 307.883622},
+        {433.15, 1.0, 14.538324},    {433.15, 1000.0, 217.685358},  {873.15, 1.0, 32.619287},
+        {873.15, 100.0, 35.802262},  {873.15, 600.0, 77.430195},    {1173.15, 1.0, 44.217245},
+        {1173.15, 100.0, 47.640433}, {1173.15, 400.0, 64.154608},
+    };
+    for (const auto& r : rows) {
+        CAPTURE(r.kelvin, r.density);
+        const auto mu = water_viscosity(Temperature::from_kelvin(r.kelvin), Density::from_si(r.density));
+        CHECK(mu.si() * 1e6 == Approx(r.micropascal_second).margin(6e-7).epsilon(0.0));
+    }
+}
+
+TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy of IF97") {
+    const auto csv = tests::read_csv("water_2bar.csv");
+    REQUIRE(csv.rows.size() > 10);
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        const auto t = csv.number(i, "T_C") * unit::celsius;
+        CAPTURE(t.celsius());
+        const auto state = water(t);
+        REQUIRE(state);
+        CHECK(state->density.si() == near(csv.number(i, "rho_if97"), 1e-12));
+        CHECK(state->specific_heat.si() == near(csv.number(i, "cp_if97"), 1e-12));
+        CHECK(state->viscosity.si() == near(csv.number(i, "mu_if97"), 1e-12));
+        CHECK(state->density.si() == near(csv.number(i, "rho_95"), 3e-5));
+        CHECK(state->specific_heat.si() == near(csv.number(i, "cp_95"), 6e-4));
+        CHECK(state->viscosity.si() == near(csv.number(i, "mu_95"), 3e-5));
+        CHECK(water_enthalpy(t)->si() == Approx(csv.number(i, "h_95")).epsilon(0.0).margin(100.0));
+    }
+}
+
+TEST_CASE("the slope of enthalpy is the specific heat") {
+    for (double c = 5.0; c <= 95.0; c += 5.0) {
+        CAPTURE(c);
+        const double h = 0.01;
+        const double rise = water_enthalpy((c + h) * unit::celsius)->si() - water_enthalpy((c - h) * unit::celsius)->si();
+        CHECK(rise / (2.0 * h) == near(water(c * unit::celsius)->specific_heat.si(), 1e-7));
+    }
+}
+
+TEST_CASE("water outside the range of the relation is refused") {
+    CHECK(water(0.0 * unit::celsius));
+    CHECK_FALSE(water(-0.01 * unit::celsius));
+    CHECK_FALSE(water(350.01 * unit::celsius, Pressure::from_si(50e6)));
+    CHECK_FALSE(water(20.0 * unit::celsius, Pressure::from_si(100.1e6)));
+    CHECK_FALSE(water(Temperature::from_kelvin(std::numeric_limits<double>::quiet_NaN())));
+    CHECK_FALSE(water(20.0 * unit::celsius, Pressure::from_si(std::numeric_limits<double>::infinity())));
+    CHECK_FALSE(water_enthalpy(-1.0 * unit::celsius));
+    // Steam tables: at 0.2 MPa water boils at 120.21 °C (IAPWS-IF97, saturation line, from memory).
+    CHECK(water(120.2 * unit::celsius));
+    CHECK_FALSE(water(120.3 * unit::celsius));
+}
