@@ -108,7 +108,7 @@ struct SectionResult {
     std::array<Power, 3> capacity;       ///< at the design drop, by CapacityLimit
     CapacityLimit governing{};           ///< the lowest of the preferred limits
     const reference::Pipe* next_size = nullptr;   ///< smallest that would be `keep`; null where it is kept, or none is
-    std::optional<TemperatureDifference> drop_to_keep;   ///< smallest drop at which this pipe would be `keep`
+    std::optional<TemperatureDifference> drop_to_keep;   ///< smallest drop at which this pipe would be `keep`, rounded up to 0.1 K
     bool on_index_circuit = false;
     Finding velocity;
     Finding gradient;

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/assumptions.hpp"
+
+#include "design/inputs.hpp"
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/source.hpp"
+
+#include <map>
+#include <tuple>
+
+namespace loopfolio::design {
+
+namespace {
+
+/// The register's lines, and for each input in visiting order the line that it stands in (-1: absent).
+struct Register {
+    std::vector<Assumption> lines;
+    std::vector<int> line_of_input;
+};
+
+Register group(const job::Job& job) {
+    Register reg;
+    std::map<std::tuple<std::string, std::string, std::string, Basis, std::string>, int> seen;
+    visit_inputs(job, [&](const auto& kind, const std::string& subject, const auto& input) {
+        if (!input.given()) {
+            reg.line_of_input.push_back(-1);
+            return;
+        }
+        Assumption a;
+        a.what = kind.what;
+        a.value = text(input.value, kind.unit, kind.decimals);
+        if (input.low && input.high) {
+            a.range = fixed(kind.unit.value_of(*input.low), kind.decimals) + " to " +
+                      text(*input.high, kind.unit, kind.decimals);
+        } else if (input.low) {
+            a.range = "from " + text(*input.low, kind.unit, kind.decimals);
+        } else if (input.high) {
+            a.range = "up to " + text(*input.high, kind.unit, kind.decimals);
+        }
+        a.basis = input.basis;
+        a.source = input.source;
+        a.is_key = input.basis == Basis::default_value && reference::find_source(input.source) != nullptr;
+        const auto [at, added] = seen.try_emplace({a.what, a.value, a.range, a.basis, a.source},
+                                                  static_cast<int>(reg.lines.size()));
+        if (added) reg.lines.push_back(a);
+        if (!subject.empty()) reg.lines[static_cast<std::size_t>(at->second)].subjects.push_back(subject);
+        reg.line_of_input.push_back(at->second);
+    });
+    if (job.circulator && !job.circulator->curve.empty()) {
+        reg.lines.push_back({"circulator curve", {}, std::to_string(job.circulator->curve.size()) + " points", "",
+                             job.circulator->basis, job.circulator->source, false, {}, {}});
+    }
+    return reg;
+}
+
+int verdicts_apart(const Design& a, const Design& b) {
+    int count = 0;
+    const auto differ = [&](Verdict x, Verdict y) { count += x != y ? 1 : 0; };
+    for (std::size_t i = 0; i < a.rooms.size(); ++i) differ(a.rooms[i].finding.verdict, b.rooms[i].finding.verdict);
+    for (std::size_t i = 0; i < a.emitters.size(); ++i) differ(a.emitters[i].finding.verdict, b.emitters[i].finding.verdict);
+    for (std::size_t i = 0; i < a.sections.size(); ++i) differ(a.sections[i].verdict, b.sections[i].verdict);
+    const auto plant = [&](const std::optional<Finding>& x, const std::optional<Finding>& y) {
+        if (x && y) differ(x->verdict, y->verdict);
+    };
+    plant(a.duty.circulator, b.duty.circulator);
+    plant(a.duty.source_capacity, b.duty.source_capacity);
+    plant(a.duty.source_minimum_flow, b.duty.source_minimum_flow);
+    return count;
+}
+
+enum class End { low, high };
+
+/// Designs `job` with every input of one line moved to an end of its range. `job` is put back as it was.
+std::optional<Effect> effect_of(job::Job& job, const job::Job& original, const Register& reg, int line, End end,
+                                const Design& as_designed) {
+    bool moved = false;
+    std::size_t index = 0;
+    visit_inputs(job, [&](const auto&, const std::string&, auto& input) {
+        if (reg.line_of_input[index++] != line) return;
+        const auto& to = end == End::low ? input.low : input.high;
+        if (!to) return;
+        input.value = *to;
+        moved = true;
+    });
+    if (!moved) return {};
+    const auto result = design(job);
+    job = original;
+    if (!std::holds_alternative<Design>(result)) return {};
+    const auto& d = std::get<Design>(result);
+    return Effect{d.duty.source_load - as_designed.duty.source_load, verdicts_apart(d, as_designed)};
+}
+
+}  // namespace
+
+std::vector<Assumption> inputs_register(const job::Job& filled) { return group(filled).lines; }
+
+std::vector<Assumption> inputs_register_with_effects(const job::Job& filled, const Design& as_designed) {
+    Register reg = group(filled);
+    job::Job job = filled;
+    for (std::size_t i = 0; i < reg.lines.size(); ++i) {
+        auto& line = reg.lines[i];
+        if (!needs_care(line) || line.range.empty()) continue;
+        line.at_low = effect_of(job, filled, reg, static_cast<int>(i), End::low, as_designed);
+        line.at_high = effect_of(job, filled, reg, static_cast<int>(i), End::high, as_designed);
+    }
+    return reg.lines;
+}
+
+}  // namespace loopfolio::design

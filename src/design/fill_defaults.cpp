@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/reference/reference.hpp"
+
+namespace loopfolio::design {
+
+namespace {
+
+template <class Q>
+void fill(Input<Q>& input, const reference::Cited<Q>& cited) {
+    if (!input.given()) input = Input<Q>::filled(cited.value, std::string{cited.source}, cited.low, cited.high);
+}
+
+template <class Q>
+void fill(Input<Q>& input, Q value, std::string_view source) {
+    if (!input.given()) input = Input<Q>::filled(value, std::string{source});
+}
+
+void fill_conditions(job::Conditions& c) {
+    const auto& limits = reference::limits();
+    fill(c.drop, limits.temperature_drop);
+    fill(c.velocity_preferred, limits.velocity_preferred);
+    fill(c.velocity_limit, limits.velocity_limit);
+    fill(c.gradient_preferred, limits.gradient_preferred);
+}
+
+void fill_fabric(job::Fabric& f) {
+    fill(f.wall_u_value, reference::wall_u_value(f.wall, f.era));
+    fill(f.glazing_u_value, reference::glazing_u_value(f.glazing));
+    if (f.roof != reference::RoofKind::none) fill(f.roof_u_value, reference::roof_u_value(f.roof, f.era));
+    if (f.floor != reference::FloorKind::none) fill(f.floor_insulation, reference::floor_insulation(f.era));
+    fill(f.thermal_bridge, reference::thermal_bridge_allowance(f.era));
+}
+
+/// An unheated space is taken to lie half way between the room and outdoors until the job knows better;
+/// ISO 13370 already refers a ground floor's U-value to the outdoor temperature.
+double default_factor(job::Beyond beyond) { return beyond == job::Beyond::unheated ? 0.5 : 1.0; }
+
+void fill_room(job::Room& room) {
+    const auto& use = reference::defaults_for(room.use);
+    fill(room.temperature, Temperature::from_celsius(use.temperature_c), use.temperature_source);
+    if (!room.air_changes.given()) {
+        room.air_changes = Input<AirChangeRate>::filled(
+            unit::per_hour(use.air_changes_per_hour), std::string{use.air_changes_source},
+            unit::per_hour(use.air_changes_low), unit::per_hour(use.air_changes_high));
+    }
+    if (room.fabric) fill_fabric(*room.fabric);
+    if (room.elements.empty()) return;
+    fill(room.element_thermal_bridge, reference::limits().thermal_bridge);
+    for (auto& element : room.elements) {
+        if (element.beyond == job::Beyond::room || element.beyond_temperature) continue;
+        const bool unheated = element.beyond == job::Beyond::unheated;
+        fill(element.factor, default_factor(element.beyond), unheated ? "common-practice" : "iso-13370");
+        if (unheated && element.factor.basis == Basis::default_value) {
+            element.factor.low = 0.3;
+            element.factor.high = 0.8;
+        }
+    }
+}
+
+void fill_section(job::Section& section) {
+    const auto* pipe = reference::find_pipe(section.pipe);
+    fill(section.bore, pipe->bore, pipe->source);
+    fill(section.roughness, pipe->roughness, pipe->roughness_source);
+    if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
+}
+
+void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
+    const auto* kind = reference::find_emitter_kind(emitter.kind);
+    fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
+                                                    kind->exponent_source});
+    if (!emitter.connection.empty()) return;
+    // Valves are taken to have the size of the pipe that reaches them.
+    for (const auto& section : sections) {
+        if (section.from == emitter.at || section.to == emitter.at) emitter.connection = section.pipe;
+    }
+}
+
+}  // namespace
+
+job::Job fill_defaults(job::Job job) {
+    fill_conditions(job.conditions);
+    for (auto& room : job.rooms) fill_room(room);
+    for (auto& section : job.sections) fill_section(section);
+    for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
+    return job;
+}
+
+}  // namespace loopfolio::design

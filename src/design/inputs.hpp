@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/unit.hpp"
+#include "loopfolio/job/job.hpp"
+
+#include <fmt/format.h>
+
+#include <string>
+
+namespace loopfolio::design {
+
+/// How a register names and prints one kind of input.
+template <class U>
+struct InputKind {
+    const char* what;
+    const U& unit;
+    int decimals;
+};
+
+template <class J, class F>
+void visit_conditions(J& job, F&& visit) {
+    auto& c = job.conditions;
+    visit(InputKind<CelsiusUnit>{"design outdoor temperature", unit::celsius, 1}, "", c.outdoor);
+    visit(InputKind<CelsiusUnit>{"flow temperature", unit::celsius, 1}, "", c.flow);
+    visit(InputKind<Unit<TemperatureDifference>>{"temperature drop", unit::kelvin, 1}, "", c.drop);
+    visit(InputKind<Unit<Velocity>>{"preferred velocity", unit::metre_per_second, 2}, "", c.velocity_preferred);
+    visit(InputKind<Unit<Velocity>>{"velocity limit", unit::metre_per_second, 2}, "", c.velocity_limit);
+    visit(InputKind<Unit<PressureGradient>>{"preferred pressure gradient", unit::pascal_per_metre, 0}, "",
+          c.gradient_preferred);
+    visit(InputKind<NumberUnit>{"glycol concentration", unit::percent, 1}, "", job.fluid.concentration);
+}
+
+template <class Fabric, class F>
+void visit_fabric(Fabric& f, const std::string& room, F&& visit) {
+    using U = InputKind<Unit<UValue>>;
+    visit(U{"U-value, wall", unit::watt_per_square_metre_kelvin, 2}, room, f.wall_u_value);
+    visit(U{"U-value, roof", unit::watt_per_square_metre_kelvin, 2}, room, f.roof_u_value);
+    visit(U{"U-value, glazing", unit::watt_per_square_metre_kelvin, 2}, room, f.glazing_u_value);
+    visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2}, room,
+          f.floor_insulation);
+    visit(U{"thermal bridge allowance", unit::watt_per_square_metre_kelvin, 2}, room, f.thermal_bridge);
+}
+
+template <class Room, class F>
+void visit_elements(Room& room, F&& visit) {
+    using U = InputKind<Unit<UValue>>;
+    for (auto& e : room.elements) {
+        const std::string subject = e.name.empty() ? room.name : room.name + ", " + e.name;
+        visit(InputKind<Unit<Area>>{"area of element", unit::square_metre, 2}, subject, e.area);
+        visit(U{"U-value of element", unit::watt_per_square_metre_kelvin, 2}, subject, e.u_value);
+        visit(InputKind<NumberUnit>{"share of the design difference beyond element", unit::number, 2}, subject, e.factor);
+        if (e.beyond_temperature) {
+            visit(InputKind<CelsiusUnit>{"temperature beyond element", unit::celsius, 1}, subject, *e.beyond_temperature);
+        }
+    }
+    visit(U{"thermal bridge allowance, elements", unit::watt_per_square_metre_kelvin, 2}, room.name,
+          room.element_thermal_bridge);
+}
+
+template <class J, class F>
+void visit_rooms(J& job, F&& visit) {
+    for (auto& room : job.rooms) {
+        if (!room.heated) continue;
+        visit(InputKind<Unit<Area>>{"floor area", unit::square_metre, 1}, room.name, room.floor_area);
+        visit(InputKind<Unit<Length>>{"ceiling height", unit::metre, 2}, room.name, room.ceiling_height);
+        visit(InputKind<CelsiusUnit>{"room temperature", unit::celsius, 1}, room.name, room.temperature);
+        visit(InputKind<Unit<AirChangeRate>>{"air changes per hour", unit::per_hour, 2}, room.name, room.air_changes);
+        if (room.fabric && !room.heat_loss_rate) visit_fabric(*room.fabric, room.name, visit);
+        if (room.heat_loss_rate) {
+            visit(InputKind<Unit<HeatFlux>>{"heat loss rate", unit::watt_per_square_metre, 1}, room.name,
+                  *room.heat_loss_rate);
+        }
+        if (!room.elements.empty()) visit_elements(room, visit);
+        if (room.heat_loss) visit(InputKind<Unit<Power>>{"heat loss, other survey", unit::watt, 0}, room.name, *room.heat_loss);
+    }
+}
+
+template <class J, class F>
+void visit_plant(J& job, F&& visit) {
+    for (auto& e : job.emitters) {
+        visit(InputKind<Unit<Power>>{"emitter output at 50 K", unit::watt, 0}, e.id, e.output_at_50k);
+        visit(InputKind<NumberUnit>{"emitter exponent", unit::number, 2}, e.id, e.exponent);
+        visit(InputKind<Unit<Length>>{"emitter length", unit::millimetre, 0}, e.id, e.length);
+        visit(InputKind<Unit<Length>>{"emitter height", unit::millimetre, 0}, e.id, e.height);
+    }
+    for (auto& s : job.sections) {
+        visit(InputKind<Unit<Length>>{"section length", unit::metre, 1}, s.id, s.length);
+        visit(InputKind<Unit<Length>>{"bore", unit::millimetre, 1}, s.id, s.bore);
+        visit(InputKind<Unit<Length>>{"bore at inserts", unit::millimetre, 1}, s.id, s.insert_bore);
+        visit(InputKind<Unit<Length>>{"roughness", unit::millimetre, 4}, s.id, s.roughness);
+    }
+    if (!job.heat_source) return;
+    auto& h = *job.heat_source;
+    if (h.capacity) visit(InputKind<Unit<Power>>{"heat source capacity", unit::kilowatt, 2}, "", *h.capacity);
+    if (h.minimum_flow) {
+        visit(InputKind<Unit<VolumeFlow>>{"heat source minimum flow", unit::litre_per_minute, 1}, "", *h.minimum_flow);
+    }
+    if (h.pressure_drop) {
+        visit(InputKind<Unit<Pressure>>{"heat source pressure drop", unit::kilopascal, 1}, "", *h.pressure_drop);
+    }
+    if (h.pressure_drop_flow) {
+        visit(InputKind<Unit<VolumeFlow>>{"flow of that pressure drop", unit::litre_per_minute, 1}, "",
+              *h.pressure_drop_flow);
+    }
+}
+
+/// Calls `visit(kind, subject, input)` for every input of a job that a design uses, in a fixed order. Inputs
+/// that the job does not have are absent, not skipped, so that the order does not depend on their basis.
+template <class J, class F>
+void visit_inputs(J& job, F&& visit) {
+    visit_conditions(job, visit);
+    visit_rooms(job, visit);
+    visit_plant(job, visit);
+}
+
+}  // namespace loopfolio::design

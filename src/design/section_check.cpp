@@ -1,0 +1,174 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
+
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/pipes.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+namespace loopfolio::design {
+
+namespace {
+
+constexpr double widest_drop = 30.0;   // K; wider than any emitter circuit is run
+
+/// The lowest return temperature that a wider drop may lead to: above every heated room.
+Temperature lowest_return(const job::Job& job) {
+    Temperature warmest = Temperature::from_celsius(0.0);
+    for (const auto& room : job.rooms) {
+        if (room.heated) warmest = std::max(warmest, room.temperature.value);
+    }
+    return warmest + TemperatureDifference::from_si(1.0);
+}
+
+/// The lower of the two preferred limits, as a flow.
+MassFlow preferred_flow(const job::Conditions& c, const physics::Conduit& pipe, const physics::FluidState& state) {
+    return std::min(physics::flow_at_velocity(c.velocity_preferred.value, pipe, state),
+                    physics::flow_at_gradient(c.gradient_preferred.value, pipe, state));
+}
+
+/// The smallest drop at which the pipe carries its load within the preferred limits. The fluid's properties move with
+/// the mean temperature, so the drop is found again until it stands still; three rounds do.
+std::optional<TemperatureDifference> drop_to_keep(const job::Job& job, const Design& d, const SectionResult& r,
+                                                  const physics::Conduit& pipe, Temperature floor) {
+    TemperatureDifference drop = d.drop;
+    for (int round = 0; round < 20; ++round) {
+        const auto state = physics::state_of(d.fluid, d.flow - 0.5 * drop);
+        if (!state) return {};
+        const auto next = r.load / (preferred_flow(job.conditions, pipe, *state) * state->specific_heat);
+        const bool settled = std::abs((next - drop).si()) < 1e-6;
+        drop = next;
+        if (!std::isfinite(drop.si()) || drop.si() > widest_drop || d.flow - drop < floor) return {};
+        // Rounded up, so that the drop as printed keeps the pipe.
+        if (settled) return TemperatureDifference::from_si(std::ceil(drop.si() * 10.0 - 1e-6) / 10.0);
+    }
+    return {};
+}
+
+const reference::Pipe* next_size(const job::Job& job, const job::Section& s, const SectionResult& r, const Design& d) {
+    const auto* pipe = reference::find_pipe(s.pipe);
+    for (const auto& larger : reference::larger_sizes(*pipe)) {
+        if (larger.bore <= s.bore.value) continue;
+        if (r.flow <= preferred_flow(job.conditions, {larger.bore, larger.roughness}, d.state)) return &larger;
+    }
+    return nullptr;
+}
+
+void find_capacity(const job::Job& job, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
+    const auto& c = job.conditions;
+    const auto power = [&](MassFlow flow) { return flow * d.state.specific_heat * d.drop; };
+    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity_preferred)] =
+        power(physics::flow_at_velocity(c.velocity_preferred.value, pipe, d.state));
+    r.capacity[static_cast<std::size_t>(CapacityLimit::gradient_preferred)] =
+        power(physics::flow_at_gradient(c.gradient_preferred.value, pipe, d.state));
+    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity)] =
+        power(physics::flow_at_velocity(c.velocity_limit.value, pipe, d.state));
+    r.governing = r.capacity[0] <= r.capacity[1] ? CapacityLimit::velocity_preferred : CapacityLimit::gradient_preferred;
+}
+
+void find_pressure(const job::Section& s, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
+    r.flow = r.load / (d.state.specific_heat * d.drop);
+    r.volume_flow = r.flow / d.state.density;
+    r.hydraulic = physics::pipe_flow(r.flow, pipe, d.state);
+    if (s.insert_bore.given()) {
+        r.insert_loss_factor = joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
+    }
+    r.fitting_loss_factor = loss_factor(s.fittings) + r.insert_loss_factor;
+    r.friction = 2.0 * (r.hydraulic.gradient * s.length.value);
+    r.fittings = 2.0 * r.fitting_loss_factor * r.hydraulic.dynamic_pressure;
+    r.pressure_drop = r.friction + r.fittings;
+}
+
+void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, const Design& d) {
+    trace.open(Subject::section, s.id);
+    const auto& h = r.hydraulic;
+    trace.step({"load", "sum of the emitters that it feeds", text(r.load, unit::watt, 0), ""});
+    trace.step({"mass flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed(r.load.si(), 0),
+                fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)),
+                text(r.flow, unit::kilogram_per_second, 4), ""});
+    trace.step({"velocity", fmt::format("v = 4m / (π·ρ·d²), ρ = {}, d = {}",
+                text(d.state.density, unit::kilogram_per_cubic_metre, 2), text(s.bore.value, unit::millimetre, 1)),
+                text(h.velocity, unit::metre_per_second, 3), s.bore.source});
+    trace.step({"Reynolds number", fmt::format("Re = 4m / (π·d·μ), μ = {}", text(d.state.viscosity, unit::millipascal_second, 4)),
+                fmt::format("{}, {}", fixed(h.reynolds, 0), physics::word(h.regime)), ""});
+    trace.step({"friction factor", fmt::format("1/√f = −2·log₁₀(ε/(3.7·d) + 2.51/(Re·√f)), ε = {}",
+                text(s.roughness.value, unit::millimetre, 4)), fixed(h.friction_factor, 5), "colebrook-white"});
+    trace.step({"pressure gradient", fmt::format("R = f·ρv²/(2d), ρv²/2 = {}", text(h.dynamic_pressure, unit::pascal, 1)),
+                text(h.gradient, unit::pascal_per_metre, 1), "colebrook-white"});
+    trace.step({"straight pipe, flow and return", fmt::format("2·R·L = 2 × {} × {}", fixed(h.gradient.si(), 1),
+                text(s.length.value, unit::metre, 1)), text(r.friction, unit::pascal, 0), ""});
+    trace.step({"fittings, flow and return", fmt::format("2·Σζ·ρv²/2, Σζ = {}{}", fixed(r.fitting_loss_factor, 2),
+                r.insert_loss_factor > 0.0 ? fmt::format(" (of which inserts {})", fixed(r.insert_loss_factor, 2)) : ""),
+                text(r.fittings, unit::pascal, 0), "faber-kell-2002"});
+    trace.step({"pressure drop", "sum", text(r.pressure_drop, unit::kilopascal, 3), ""});
+    static constexpr std::array names{"capacity at the preferred velocity", "capacity at the preferred gradient",
+                                      "capacity at the velocity limit"};
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        trace.step({names[i], fmt::format("m_limit·c·Δθ, Δθ = {}", text(d.drop, unit::kelvin, 1)),
+                    text(r.capacity[i], unit::kilowatt, 2), ""});
+    }
+    if (r.drop_to_keep) {
+        trace.step({"drop at which it is kept", "smallest drop with both preferred limits kept",
+                    text(*r.drop_to_keep, unit::kelvin, 1), ""});
+    }
+}
+
+/// Sums the emitters' loads from the ends of the tree towards the source.
+void add_up_loads(const job::Job& job, Design& d, const std::vector<int>& order, const std::vector<int>& parent,
+                  const std::vector<int>& emitter_node) {
+    std::vector<Power> at_node(d.nodes.size());
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        at_node[static_cast<std::size_t>(emitter_node[i])] += d.emitters[i].load;
+    }
+    for (auto node = order.rbegin(); node != order.rend(); ++node) {
+        const auto n = static_cast<std::size_t>(*node);
+        if (parent[n] < 0) continue;
+        d.sections[static_cast<std::size_t>(d.node_parent_section[n])].load = at_node[n];
+        at_node[static_cast<std::size_t>(parent[n])] += at_node[n];
+    }
+}
+
+void judge(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor, const Design& d,
+           SectionResult& r) {
+    const auto& c = job.conditions;
+    r.velocity = at_most(Check::section_velocity, r.hydraulic.velocity.si(), c.velocity_preferred.value.si(),
+                         c.velocity_limit.value.si());
+    // The gradient is a preference: what a steep pipe really costs is counted in the pump head.
+    r.gradient = at_most(Check::section_gradient, r.hydraulic.gradient.si(), c.gradient_preferred.value.si(),
+                         std::numeric_limits<double>::infinity());
+    r.verdict = worse(r.velocity.verdict, r.gradient.verdict);
+    if (r.verdict == Verdict::keep) return;
+    r.next_size = next_size(job, s, r, d);
+    r.drop_to_keep = drop_to_keep(job, d, r, pipe, floor);
+}
+
+}  // namespace
+
+void check_sections(const job::Job& job, Design& design, const TreeIndex& tree, Trace* trace) {
+    add_up_loads(job, design, tree.order, tree.parent_node, tree.emitter_node);
+    const Temperature floor = lowest_return(job);
+    for (std::size_t i = 0; i < job.sections.size(); ++i) {
+        const auto& s = job.sections[i];
+        auto& r = design.sections[i];
+        const physics::Conduit pipe{s.bore.value, s.roughness.value};
+        find_pressure(s, design, pipe, r);
+        find_capacity(job, design, pipe, r);
+        judge(job, s, pipe, floor, design, r);
+        const int index = static_cast<int>(i);
+        if (r.hydraulic.regime == physics::Regime::transition) {
+            design.flags.push_back({Caveat::transition_flow, Subject::section, index, r.hydraulic.reynolds});
+        }
+        if (r.hydraulic.regime == physics::Regime::still) {
+            design.flags.push_back({Caveat::still_section, Subject::section, index, 0.0});
+        }
+        if (trace != nullptr) trace_section(*trace, s, r, design);
+    }
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/physics/fabric.hpp"
+#include "support/catch.hpp"
+#include "support/small_job.hpp"
+
+using namespace loopfolio;
+using namespace loopfolio::tests;
+
+namespace {
+
+job::Element element(job::ElementKind kind, double m2, double u) {
+    job::Element e;
+    e.kind = kind;
+    e.area = measured(unit::square_metre(m2));
+    e.u_value = measured(unit::watt_per_square_metre_kelvin(u));
+    return e;
+}
+
+/// The hall of Chadderton, Building Services Engineering, 5th ed. (2007), example 3.6, p. 69.
+job::Room textbook_hall() {
+    auto room = stated_room("hall", 1.0);
+    room.heat_loss.reset();
+    room.floor_area = measured(unit::square_metre(200.0));
+    room.ceiling_height = measured(unit::metre(3.0));
+    room.air_changes = measured(unit::per_hour(1.0));
+    room.element_thermal_bridge = measured(unit::watt_per_square_metre_kelvin(0.0));
+    using job::ElementKind;
+    room.elements = {element(ElementKind::window, 20.0, 5.7), element(ElementKind::door, 8.0, 5.7),
+                     element(ElementKind::wall, 152.0, 0.5), element(ElementKind::roof, 200.0, 0.3),
+                     element(ElementKind::floor, 200.0, 0.6)};
+    return room;
+}
+
+job::Job textbook_job(job::Room room) {
+    auto job = one_section_job("copper_42", 1000.0);
+    job.conditions.outdoor = measured(unit::celsius(-4.0));
+    room.id = "room";
+    job.rooms = {std::move(room)};
+    return job;
+}
+
+job::Fabric semi_fabric(int outside_walls) {
+    job::Fabric f;
+    f.era = reference::Era::from_1930;
+    f.wall = reference::WallKind::cavity;
+    f.glazing = reference::GlazingKind::double_from_2002;
+    f.floor = reference::FloorKind::ground;
+    f.outside_walls = outside_walls;
+    return f;
+}
+
+}  // namespace
+
+TEST_CASE("handbook hall: fabric as printed, and 15,835 W with the book's own air term") {
+    const auto d = designed(textbook_job(textbook_hall()));
+    const auto& m = *d.rooms[0].by_elements;
+    CHECK(m.to_outside.si() == Approx(415.6 * 25.0).epsilon(1e-12));
+    // The book takes 0.33 and a factor of 1.1 for radiant panels where we take EN 12831's 0.34.
+    const auto book_air = physics::ventilation_coefficient(0.33 * 1.1, unit::per_hour(1.0), unit::cubic_metre(600.0));
+    CHECK((m.to_outside + book_air * unit::kelvin(25.0)).si() == Approx(15835.0).epsilon(1e-12));
+    CHECK(m.loss.si() == Approx((415.6 + 0.34 * 600.0) * 25.0).epsilon(1e-12));
+}
+
+TEST_CASE("thermal bridges, unheated neighbours and warmer rooms") {
+    auto room = textbook_hall();
+    room.element_thermal_bridge = measured(unit::watt_per_square_metre_kelvin(0.1));
+    room.elements = {element(job::ElementKind::wall, 10.0, 1.0), element(job::ElementKind::wall, 10.0, 1.0),
+                     element(job::ElementKind::party_wall, 10.0, 2.0), element(job::ElementKind::party_wall, 10.0, 2.0)};
+    room.elements[1].beyond = job::Beyond::unheated;
+    room.elements[2].beyond = room.elements[3].beyond = job::Beyond::room;
+    room.elements[2].beyond_room = "cool";
+    room.elements[3].beyond_room = "warm";
+    auto job = textbook_job(std::move(room));
+    job.rooms.push_back(stated_room("cool", 100.0, 18.0));
+    job.rooms.push_back(stated_room("warm", 100.0, 24.0));
+    const auto d = designed(job);
+    const auto& m = *d.rooms[0].by_elements;
+    CHECK(m.elements[0].si() == Approx(10.0 * 1.1 * 25.0));
+    CHECK(m.elements[1].si() == Approx(10.0 * 1.1 * 12.5));   // half way to outdoors unless the job says better
+    CHECK(m.elements[2].si() == Approx(10.0 * 2.0 * 3.0));
+    CHECK(m.elements[3].si() == 0.0);                         // what a warmer room gives is not counted on
+    CHECK(d.rooms[0].loss_to_outside.si() == Approx((d.rooms[0].loss - m.elements[2]).si()));
+}
+
+TEST_CASE("the derived rate is the sum of its terms for a room of 16 m²") {
+    auto room = stated_room("room", 1.0);
+    room.heat_loss.reset();
+    room.air_changes = measured(unit::per_hour(1.5));
+    room.fabric = semi_fabric(2);
+    room.fabric->wall_u_value = measured(unit::watt_per_square_metre_kelvin(1.5));
+    room.fabric->glazing_u_value = measured(unit::watt_per_square_metre_kelvin(2.0));
+    room.fabric->thermal_bridge = measured(unit::watt_per_square_metre_kelvin(0.1));
+    const auto d = designed(textbook_job(room));
+    const auto& a = *d.rooms[0].by_area;
+    // By hand: walls 2 x 4 m x 2.4 m = 19.2 m², of which glazing 0.2 x 16 = 3.2 m².
+    CHECK(a.walls.si() == Approx(16.0 * 1.5 / 16.0));
+    CHECK(a.glazing.si() == Approx(3.2 * 2.0 / 16.0));
+    CHECK(a.bridges.si() == Approx(19.2 * 0.1 / 16.0));
+    CHECK(a.ventilation.si() == Approx(0.34 * 1.5 * 2.4));
+    // ISO 13370, B' = 2A/P = 4 m, no insulation, clay: 0.69756 W/(m² K), computed from the standard's relation.
+    CHECK(a.floor.si() == Approx(0.69756).epsilon(1e-4));
+    CHECK(a.per_kelvin.si() == Approx((a.walls + a.glazing + a.floor + a.bridges + a.ventilation).si()));
+    CHECK(d.rooms[0].loss.si() == Approx(a.per_kelvin.si() * 25.0 * 20.0));
+}
+
+TEST_CASE("rates rise with everything that loses heat") {
+    const auto rate = [](auto&& change) {
+        auto room = stated_room("room", 1.0);
+        room.heat_loss.reset();
+        room.fabric = semi_fabric(1);
+        change(room);
+        return designed(textbook_job(room)).rooms[0].by_area->rate;
+    };
+    const auto plain = rate([](job::Room&) {});
+    CHECK(rate([](job::Room& r) { r.fabric->outside_walls = 2; }) > plain);
+    CHECK(rate([](job::Room& r) { r.fabric->roof = reference::RoofKind::pitched; }) > plain);
+    CHECK(rate([](job::Room& r) { r.ceiling_height = measured(unit::metre(3.0)); }) > plain);
+    CHECK(rate([](job::Room& r) { r.fabric->era = reference::Era::from_2012; }) < plain);
+    CHECK(rate([](job::Room& r) { r.fabric->floor = reference::FloorKind::none; }) < plain);
+    CHECK(rate([](job::Room& r) { r.fabric->outside_walls = 0; }) < plain);
+}

@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/design/design.hpp"
+#include "support/catch.hpp"
+#include "support/small_job.hpp"
+
+#include <algorithm>
+
+using namespace loopfolio;
+using namespace loopfolio::tests;
+using design::CapacityLimit;
+
+namespace {
+
+double capacity_kw(const std::string& pipe, double drop, CapacityLimit limit = CapacityLimit::velocity_preferred) {
+    const auto d = designed(one_section_job(pipe, 1000.0, drop));
+    return d.sections[0].capacity[static_cast<std::size_t>(limit)].in(unit::kilowatt);
+}
+
+job::Job small_house() {
+    auto job = bare_job();
+    for (const auto* id : {"a", "b", "c"}) job.rooms.push_back(stated_room(id, 1200.0));
+    job.emitters = {panel("Ea", "a", "J2", 3000.0), panel("Eb", "b", "J3", 3000.0), panel("Ec", "c", "J4", 3000.0)};
+    job.sections = {section("S1", "HS", "J1", "copper_22", 6.0), section("S2", "J1", "J2", "copper_15", 4.0),
+                    section("S3", "J1", "J5", "copper_15", 9.0), section("S4", "J5", "J3", "copper_15", 2.0),
+                    section("S5", "J5", "J4", "copper_10", 7.0)};
+    return job;
+}
+
+}  // namespace
+
+TEST_CASE("what pipes carry at 0.9 m/s agrees with the sayings of the trade") {
+    // Common practice, no source: rounded figures, so the check is wide.
+    CHECK(capacity_kw("copper_22", 5.0) == Approx(6.0).epsilon(0.05));
+    CHECK(capacity_kw("copper_28", 5.0) == Approx(10.0).epsilon(0.05));
+    CHECK(capacity_kw("copper_42", 5.0) > 20.0);
+    CHECK(capacity_kw("copper_35", 5.0) < 20.0);
+    CHECK(capacity_kw("copper_15", 5.0) == Approx(3.0).epsilon(0.15));
+    CHECK(capacity_kw("copper_22", 10.0) == Approx(12.0).epsilon(0.05));
+    const auto d = designed(one_section_job("copper_28", 10000.0));
+    CHECK(d.duty.volume_flow.in(unit::litre_per_minute) == Approx(30.0).epsilon(0.05));
+}
+
+TEST_CASE("glycol leaves about nine tenths of the capacity") {
+    // Common practice, no source. At equal velocity only density and heat capacity count; at equal gradient viscosity
+    // counts too, and it is that figure which comes to about 0.9.
+    auto job = one_section_job("copper_22", 6000.0);
+    const auto water = designed(job);
+    job.fluid.kind = job::FluidName::propylene_glycol;
+    job.fluid.concentration = measured(0.25);
+    const auto glycol = designed(job);
+    const auto share = [&](CapacityLimit limit) {
+        const auto i = static_cast<std::size_t>(limit);
+        return glycol.sections[0].capacity[i] / water.sections[0].capacity[i];
+    };
+    CHECK(share(CapacityLimit::velocity_preferred) < 1.0);
+    CHECK(share(CapacityLimit::gradient_preferred) == Approx(0.9).margin(0.04));
+}
+
+TEST_CASE("verdict, next size and drop for an overloaded pipe hold together") {
+    const auto d = designed(one_section_job("copper_22", 12000.0));
+    const auto& r = d.sections[0];
+    CHECK(r.verdict == Verdict::change);
+    CHECK(r.velocity.limit == Approx(1.5));
+    CHECK(r.velocity.margin < 0.0);
+    REQUIRE(r.next_size != nullptr);
+    CHECK(designed(one_section_job(std::string{r.next_size->name}, 12000.0)).sections[0].verdict == Verdict::keep);
+    REQUIRE(r.drop_to_keep);
+    const double drop = r.drop_to_keep->si();
+    CHECK(designed(one_section_job("copper_22", 12000.0, drop)).sections[0].verdict == Verdict::keep);
+    CHECK(designed(one_section_job("copper_22", 12000.0, drop - 0.1)).sections[0].verdict != Verdict::keep);
+}
+
+TEST_CASE("a pipe that nothing in its range can save says so") {
+    const auto d = designed(one_section_job("copper_8", 20000.0));
+    CHECK(d.sections[0].verdict == Verdict::change);
+    CHECK_FALSE(d.sections[0].drop_to_keep);
+    CHECK(designed(one_section_job("copper_54", 400000.0)).sections[0].next_size == nullptr);
+}
+
+TEST_CASE("a limit that is just met is kept") {
+    const auto d = designed(one_section_job("copper_22", 6000.0));
+    const double just = d.sections[0].capacity[0].si();
+    auto job = one_section_job("copper_22", just);
+    job.conditions.gradient_preferred = measured(unit::pascal_per_metre(5000.0));
+    CHECK(designed(job).sections[0].verdict == Verdict::keep);
+}
+
+TEST_CASE("loads, flows and pressures add up along the tree") {
+    const auto d = designed(small_house());
+    CHECK(d.sections[0].load.si() == Approx(3600.0));
+    CHECK(d.sections[2].load.si() == Approx(2400.0));
+    CHECK(d.duty.flow.si() == Approx((d.sections[1].flow + d.sections[2].flow).si()));
+    CHECK(d.duty.index_emitter == 2);
+    CHECK(d.duty.index_sections == std::vector<int>{0, 2, 4});
+    const auto head = d.sections[0].pressure_drop + d.sections[2].pressure_drop + d.sections[4].pressure_drop +
+                      d.emitters[2].pressure_drop;
+    CHECK(d.duty.head.si() == Approx(head.si()));
+    for (const auto& e : d.emitters) CHECK(e.circuit <= d.duty.head);
+}
+
+TEST_CASE("neither the order of sections nor the way they were written matters") {
+    const auto plain = designed(small_house());
+    auto job = small_house();
+    std::reverse(job.sections.begin(), job.sections.end());
+    for (auto& s : job.sections) std::swap(s.from, s.to);
+    const auto turned = designed(job);
+    CHECK(turned.duty.head.si() == plain.duty.head.si());
+    for (std::size_t i = 0; i < job.sections.size(); ++i) {
+        CHECK(turned.sections[job.sections.size() - 1 - i].pressure_drop.si() == plain.sections[i].pressure_drop.si());
+    }
+}
+
+TEST_CASE("inserts in plastic pipe cost pressure, not velocity") {
+    auto job = one_section_job("pex_22", 4000.0);
+    job.sections[0].fittings = {{"elbow", 4, 0.0, {}}};
+    const auto with = designed(job);
+    job.sections[0].insert_bore = measured(unit::millimetre(1000.0));
+    const auto without = designed(job);
+    CHECK(with.sections[0].insert_loss_factor > 0.0);
+    CHECK(with.sections[0].hydraulic.velocity.si() == without.sections[0].hydraulic.velocity.si());
+    CHECK(with.sections[0].pressure_drop > without.sections[0].pressure_drop);
+}
+
+TEST_CASE("circulator: inside its curve, near its end, beyond it") {
+    auto job = one_section_job("copper_28", 10000.0);
+    const auto head = designed(job).duty.head;
+    const auto curve = [&](double at_flow) {
+        job.circulator.emplace();
+        job.circulator->curve = {{unit::litre_per_minute(0.0), 2.0 * at_flow * head},
+                                 {unit::litre_per_minute(60.0), unit::pascal(0.0)}};
+        return designed(job).duty;
+    };
+    // 10 kW at 5 K is 29.0 L/min: the straight curve gives there a little over half of its closed head.
+    CHECK(curve(2.0).circulator->verdict == Verdict::keep);
+    CHECK(curve(1.0).circulator->verdict == Verdict::keep_noted);
+    CHECK(curve(0.8).circulator->verdict == Verdict::change);
+    job.circulator->curve.back().flow = unit::litre_per_minute(20.0);
+    const auto beyond = designed(job);
+    CHECK(beyond.duty.circulator->verdict == Verdict::change);
+    CHECK_FALSE(beyond.duty.available);
+}
+
+TEST_CASE("one mean temperature for both pipes is near enough") {
+    // The flow pipe is warmer and the return cooler than the mean; their gradients stand apart, their sum does not.
+    const auto at = [](double celsius, double kg_per_s) {
+        const auto state = *physics::water(unit::celsius(celsius));
+        return physics::pipe_flow(unit::kilogram_per_second(kg_per_s),
+                                  {unit::millimetre(20.2), unit::millimetre(0.0015)}, state).gradient.si();
+    };
+    CHECK((at(50.0, 0.2) + at(45.0, 0.2)) / (2.0 * at(47.5, 0.2)) == Approx(1.0).epsilon(0.001));
+    CHECK((at(55.0, 0.2) + at(35.0, 0.2)) / (2.0 * at(45.0, 0.2)) == Approx(1.0).epsilon(0.005));
+}
