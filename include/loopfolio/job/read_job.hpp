@@ -5,6 +5,7 @@
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/job/job.hpp"
 
+#include <functional>
 #include <optional>
 #include <string_view>
 
@@ -23,7 +24,10 @@ inline constexpr std::size_t largest_job_bytes = 4u * 1024u * 1024u;
 /// Everything wrong with the file is reported in one call: unknown keys, wrong types, values out of
 /// their range, duplicate ids, broken references, pipework in pieces or in a ring. Reference tables
 /// are used for their names alone: a value that the job leaves out stays absent here.
-/// Throws only std::bad_alloc.
-[[nodiscard]] ReadResult read_job(std::string_view text, std::string_view file);
+/// `unprintable`, where given, names the characters of a text that a pack could not show (empty: none); such a text is
+/// an error at its place. Throws only std::bad_alloc.
+using UnprintableIn = std::function<std::string(std::string_view)>;
+[[nodiscard]] ReadResult read_job(std::string_view text, std::string_view file,
+                                  const UnprintableIn& unprintable = nullptr);
 
 }  // namespace loopfolio::job

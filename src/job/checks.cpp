@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/draft.hpp"
+
+#include <cmath>
+#include <unordered_map>
+#include <unordered_set>
+
+namespace loopfolio::job {
+
+namespace {
+
+/// To a hundredth at most: a difference of readings must not show the tail of its binary form.
+std::string celsius_text(Temperature t) {
+    return decimal(std::round(t.celsius() * 100.0) / 100.0) + " °C";
+}
+
+void check_flow_over_rooms(const Draft& draft) {
+    const Conditions& c = draft.job.conditions;
+    if (!c.flow.given()) return;
+    const Temperature coolest = c.drop.given() ? c.flow.value - c.drop.value : c.flow.value;
+    const std::string what = c.drop.given() ? "the return temperature, " : "the flow temperature, ";
+    for (std::size_t i = 0; i < draft.rooms.size(); ++i) {
+        const Room& room = draft.job.rooms[i];
+        if (!room.heated || !room.temperature.given() || room.temperature.value < coolest) continue;
+        complain(draft.rooms[i], "temperature_c", "must be below " + what + celsius_text(coolest),
+                 "an emitter gives heat only while its water is warmer than the room");
+    }
+}
+
+}  // namespace
+
+void check_temperatures(const Draft& draft) {
+    if (!draft.conditions) return;
+    const Conditions& c = draft.job.conditions;
+    if (c.flow.given() && c.flow.value > Temperature::from_celsius(65)) {
+        warn(*draft.conditions, "flow_temperature_c", "is high for a low-temperature heat source");
+    }
+    if (c.outdoor.given() && c.outdoor.value > Temperature::from_celsius(5)) {
+        warn(*draft.conditions, "outdoor_temperature_c", "is mild for a design outdoor temperature");
+    }
+    check_flow_over_rooms(draft);
+}
+
+namespace {
+
+template <class Item>
+void check_unique(const std::vector<Item>& items, const std::vector<Mapping>& mappings) {
+    std::unordered_map<std::string_view, Place> seen;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (items[i].id.empty()) continue;
+        const Place place = place_at(mappings[i], "id");
+        const auto [first, is_new] = seen.try_emplace(items[i].id, place);
+        if (is_new) continue;
+        complain(mappings[i], "id", "is used twice, first at " + words(first->second),
+                 "give each its own id");
+    }
+}
+
+}  // namespace
+
+void check_ids(const Draft& draft) {
+    check_unique(draft.job.rooms, draft.rooms);
+    check_unique(draft.job.emitters, draft.emitters);
+    check_unique(draft.job.sections, draft.sections);
+}
+
+namespace {
+
+/// The rooms by id; `complete` is false where an id could not be read, so that nothing that names a
+/// room is refused on that account.
+struct RoomIds {
+    std::unordered_map<std::string_view, const Room*> by_id;
+    std::vector<std::string_view> names;
+    bool complete = true;
+};
+
+RoomIds room_ids(const Job& job) {
+    RoomIds out;
+    out.complete = !job.rooms.empty();
+    for (const auto& room : job.rooms) {
+        out.complete = out.complete && !room.id.empty();
+        out.by_id.try_emplace(room.id, &room);
+        out.names.push_back(room.id);
+    }
+    return out;
+}
+
+const Room* find_room(const RoomIds& ids, const Mapping& m, const std::string& wanted) {
+    const auto found = ids.by_id.find(wanted);
+    if (found != ids.by_id.end()) return found->second;
+    if (wanted.empty() || !ids.complete) return nullptr;
+    const auto near = nearest_name(wanted, ids.names);
+    complain(m, "room", "is not the id of a room",
+             near.empty() ? "" : "did you mean " + named(near) + "?");
+    return nullptr;
+}
+
+void check_element_rooms(const Draft& draft, const RoomIds& ids) {
+    for (std::size_t i = 0; i < draft.rooms.size(); ++i) {
+        const Room& room = draft.job.rooms[i];
+        for (std::size_t j = 0; j < room.elements.size(); ++j) {
+            const Element& element = room.elements[j];
+            if (element.beyond != Beyond::room) continue;
+            const Room* other = find_room(ids, draft.elements[i][j], element.beyond_room);
+            if (other == &room) complain(draft.elements[i][j], "room", "is the room itself");
+        }
+    }
+}
+
+}  // namespace
+
+void check_references(const Draft& draft) {
+    const RoomIds ids = room_ids(draft.job);
+    check_element_rooms(draft, ids);
+    std::unordered_set<std::string_view> with_emitter;
+    bool all_found = !draft.emitters.empty();
+    for (std::size_t i = 0; i < draft.emitters.size(); ++i) {
+        const Emitter& emitter = draft.job.emitters[i];
+        with_emitter.insert(emitter.room);
+        const Room* room = find_room(ids, draft.emitters[i], emitter.room);
+        all_found = all_found && room != nullptr;
+        if (room != nullptr && !room->heated) {
+            complain(draft.emitters[i], "room", "is a room with `heated: false`",
+                     "leave the emitter out, or write `heated: true`");
+        }
+    }
+    if (!all_found) return;
+    for (std::size_t i = 0; i < draft.rooms.size(); ++i) {
+        const Room& room = draft.job.rooms[i];
+        if (!room.heated || room.id.empty() || with_emitter.contains(room.id)) continue;
+        warn(draft.rooms[i], "", "the room is heated and has no emitter",
+             "write `heated: false` if none is meant to heat it");
+    }
+}
+
+}  // namespace loopfolio::job

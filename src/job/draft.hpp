@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "job/fields.hpp"
+#include "loopfolio/job/job.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace loopfolio::job {
+
+/// A job as far as it could be read, with the mappings that its items came from, so that a check
+/// across them can point at the field that breaks it. The lists run parallel to the job's.
+struct Draft {
+    Job job;
+    std::optional<Mapping> conditions;
+    std::vector<Mapping> rooms;
+    std::vector<std::vector<Mapping>> elements;   ///< of each room
+    std::vector<Mapping> emitters;
+    std::vector<Mapping> sections;
+    std::optional<Mapping> heat_source;
+};
+
+// One function for each part of the file; `top` is the whole of it.
+void read_parties(const Mapping& top, Draft& draft);
+void read_conditions(const Mapping& top, Draft& draft);
+void read_rooms(const Mapping& top, Draft& draft);
+void read_emitters(const Mapping& top, Draft& draft);
+void read_pipework(const Mapping& top, Draft& draft);
+void read_plant(const Mapping& top, Draft& draft);
+
+[[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
+
+// What holds between fields; each reports through the mappings of the draft.
+void check_temperatures(const Draft& draft);
+void check_ids(const Draft& draft);
+void check_references(const Draft& draft);
+void check_pipework(const Draft& draft);
+
+}  // namespace loopfolio::job

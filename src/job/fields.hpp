@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "job/findings.hpp"
+#include "job/tree.hpp"
+#include "job/vocabulary.hpp"
+#include "loopfolio/base/input.hpp"
+#include "loopfolio/job/read_job.hpp"
+#include "loopfolio/reference/fabric.hpp"
+
+#include <concepts>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Typed access to the keys of a mapping. Each function reports what is wrong in the findings and
+/// gives back what can be had, so that a read goes on to the next field.
+namespace loopfolio::job {
+
+/// What a read carries from field to field.
+struct Reading {
+    Findings findings;
+    Basis plain_values = Basis::measured;
+    const UnprintableIn& unprintable;
+};
+
+/// A mapping of the file, its path, and the keys that it may have. `owner` tells a reader which item
+/// of a list it belongs to, such as `room kitchen`. `node` is null where something else stands there.
+struct Mapping {
+    Reading* reading;
+    const Node* node;
+    std::string path;
+    const Group* keys;
+    std::string owner;
+};
+
+/// Takes `node` as a mapping of `keys`, and reports keys that are unknown, doubled, empty or missing.
+[[nodiscard]] Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys,
+                           std::string owner = {});
+
+/// The mapping under `key`, or nothing where the key is absent.
+[[nodiscard]] std::optional<Mapping> open_child(const Mapping& parent, std::string_view key,
+                                                const Group& keys);
+
+/// The items of the list under `key`, each opened. Items past the most that the vocabulary allows are
+/// left unread. `noun` and the item's `id` make its owner; with an empty noun the parent's holds on.
+[[nodiscard]] std::vector<Mapping> open_items(const Mapping& parent, std::string_view key,
+                                              const Group& keys, std::string_view noun = {});
+
+/// The value under `key`; nullptr where the key is absent or has no value.
+[[nodiscard]] const Node* value_at(const Mapping& m, std::string_view key);
+[[nodiscard]] bool has(const Mapping& m, std::string_view key);
+[[nodiscard]] Place place_at(const Mapping& m,
+                             std::string_view key);   ///< the value's, else the mapping's
+[[nodiscard]] std::string path_of(const Mapping& m, std::string_view key);
+
+/// Reports the value under `key`.
+void complain(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
+/// Reports a key that is missing because of what stands beside it.
+void demand(const Mapping& m, std::string_view key, std::string why, std::string hint = {});
+void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
+
+[[nodiscard]] std::string text_at(const Mapping& m, std::string_view key);
+/// An id as written, even where its letters are refused, so that what names it is not refused too.
+[[nodiscard]] std::string id_at(const Mapping& m, std::string_view key);
+[[nodiscard]] std::vector<std::string> texts_at(const Mapping& m, std::string_view key);
+[[nodiscard]] bool flag_at(const Mapping& m, std::string_view key, bool otherwise);
+[[nodiscard]] std::optional<double> plain_at(const Mapping& m, std::string_view key);
+[[nodiscard]] std::optional<int> whole_at(const Mapping& m, std::string_view key);
+
+/// `Solid brick` as `solid_brick`: how a name would be written here.
+[[nodiscard]] std::string lower_snake(std::string_view name);
+
+/// Which of `names` stands under `key`; `noun` is what they name, such as `pipe`.
+[[nodiscard]] std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key,
+                                                   std::string_view noun,
+                                                   const std::vector<std::string_view>& names);
+
+template <class E>
+[[nodiscard]] std::optional<E> choice_at(const Mapping& m, std::string_view key, std::string_view noun,
+                                         std::span<const reference::Named<E>> table) {
+    std::vector<std::string_view> names;
+    for (const auto& row : table) names.push_back(row.name);
+    const auto index = choice_at(m, key, noun, names);
+    return index ? std::optional{table[*index].value} : std::nullopt;
+}
+
+/// A number with its basis, in the unit of the key.
+[[nodiscard]] Input<double> number_at(const Mapping& m, std::string_view key);
+
+template <class U>
+[[nodiscard]] auto input_at(const Mapping& m, std::string_view key, const U& unit) {
+    using Q = decltype(unit(0.0));
+    Input<double> raw = number_at(m, key);
+    Input<Q> out;
+    if (!raw.given()) return out;
+    out = Input<Q>{unit(raw.value), raw.basis, {}, {}, std::move(raw.source), raw.place};
+    if (raw.low) out.low = unit(*raw.low);
+    if (raw.high) out.high = unit(*raw.high);
+    return out;
+}
+
+template <class T>
+[[nodiscard]] std::optional<Input<T>> if_given(Input<T> input) {
+    return input.given() ? std::optional{std::move(input)} : std::nullopt;
+}
+
+/// `measured`, `document`, `assumed`, as a job file writes them.
+[[nodiscard]] std::span<const reference::Named<Basis>> basis_names();
+
+}  // namespace loopfolio::job

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace loopfolio::job {
+
+/// One character of UTF-8 text: its code point and how many bytes it takes. `bytes` is 0 where the
+/// text at that point is not valid UTF-8 (truncated, overlong, a surrogate, past U+10FFFF).
+struct Character {
+    char32_t code = 0;
+    std::size_t bytes = 0;
+};
+[[nodiscard]] Character character_at(std::string_view text, std::size_t at);
+
+/// Characters, not bytes; each byte that is not valid UTF-8 counts as one.
+[[nodiscard]] std::size_t length_in_characters(std::string_view text);
+
+/// `text` cut to `most` characters, with an ellipsis where something was cut.
+[[nodiscard]] std::string shortened(std::string_view text, std::size_t most);
+
+/// `text` cut to `most` characters, its invisible ones written as `<U+202E>`: safe to print.
+[[nodiscard]] std::string printable(std::string_view text, std::size_t most);
+
+/// Control characters, line and paragraph separators, and marks that turn the direction of text: what
+/// a reader cannot see and a page must not be given.
+[[nodiscard]] bool is_invisible(char32_t code);
+
+/// `U+202E`
+[[nodiscard]] std::string code_point_name(char32_t code);
+
+/// Turns byte offsets within a line into places that count characters.
+class LineIndex {
+public:
+    explicit LineIndex(std::string_view text);
+    /// `line` and `byte_column` count from 0.
+    [[nodiscard]] Place place(std::size_t line, std::size_t byte_column) const;
+    /// What follows that offset, to the end of the text.
+    [[nodiscard]] std::string_view from(std::size_t line, std::size_t byte_column) const;
+
+private:
+    std::string_view text_;
+    std::vector<std::size_t> starts_;
+};
+
+struct TextFault {
+    Place place;
+    std::string rule;
+    std::string hint;
+};
+/// The first thing about the bytes of a file that no job file may have.
+[[nodiscard]] std::optional<TextFault> find_text_fault(std::string_view text, std::size_t longest_line);
+
+}  // namespace loopfolio::job

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace loopfolio::job {
+
+inline constexpr std::size_t most_collected = 1000;
+inline constexpr std::size_t most_shown = 100;
+
+/// What one read has found wrong.
+struct Findings {
+    std::string file;
+    Diagnostics list;
+
+    [[nodiscard]] bool full() const { return list.size() >= most_collected; }
+    void add(Diagnostic diagnostic);   ///< names the file; drops what comes after the list is full
+};
+
+/// In the order of the file, at most `most_shown`, the rest as one count that keeps their severity.
+[[nodiscard]] Diagnostics shown(Findings findings);
+
+/// The shortest decimal that reads back as `value`, without an exponent where it can be avoided.
+[[nodiscard]] std::string decimal(double value);
+
+/// `line 12, column 5`
+[[nodiscard]] std::string words(Place place);
+
+/// `name`, in backquotes.
+[[nodiscard]] std::string named(std::string_view name);
+
+/// `a`, `b` or `c`, each in backquotes; `join` is the word before the last.
+[[nodiscard]] std::string listed(const std::vector<std::string_view>& names,
+                                 std::string_view join = "or");
+
+}  // namespace loopfolio::job

@@ -1,0 +1,230 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/fields.hpp"
+
+#include "job/file_text.hpp"
+
+#include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
+
+namespace loopfolio::job {
+
+namespace {
+
+constexpr std::size_t most_shown_of_a_value = 40;
+constexpr int most_unknown_keys = 20;
+
+std::string as_written(const Node* node) {
+    if (node == nullptr || node->kind != Node::Kind::scalar) return {};
+    const std::string text = printable(node->text, most_shown_of_a_value);
+    return node->quoted ? "\"" + text + "\"" : text;
+}
+
+void add(const Mapping& m, std::string_view key, Place place, std::string value, std::string rule,
+         std::string hint, Severity severity = Severity::error) {
+    if (!m.owner.empty()) rule += " (" + m.owner + ")";
+    m.reading->findings.add({severity, {}, place, path_of(m, key), std::move(value), std::move(rule),
+                             std::move(hint)});
+}
+
+std::string unit_words(const Field& field) {
+    return field.unit.empty() ? "" : ", in " + std::string{field.unit};
+}
+
+/// The key that takes what `key` means in another unit: `length_mm` for `length_m`.
+const Field* same_in_another_unit(const Group& keys, std::string_view key) {
+    for (const auto& field : keys.fields) {
+        if (field.suffix.empty() || field.key == key) continue;
+        const std::string_view stem = field.key.substr(0, field.key.size() - field.suffix.size());
+        if (key == stem || (key.starts_with(stem) && key[stem.size()] == '_')) return &field;
+    }
+    return nullptr;
+}
+
+const Group* group_with(std::string_view key) {
+    for (const auto& g : vocabulary()) {
+        if (find_field(g, key) != nullptr) return &g;
+    }
+    return nullptr;
+}
+
+struct Suggestion {
+    std::string_view key;   ///< of this mapping; empty where there is none
+    std::string hint;
+};
+
+Suggestion suggestion_for(const Group& keys, const Entry& entry) {
+    const std::string_view unknown = entry.key;
+    if (const Field* field = same_in_another_unit(keys, unknown)) {
+        return {field->key, "write " + named(field->key) + unit_words(*field)};
+    }
+    std::vector<std::string_view> names;
+    for (const auto& field : keys.fields) names.push_back(field.key);
+    const auto near = nearest_name(lower_snake(unknown), names);
+    if (!near.empty()) return {near, "did you mean " + named(near) + "?"};
+    if (entry.value.kind == Node::Kind::null && !unknown.empty()) {   // `{source: one, two}`
+        const bool digits = unknown.find_first_not_of("0123456789") == unknown.npos;
+        return {{},
+                digits ? "a number has a decimal point and no comma"
+                       : "text that holds a comma goes in quotes"};
+    }
+    if (const Group* other = group_with(unknown)) {
+        return {{}, named(unknown) + " is a key of " + std::string{other->name}};
+    }
+    if (names.size() <= 8) return {{}, "the keys here are " + listed(names, "and")};
+    return {};
+}
+
+/// Reports unknown keys; gives back the known keys that they seem to be meant for.
+std::unordered_set<std::string_view> report_unknown(const Mapping& m) {
+    std::unordered_set<std::string_view> meant;
+    int unknown = 0;
+    for (const auto& entry : m.node->entries) {
+        if (find_field(*m.keys, entry.key) != nullptr || ++unknown > most_unknown_keys) continue;
+        Suggestion s = suggestion_for(*m.keys, entry);
+        meant.insert(s.key);
+        add(m, printable(entry.key, most_shown_of_a_value), entry.place, "",
+            "is not a key of the job file here", std::move(s.hint));
+    }
+    return meant;
+}
+
+void report_doubled(const Mapping& m) {
+    std::unordered_map<std::string_view, Place> seen;
+    for (const auto& entry : m.node->entries) {
+        const auto [first, is_new] = seen.try_emplace(entry.key, entry.place);
+        if (is_new || find_field(*m.keys, entry.key) == nullptr) continue;
+        add(m, entry.key, entry.place, "", "is written twice, first at " + words(first->second),
+            "remove one of the two");
+    }
+}
+
+void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
+    for (const auto& field : m.keys->fields) {
+        const Entry* entry = find_entry(*m.node, field.key);
+        if (entry != nullptr && entry->value.kind == Node::Kind::null) {
+            add(m, field.key, entry->place, "", "has no value",
+                field.need == Need::always ? "write its value" : "write its value or leave the key out");
+        }
+        if (entry == nullptr && field.need == Need::always && !meant.contains(field.key)) {
+            add(m, field.key, m.node->place, "", "is missing", "");
+        }
+    }
+}
+
+std::string kind_words(const Node& node) {
+    switch (node.kind) {
+        case Node::Kind::list: return "a list";
+        case Node::Kind::mapping: return "a mapping";
+        case Node::Kind::scalar: return "a single value";
+        case Node::Kind::null: return "nothing";
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string lower_snake(std::string_view key) {
+    std::string out{key};
+    for (char& c : out) {
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+        if (c == ' ' || c == '-') c = '_';
+    }
+    return out;
+}
+
+Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys, std::string owner) {
+    Mapping m{&reading, &node, std::move(path), &keys, std::move(owner)};
+    if (node.kind != Node::Kind::mapping) {
+        std::vector<std::string_view> names;
+        for (const auto& field : keys.fields) names.push_back(field.key);
+        add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) +
+            " stands here", "its keys are " + listed(names, "and"));
+        m.node = nullptr;
+        return m;
+    }
+    const auto meant = report_unknown(m);
+    report_doubled(m);
+    report_empty_and_missing(m, meant);
+    return m;
+}
+
+std::optional<Mapping> open_child(const Mapping& parent, std::string_view key, const Group& keys) {
+    const Node* node = value_at(parent, key);
+    if (node == nullptr) return std::nullopt;
+    return open(*parent.reading, *node, path_of(parent, key), keys, parent.owner);
+}
+
+namespace {
+
+std::string owner_of(const Node& item, std::string_view noun) {
+    const Entry* entry = item.kind == Node::Kind::mapping ? find_entry(item, "id") : nullptr;
+    if (noun.empty() || entry == nullptr || entry->value.kind != Node::Kind::scalar) return {};
+    return std::string{noun} + " " + printable(entry->value.text, most_shown_of_a_value);
+}
+
+}  // namespace
+
+std::vector<Mapping> open_items(const Mapping& parent, std::string_view key, const Group& keys,
+                                std::string_view noun) {
+    std::vector<Mapping> out;
+    const Node* node = value_at(parent, key);
+    if (node == nullptr) return out;
+    const Field& field = *find_field(*parent.keys, key);
+    if (node->kind != Node::Kind::list) {
+        complain(parent, key, "must be a list, and " + kind_words(*node) + " stands here",
+                 "start each item with `- `");
+        return out;
+    }
+    const std::size_t size = node->items.size();
+    if (static_cast<double>(size) < field.low || static_cast<double>(size) > field.high) {
+        complain(parent, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) +
+                 " items, and has " + std::to_string(size));
+    }
+    const auto most = std::min(size, static_cast<std::size_t>(field.high));
+    for (std::size_t i = 0; i < most && !parent.reading->findings.full(); ++i) {
+        const std::string owner = owner_of(node->items[i], noun);
+        out.push_back(open(*parent.reading, node->items[i],
+                           path_of(parent, key) + "[" + std::to_string(i) + "]", keys,
+                           owner.empty() ? parent.owner : owner));
+    }
+    return out;
+}
+
+const Node* value_at(const Mapping& m, std::string_view key) {
+    if (m.node == nullptr) return nullptr;
+    const Entry* entry = find_entry(*m.node, key);
+    return entry == nullptr || entry->value.kind == Node::Kind::null ? nullptr : &entry->value;
+}
+
+bool has(const Mapping& m, std::string_view key) {
+    return m.node != nullptr && find_entry(*m.node, key) != nullptr;
+}
+
+Place place_at(const Mapping& m, std::string_view key) {
+    const Node* node = value_at(m, key);
+    if (node != nullptr) return node->place;
+    return m.node == nullptr ? Place{} : m.node->place;
+}
+
+std::string path_of(const Mapping& m, std::string_view key) {
+    if (m.path.empty()) return std::string{key};
+    return key.empty() ? m.path : m.path + "." + std::string{key};
+}
+
+void complain(const Mapping& m, std::string_view key, std::string rule, std::string hint) {
+    add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint));
+}
+
+void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint) {
+    add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint),
+        Severity::warning);
+}
+
+void demand(const Mapping& m, std::string_view key, std::string why, std::string hint) {
+    if (m.node == nullptr || has(m, key)) return;
+    add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
+}
+
+}  // namespace loopfolio::job

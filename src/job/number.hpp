@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "job/tree.hpp"
+
+#include <optional>
+#include <string>
+
+namespace loopfolio::job {
+
+/// A number as a job file writes it, or what is wrong with how it is written.
+struct NumberReading {
+    std::optional<double> value;
+    std::string rule;
+    std::string hint;
+};
+
+/// Decimal numbers alone: `12`, `-3.5`, `+.5`, `1e3`. No hexadecimal, octal, underscores, commas,
+/// units, quotes, infinities; minus zero reads as zero.
+[[nodiscard]] NumberReading number_in(const Node& node);
+
+}  // namespace loopfolio::job

@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/fields.hpp"
+
+#include "job/number.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace loopfolio::job {
+
+namespace {
+
+std::string range_words(const Field& field) {
+    if (field.low == field.high) return "must be " + decimal(field.low);
+    std::string out = "must lie between " + decimal(field.low) + " and " + decimal(field.high);
+    if (!field.unit.empty() && field.unit != "%") out += ' ';
+    return out.append(field.unit);
+}
+
+/// A slip between two metric units is a thousandfold.
+std::string range_hint(const Field& field, double value) {
+    if (!field.advice.empty()) return std::string{field.advice};
+    struct Slip {
+        std::string_view unit;
+        std::string_view other;
+        double factor;
+    };
+    constexpr std::array slips{Slip{"m", "millimetres", 1e-3}, Slip{"mm", "metres", 1e3},
+                               Slip{"kW", "watts", 1e-3}, Slip{"W", "kilowatts", 1e3},
+                               Slip{"kPa", "pascals", 1e-3}};
+    for (const auto& slip : slips) {
+        const double meant = value * slip.factor;
+        if (slip.unit != field.unit || meant < field.low || meant > field.high) continue;
+        return "if that is in " + std::string{slip.other} + ", write " + decimal(meant);
+    }
+    return {};
+}
+
+/// The number under `key`, held to the range of `field`.
+std::optional<double> ranged(const Mapping& m, std::string_view key, const Field& field) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return std::nullopt;
+    NumberReading reading = number_in(*node);
+    if (!reading.value) {
+        complain(m, key, std::move(reading.rule), std::move(reading.hint));
+        return std::nullopt;
+    }
+    if (*reading.value < field.low || *reading.value > field.high) {
+        complain(m, key, range_words(field), range_hint(field, *reading.value));
+        return std::nullopt;
+    }
+    return reading.value;
+}
+
+Input<double> value_with_basis(const Mapping& parent, std::string_view key, const Field& field) {
+    const Mapping m = *open_child(parent, key, group("a value"));
+    Input<double> out;
+    out.place = place_at(parent, key);
+    const auto value = ranged(m, "value", field);
+    out.low = ranged(m, "low", field);
+    out.high = ranged(m, "high", field);
+    out.source = text_at(m, "source");
+    const std::string note = text_at(m, "note");
+    if (!note.empty()) out.source += (out.source.empty() ? "" : "; ") + note;
+    const auto basis = choice_at(m, "basis", "basis", basis_names());
+    if (!value) return out;
+    if (out.low && *out.low > *value)
+        complain(m, "low", "must not be above the value, " + decimal(*value));
+    if (out.high && *out.high < *value)
+        complain(m, "high", "must not be below the value, " + decimal(*value));
+    out.value = *value;
+    out.basis = basis.value_or(parent.reading->plain_values);
+    return out;
+}
+
+}  // namespace
+
+std::span<const reference::Named<Basis>> basis_names() {
+    static constexpr std::array<reference::Named<Basis>, 3> names{{
+        {Basis::measured, word(Basis::measured), "measured on site"},
+        {Basis::document, word(Basis::document), "read in a document"},
+        {Basis::assumed, word(Basis::assumed), "assumed"},
+    }};
+    return names;
+}
+
+std::optional<double> plain_at(const Mapping& m, std::string_view key) {
+    return ranged(m, key, *find_field(*m.keys, key));
+}
+
+std::optional<int> whole_at(const Mapping& m, std::string_view key) {
+    const auto value = plain_at(m, key);
+    if (!value) return std::nullopt;
+    if (*value != std::floor(*value)) {
+        complain(m, key, "must be a whole number");
+        return std::nullopt;
+    }
+    return static_cast<int>(*value);
+}
+
+Input<double> number_at(const Mapping& m, std::string_view key) {
+    const Field& field = *find_field(*m.keys, key);
+    const Node* node = value_at(m, key);
+    if (node != nullptr && node->kind == Node::Kind::mapping) return value_with_basis(m, key, field);
+    Input<double> out;
+    out.place = place_at(m, key);
+    if (const auto value = ranged(m, key, field)) {
+        out.value = *value;
+        out.basis = m.reading->plain_values;
+    }
+    return out;
+}
+
+}  // namespace loopfolio::job

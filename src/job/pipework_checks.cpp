@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/draft.hpp"
+
+#include <algorithm>
+#include <numeric>
+#include <unordered_map>
+
+namespace loopfolio::job {
+
+namespace {
+
+/// Junctions by number, joined in groups by the sections between them.
+class Junctions {
+public:
+    std::size_t number(std::string_view name) {
+        const auto [at, is_new] = numbers_.try_emplace(name, parents_.size());
+        if (is_new) {
+            parents_.push_back(parents_.size());
+            names_.push_back(name);
+        }
+        return at->second;
+    }
+    [[nodiscard]] bool known(std::string_view name) const { return numbers_.contains(name); }
+    [[nodiscard]] const std::vector<std::string_view>& names() const { return names_; }
+
+    std::size_t group_of(std::size_t junction) {
+        while (parents_[junction] != junction) {
+            parents_[junction] = parents_[parents_[junction]];
+            junction = parents_[junction];
+        }
+        return junction;
+    }
+    std::size_t group_of(std::string_view name) { return group_of(number(name)); }
+
+    /// False where the two were joined already.
+    bool join(std::string_view a, std::string_view b) {
+        const std::size_t x = group_of(a);
+        const std::size_t y = group_of(b);
+        parents_[x] = y;
+        return x != y;
+    }
+
+private:
+    std::unordered_map<std::string_view, std::size_t> numbers_;
+    std::vector<std::size_t> parents_;
+    std::vector<std::string_view> names_;
+};
+
+bool complete(const Section& section) { return !section.from.empty() && !section.to.empty(); }
+
+Junctions join_sections(const Draft& draft) {
+    Junctions out;
+    for (std::size_t i = 0; i < draft.sections.size(); ++i) {
+        const Section& section = draft.job.sections[i];
+        if (!complete(section)) continue;
+        if (section.from == section.to) {
+            (void)out.number(section.from);
+            complain(draft.sections[i], "to", "is the junction that the section starts from");
+        } else if (!out.join(section.from, section.to)) {
+            complain(
+                draft.sections[i], "",
+                "closes a ring between `" + section.from + "` and `" + section.to + "`",
+                "this version designs tree-shaped pipework: leave out the section that carries least");
+        }
+    }
+    return out;
+}
+
+/// `J1O` and `J10`, `j-1` and `J_1` are one in this: names that a hand writes alike.
+std::string as_written_by_hand(std::string_view name) {
+    std::string out = lower_snake(name);
+    std::erase(out, '_');
+    std::erase(out, '.');
+    std::replace(out.begin(), out.end(), 'o', '0');
+    std::replace(out.begin(), out.end(), 'i', '1');
+    std::replace(out.begin(), out.end(), 'l', '1');
+    return out;
+}
+
+/// `wanted`'s look-alike among `names`, else, where it is long enough to tell, its nearest.
+std::string junction_hint(std::string_view wanted, const std::vector<std::string_view>& names) {
+    for (const auto name : names) {
+        if (name != wanted && as_written_by_hand(name) == as_written_by_hand(wanted)) {
+            return "did you mean " + named(name) + "?";
+        }
+    }
+    if (wanted.size() < 4) return {};
+    const auto near = nearest_name(wanted, names);
+    return near.empty() ? "" : "did you mean " + named(near) + "?";
+}
+
+bool check_junction(const Mapping& m, const std::string& at, const Junctions& junctions) {
+    if (at.empty() || junctions.known(at)) return !at.empty();
+    complain(m, "at", "is not a junction: no section starts or ends there",
+             junction_hint(at, junctions.names()));
+    return false;
+}
+
+std::string list_words(const std::vector<std::string>& ids) {
+    constexpr std::size_t most = 8;
+    std::string out;
+    for (std::size_t i = 0; i < std::min(ids.size(), most); ++i) {
+        if (i > 0) out += i + 1 == ids.size() ? " and " : ", ";
+        out += named(ids[i]);
+    }
+    if (ids.size() > most) out += " and " + std::to_string(ids.size() - most) + " more";
+    return out;
+}
+
+/// A part of the pipework that water from the heat source cannot reach.
+struct Stray {
+    std::size_t first = 0;   ///< section
+    std::vector<std::string> ids;
+    std::vector<std::string_view> junctions;
+};
+
+std::vector<Stray> strays(const Draft& draft, Junctions& junctions, std::size_t root) {
+    std::vector<Stray> out;
+    std::unordered_map<std::size_t, std::size_t> index;
+    for (std::size_t i = 0; i < draft.sections.size(); ++i) {
+        const Section& section = draft.job.sections[i];
+        if (!complete(section) || junctions.group_of(section.from) == root) continue;
+        const auto [at, is_new] = index.try_emplace(junctions.group_of(section.from), out.size());
+        if (is_new) out.push_back({i, {}, {}});
+        Stray& stray = out[at->second];
+        stray.ids.push_back(section.id);
+        stray.junctions.insert(stray.junctions.end(), {section.from, section.to});
+    }
+    return out;
+}
+
+bool check_joined(const Draft& draft, Junctions& junctions, const std::string& root_name) {
+    const std::size_t root = junctions.group_of(root_name);
+    std::vector<std::string_view> reached;
+    for (const auto name : junctions.names()) {
+        if (junctions.group_of(name) == root) reached.push_back(name);
+    }
+    const auto found = strays(draft, junctions, root);
+    for (const auto& stray : found) {
+        std::string hint;
+        for (const auto junction : stray.junctions) {
+            const std::string near = junction_hint(junction, reached);
+            if (hint.empty() && !near.empty()) hint = named(junction) + ": " + near;
+        }
+        complain(draft.sections[stray.first], "", (stray.ids.size() == 1 ? "section " : "sections ") +
+                 list_words(stray.ids) + (stray.ids.size() == 1 ? " is" : " are") +
+                 " not joined to the heat source at `" + root_name + "`", hint);
+    }
+    return found.empty();
+}
+
+void warn_of_dead_ends(const Draft& draft, const std::string& root) {
+    std::unordered_map<std::string_view, int> uses;
+    for (const auto& section : draft.job.sections) {
+        ++uses[section.from];
+        ++uses[section.to];
+    }
+    for (const auto& emitter : draft.job.emitters) ++uses[emitter.at];
+    ++uses[root];
+    for (std::size_t i = 0; i < draft.sections.size(); ++i) {
+        const Section& section = draft.job.sections[i];
+        for (const auto& [key, end] : {std::pair{"from", section.from}, std::pair{"to", section.to}}) {
+            if (uses[end] > 1) continue;
+            warn(draft.sections[i], key,
+                 "is a dead end: no emitter hangs there, so no water flows to it");
+        }
+    }
+}
+
+}  // namespace
+
+void check_pipework(const Draft& draft) {
+    Junctions junctions = join_sections(draft);
+    const auto& sections = draft.job.sections;
+    if (sections.empty() || !std::all_of(sections.begin(), sections.end(), complete)) return;
+    if (!draft.heat_source || draft.job.heat_source->at.empty()) return;
+    const std::string& root = draft.job.heat_source->at;
+    bool whole = check_junction(*draft.heat_source, root, junctions);
+    const std::string& start = whole ? root : sections.front().from;
+    for (std::size_t i = 0; i < draft.emitters.size(); ++i) {
+        whole = check_junction(draft.emitters[i], draft.job.emitters[i].at, junctions) && whole;
+    }
+    whole = check_joined(draft, junctions, start) && whole;
+    if (whole) warn_of_dead_ends(draft, root);   // else a dead end is only a slip seen twice
+}
+
+}  // namespace loopfolio::job

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/job/read_job.hpp"
+
+#include "job/draft.hpp"
+
+#include <array>
+
+namespace loopfolio::job {
+
+namespace {
+
+void read_parts(const Mapping& top, Draft& draft) {
+    read_parties(top, draft);
+    read_conditions(top, draft);
+    read_rooms(top, draft);
+    read_emitters(top, draft);
+    read_pipework(top, draft);
+    read_plant(top, draft);
+}
+
+void check(const Draft& draft) {
+    check_temperatures(draft);
+    check_ids(draft);
+    check_references(draft);
+    check_pipework(draft);
+}
+
+Draft read_tree(Reading& reading, const Node& root) {
+    Draft draft;
+    const Mapping top = open(reading, root, "", group("the file"));
+    if (top.node == nullptr) return draft;
+    (void)whole_at(top, "loopfolio");
+    reading.plain_values =
+        choice_at(top, "plain_values", "basis", basis_names()).value_or(Basis::measured);
+    draft.job.plain_values = reading.plain_values;
+    read_parts(top, draft);
+    check(draft);
+    return draft;
+}
+
+ReadResult refused(Diagnostic diagnostic) { return {std::nullopt, {std::move(diagnostic)}}; }
+
+}  // namespace
+
+ReadResult read_job(std::string_view text, std::string_view file, const UnprintableIn& unprintable) {
+    if (text.size() > largest_job_bytes) {
+        return refused({Severity::error, std::string{file}, {}, "", "",
+                        "the file is larger than " + std::to_string(largest_job_bytes) + " bytes",
+                        "a job file of a house has some ten thousand"});
+    }
+    const ParsedTree tree = parse_tree(text, file);
+    if (!tree.ok) return refused(tree.fault);
+    Reading reading{{std::string{file}, {}}, Basis::measured, unprintable};
+    Draft draft = read_tree(reading, tree.root);
+    ReadResult result{std::nullopt, shown(std::move(reading.findings))};
+    if (!has_error(result.diagnostics)) result.job = std::move(draft.job);
+    return result;
+}
+
+}  // namespace loopfolio::job

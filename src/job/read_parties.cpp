@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/draft.hpp"
+
+#include <charconv>
+
+namespace loopfolio::job {
+
+namespace {
+
+template <class Int>
+bool all_digits(std::string_view text, Int& value) {
+    const auto result = std::from_chars(text.data(), text.data() + text.size(), value);
+    return result.ec == std::errc{} && result.ptr == text.data() + text.size() && text[0] != '-';
+}
+
+date::year_month_day date_at(const Mapping& m, std::string_view key) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return {};
+    const std::string_view text = node->text;
+    int year = 0;
+    unsigned month = 0;
+    unsigned day = 0;
+    const bool shaped = node->kind == Node::Kind::scalar && text.size() == 10 && text[4] == '-' &&
+                        text[7] == '-' && all_digits(text.substr(0, 4), year) &&
+                        all_digits(text.substr(5, 2), month) && all_digits(text.substr(8, 2), day);
+    if (!shaped) {
+        complain(m, key, "must be a date written year-month-day", "write it like 2026-10-14");
+        return {};
+    }
+    const date::year_month_day out{date::year{year}, date::month{month}, date::day{day}};
+    if (!out.ok()) complain(m, key, "is not a day of the calendar");
+    else if (year < 2000 || year > 2100) complain(m, key, "must lie between 2000-01-01 and 2100-12-31");
+    return out;
+}
+
+Identity read_identity(const Mapping& m) {
+    return {id_at(m, "reference"), id_at(m, "revision"), date_at(m, "design_date"),
+            text_at(m, "supersedes")};
+}
+
+Firm read_firm(const Mapping& m) {
+    return {text_at(m, "name"), texts_at(m, "address"), text_at(m, "telephone"), text_at(m, "email"),
+            text_at(m, "registration")};
+}
+
+}  // namespace
+
+void read_parties(const Mapping& top, Draft& draft) {
+    Job& job = draft.job;
+    if (const auto m = open_child(top, "job", group("job"))) job.identity = read_identity(*m);
+    if (const auto m = open_child(top, "firm", group("firm"))) job.firm = read_firm(*m);
+    if (const auto m = open_child(top, "designer", group("designer"))) {
+        job.designer = {text_at(*m, "name"), text_at(*m, "role")};
+    }
+    if (const auto m = open_child(top, "household", group("household"))) {
+        job.household = {text_at(*m, "name"), texts_at(*m, "contact")};
+    }
+    if (const auto m = open_child(top, "property", group("property"))) {
+        job.property = {texts_at(*m, "address"), text_at(*m, "description")};
+    }
+    job.survey_notes = texts_at(top, "survey_notes");
+    job.old_lagging = flag_at(top, "old_lagging", false);
+}
+
+}  // namespace loopfolio::job

@@ -1,0 +1,164 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/fields.hpp"
+
+#include "job/file_text.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace loopfolio::job {
+
+namespace {
+
+/// The text of a scalar; nothing where there is none.
+std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return std::nullopt;
+    if (node->kind != Node::Kind::scalar) {
+        complain(m, key, "must be text");
+        return std::nullopt;
+    }
+    return node->text;
+}
+
+void report_text_faults(const Mapping& m, std::string_view key, const std::string& text,
+                        const Field& field) {
+    for (std::size_t at = 0; at < text.size();) {
+        const Character c = character_at(text, at);
+        if (is_invisible(c.code)) {
+            const bool line_end = c.code == '\n' || c.code == '\r';
+            return complain(m, key, line_end ? "must be one line" : "holds the invisible character " +
+                            code_point_name(c.code), line_end ? "fold long text with `>-`" : "remove it");
+        }
+        at += std::max<std::size_t>(1, c.bytes);
+    }
+    const std::string unprintable = m.reading->unprintable ? m.reading->unprintable(text) : "";
+    if (!unprintable.empty())
+        complain(m, key, "holds what the pack cannot show: " + unprintable, "write it another way");
+    const auto length = static_cast<double>(length_in_characters(text));
+    if (length < field.low) complain(m, key, "must not be empty");
+    if (length > field.high) {
+        complain(
+            m, key,
+            "must have at most " + decimal(field.high) + " characters, and has " + decimal(length));
+    }
+}
+
+bool is_id_character(char c) {
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '.' ||
+           c == '_' || c == '-';
+}
+
+bool is_letter_or_digit(char c) { return is_id_character(c) && c != '.' && c != '_' && c != '-'; }
+
+std::string id_hint(const std::string& id, const Field& field) {
+    std::string better = id;
+    std::replace(better.begin(), better.end(), ' ', '-');
+    const bool good = std::all_of(better.begin(), better.end(), is_id_character) &&
+                      static_cast<double>(better.size()) <= field.high &&
+                      is_letter_or_digit(better.front());
+    return good ? "write `" + better + "`" : "";
+}
+
+/// One text of a list, read as the value of a key without a name so that it has a path of its own.
+std::string text_of_item(const Mapping& parent, const std::string& path, const Node& item) {
+    static constexpr std::array fields{Field{"", Form::text, Need::always, 1, 500}};
+    const Group keys{"", fields};
+    const Node holder{Node::Kind::mapping, item.place, {}, false, {}, {{"", item.place, item}}};
+    const Mapping m{parent.reading, &holder, path, &keys, parent.owner};
+    if (item.kind == Node::Kind::null) complain(m, "", "has no value", "write its text or remove it");
+    return text_at(m, "");
+}
+
+}  // namespace
+
+std::string text_at(const Mapping& m, std::string_view key) {
+    const Field& field = *find_field(*m.keys, key);
+    const auto text = scalar_text(m, key);
+    if (text) report_text_faults(m, key, *text, field);
+    return text.value_or("");
+}
+
+std::string id_at(const Mapping& m, std::string_view key) {
+    const Field& field = *find_field(*m.keys, key);
+    std::string id = scalar_text(m, key).value_or("");
+    if (value_at(m, key) == nullptr || value_at(m, key)->kind != Node::Kind::scalar) return id;
+    if (id.empty()) {
+        if (field.need != Need::optional) complain(m, key, "must not be empty");
+        return id;
+    }
+    const bool good = std::all_of(id.begin(), id.end(), is_id_character) &&
+                      is_letter_or_digit(id.front()) && static_cast<double>(id.size()) <= field.high;
+    if (!good) {
+        complain(m, key,
+                 "must have 1 to " + decimal(field.high) +
+                     " letters a to z, digits, `.`, `_` and `-`, and start with a letter or a digit",
+                 id_hint(id, field));
+    }
+    return id;
+}
+
+std::vector<std::string> texts_at(const Mapping& m, std::string_view key) {
+    const Field& field = *find_field(*m.keys, key);
+    std::vector<std::string> out;
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return out;
+    const bool is_list = node->kind == Node::Kind::list;
+    const std::span<const Node> items = is_list ? std::span{node->items} : std::span{node, 1};
+    if (static_cast<double>(items.size()) < field.low || static_cast<double>(items.size()) > field.high) {
+        complain(m, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) +
+                 " lines, and has " + std::to_string(items.size()));
+        return out;
+    }
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        out.push_back(text_of_item(
+            m, is_list ? path_of(m, key) + "[" + std::to_string(i) + "]" : path_of(m, key), items[i]));
+    }
+    return out;
+}
+
+bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return otherwise;
+    const bool plain = node->kind == Node::Kind::scalar && !node->quoted;
+    if (plain && node->text == "true") return true;
+    if (plain && node->text == "false") return false;
+    std::string hint;
+    bool meant = otherwise;
+    for (const std::string_view yes :
+         {"yes", "Yes", "YES", "on", "On", "ON", "True", "TRUE", "y", "Y", "1", "true"}) {
+        if (node->text != yes) continue;
+        meant = true;
+        hint = "write true";
+    }
+    for (const std::string_view no :
+         {"no", "No", "NO", "off", "Off", "OFF", "False", "FALSE", "n", "N", "0", "false"}) {
+        if (node->text != no) continue;
+        meant = false;
+        hint = "write false";
+    }
+    complain(m, key, "must be true or false",
+             hint.empty() || !node->quoted ? hint : hint + ", without quotes");
+    return meant;
+}
+
+std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std::string_view noun,
+                                     const std::vector<std::string_view>& names) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return std::nullopt;
+    const auto found = std::find(names.begin(), names.end(), node->text);
+    if (node->kind == Node::Kind::scalar && found != names.end()) {
+        return static_cast<std::size_t>(found - names.begin());
+    }
+    constexpr std::size_t few = 14;
+    std::string rule = names.size() <= few ? "must be " + listed(names)
+                                           : "is not the name of a " + std::string{noun};
+    const std::string_view near = nearest_name(lower_snake(node->text), names);
+    std::string hint = near.empty() ? "" : "did you mean " + named(near) + "?";
+    if (hint.empty() && names.size() > few) hint = "the names are " + listed(names);
+    complain(m, key, std::move(rule), std::move(hint));
+    return std::nullopt;
+}
+
+}  // namespace loopfolio::job

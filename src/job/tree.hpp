@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace loopfolio::job {
+
+struct Entry;
+
+/// A value of the file with its place. Owns what hangs on it; at most `deepest_nesting` levels deep.
+struct Node {
+    enum class Kind { null, scalar, list, mapping };
+    Kind kind = Kind::null;
+    Place place;
+    std::string text;               ///< of a scalar
+    bool quoted = false;            ///< a scalar in quotes or in block form: text, never a number
+    std::vector<Node> items;        ///< of a list
+    std::vector<Entry> entries;     ///< of a mapping, in file order; a key may still be there twice
+};
+
+struct Entry {
+    std::string key;
+    Place place;
+    Node value;
+};
+
+inline constexpr std::size_t deepest_nesting = 64;
+inline constexpr std::size_t most_nodes = 200'000;
+inline constexpr std::size_t longest_line_bytes = 20'000;
+
+/// Where `root` holds nothing to read, `fault` says why.
+struct ParsedTree {
+    bool ok = false;
+    Node root;
+    Diagnostic fault;
+};
+
+/// The text of a job file as a tree. Refuses what is not one YAML document of plain mappings, lists
+/// and scalars: anchors, aliases, tags and keys that are not text.
+[[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file);
+
+/// The entry of a mapping with this key (the first, should there be two), or nullptr.
+[[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);
+
+}  // namespace loopfolio::job

@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/vocabulary.hpp"
+
+#include <array>
+
+namespace loopfolio::job {
+
+namespace {
+
+constexpr Need always = Need::always;
+constexpr Need optional = Need::optional;
+constexpr Need depends = Need::depends;
+
+/// A key that ends in the suffix of its unit, or the program does not compile.
+template <class U>
+consteval Field measure(std::string_view key, Need need, double low, double high, const U& unit,
+                        std::string_view advice = {}) {
+    if (!key.ends_with(unit.suffix)) throw "the key does not end in the suffix of its unit";
+    return {key, Form::number, need, low, high, unit.symbol, unit.suffix, advice};
+}
+consteval Field line(std::string_view key, Need need) { return {key, Form::text, need, 1, 120}; }
+consteval Field maybe_line(std::string_view key) { return {key, Form::text, Need::optional, 0, 120}; }
+consteval Field maybe_text(std::string_view key) { return {key, Form::text, Need::optional, 0, 500}; }
+consteval Field lines(std::string_view key, Need need, int most) {
+    return {key, Form::texts, need, need == always ? 1.0 : 0.0, static_cast<double>(most)};
+}
+consteval Field id(std::string_view key, Need need, int most = 40) {
+    return {key, Form::id, need, 1, static_cast<double>(most)};
+}
+consteval Field choice(std::string_view key, Need need) { return {key, Form::choice, need}; }
+consteval Field flag(std::string_view key) { return {key, Form::flag, Need::optional}; }
+consteval Field mapping(std::string_view key, Need need) { return {key, Form::mapping, need}; }
+consteval Field list(std::string_view key, Need need, int least, int most) {
+    return {key, Form::list, need, static_cast<double>(least), static_cast<double>(most)};
+}
+
+constexpr std::array top_fields{
+    Field{"loopfolio", Form::whole, always, 1, 1, "", "", "this program reads version 1 of the job file"},
+    mapping("job", always),
+    choice("plain_values", optional),
+    mapping("firm", always),
+    mapping("designer", always),
+    mapping("household", always),
+    mapping("property", always),
+    lines("survey_notes", optional, 40),
+    mapping("conditions", always),
+    mapping("fluid", optional),
+    list("rooms", always, 1, 500),
+    list("emitters", always, 1, 1000),
+    mapping("pipework", always),
+    mapping("heat_source", always),
+    mapping("circulator", optional),
+    mapping("hot_water", optional),
+    flag("old_lagging"),
+};
+
+constexpr std::array identity_fields{
+    id("reference", always, 60), id("revision", always, 60),
+    Field{"design_date", Form::date, always}, maybe_line("supersedes"),
+};
+constexpr std::array firm_fields{
+    line("name", always), lines("address", optional, 10), maybe_line("telephone"), maybe_line("email"),
+    maybe_line("registration"),
+};
+constexpr std::array designer_fields{line("name", always), maybe_line("role")};
+constexpr std::array household_fields{line("name", always), lines("contact", optional, 10)};
+constexpr std::array property_fields{lines("address", always, 10), maybe_text("description")};
+
+constexpr std::array value_fields{
+    Field{"value", Form::plain, always}, choice("basis", optional), Field{"low", Form::plain, optional},
+    Field{"high", Form::plain, optional}, maybe_text("source"), maybe_text("note"),
+};
+
+constexpr std::array conditions_fields{
+    measure("outdoor_temperature_c", always, -40, 15, unit::celsius),
+    measure("flow_temperature_c", always, 25, 80, unit::celsius),
+    measure("temperature_drop_k", optional, 1, 30, unit::kelvin,
+            "the flow that carries the heat grows as the drop shrinks: with no drop it has no end"),
+    measure("velocity_preferred_m_per_s", optional, 0.1, 5, unit::metre_per_second),
+    measure("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second),
+    measure("gradient_preferred_pa_per_m", optional, 20, 5000, unit::pascal_per_metre),
+};
+constexpr std::array fluid_fields{
+    choice("kind", always),
+    measure("concentration_percent", depends, 0, 60, unit::percent),
+    choice("concentration_basis", depends),
+};
+
+constexpr std::array room_fields{
+    id("id", always), line("name", always), maybe_line("storey"), choice("use", always), flag("heated"),
+    measure("floor_area_m2", always, 0.5, 1000, unit::square_metre),
+    measure("ceiling_height_m", always, 1.5, 8, unit::metre),
+    measure("temperature_c", optional, 5, 30, unit::celsius),
+    measure("air_changes_per_hour", optional, 0, 20, unit::per_hour),
+    mapping("fabric", depends),
+    measure("heat_loss_rate_w_per_m2", depends, 1, 300, unit::watt_per_square_metre),
+    list("elements", depends, 1, 100),
+    measure("thermal_bridge_w_per_m2k", depends, 0, 1, unit::watt_per_square_metre_kelvin),
+    measure("heat_loss_w", depends, 0, 50'000, unit::watt),
+};
+constexpr std::array fabric_fields{
+    choice("era", always),
+    Field{"outside_walls", Form::whole, always, 0, 4},
+    choice("wall", depends),
+    choice("glazing", depends),
+    choice("roof", optional),
+    choice("floor", optional),
+    measure("wall_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    measure("glazing_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    measure("roof_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    measure("floor_insulation_m2k_per_w", optional, 0, 10, unit::square_metre_kelvin_per_watt),
+    measure("thermal_bridge_w_per_m2k", optional, 0, 1, unit::watt_per_square_metre_kelvin),
+};
+constexpr std::array element_fields{
+    choice("kind", always), maybe_line("name"),
+    measure("area_m2", always, 0.01, 500, unit::square_metre),
+    measure("u_value_w_per_m2k", always, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    choice("beyond", optional), id("room", depends),
+    measure("beyond_temperature_c", depends, -40, 40, unit::celsius),
+    measure("factor", depends, 0, 1, unit::number),
+};
+
+constexpr std::array emitter_fields{
+    id("id", always), maybe_line("name"), id("room", always), id("at", always), choice("kind", always),
+    measure("output_at_50k_w", always, 20, 20'000, unit::watt),
+    measure("exponent", optional, 1.0, 1.6, unit::number),
+    measure("length_mm", optional, 100, 20'000, unit::millimetre),
+    measure("height_mm", optional, 50, 3'000, unit::millimetre),
+    choice("connection", optional), list("fittings", optional, 0, 50), choice("state", optional),
+};
+constexpr std::array fitting_fields{
+    choice("kind", always),
+    Field{"count", Form::whole, always, 0, 1000},
+    Field{"zeta", Form::plain, depends, 0, 1000},
+};
+constexpr std::array pipework_fields{list("sections", always, 1, 5000)};
+constexpr std::array section_fields{
+    id("id", always), id("from", always), id("to", always), choice("pipe", always),
+    measure("length_m", always, 0.01, 500, unit::metre),
+    list("fittings", optional, 0, 50), choice("state", optional), maybe_line("where"),
+    measure("bore_mm", optional, 3, 200, unit::millimetre),
+    measure("insert_bore_mm", optional, 2, 200, unit::millimetre),
+    measure("roughness_mm", optional, 0, 5, unit::millimetre),
+};
+
+constexpr std::array heat_source_fields{
+    line("name", always), id("at", always),
+    measure("capacity_kw", optional, 0.5, 100, unit::kilowatt),
+    measure("minimum_flow_l_per_min", optional, 0.1, 300, unit::litre_per_minute),
+    measure("minimum_flow_l_per_s", optional, 0.001, 5, unit::litre_per_second),
+    measure("pressure_drop_kpa", depends, 0, 200, unit::kilopascal),
+    measure("pressure_drop_flow_l_per_min", depends, 0.1, 300, unit::litre_per_minute),
+    measure("pressure_drop_flow_l_per_s", depends, 0.001, 5, unit::litre_per_second),
+    flag("flammable_refrigerant"), flag("replaces_gas_appliance"),
+};
+constexpr std::array circulator_fields{
+    line("name", always),
+    choice("basis", optional),
+    maybe_text("source"),
+    list("curve", optional, 2, 100),
+};
+constexpr std::array curve_fields{
+    Field{"flow_l_per_min", Form::plain, depends, 0, 300, "L/min", "_l_per_min"},
+    Field{"flow_l_per_s", Form::plain, depends, 0, 5, "L/s", "_l_per_s"},
+    Field{"head_kpa", Form::plain, always, 0, 200, "kPa", "_kpa"},
+};
+constexpr std::array hot_water_fields{flag("store"), flag("unvented")};
+
+constexpr std::array groups{
+    Group{"the file", top_fields},
+    Group{"job", identity_fields},
+    Group{"firm", firm_fields},
+    Group{"designer", designer_fields},
+    Group{"household", household_fields},
+    Group{"property", property_fields},
+    Group{"conditions", conditions_fields},
+    Group{"fluid", fluid_fields},
+    Group{"rooms", room_fields},
+    Group{"fabric", fabric_fields},
+    Group{"elements", element_fields},
+    Group{"emitters", emitter_fields},
+    Group{"pipework", pipework_fields},
+    Group{"sections", section_fields},
+    Group{"fittings", fitting_fields},
+    Group{"heat_source", heat_source_fields},
+    Group{"circulator", circulator_fields},
+    Group{"curve", curve_fields},
+    Group{"hot_water", hot_water_fields},
+    Group{"a value", value_fields},
+};
+
+}  // namespace
+
+std::span<const Group> vocabulary() { return groups; }
+
+const Group& group(std::string_view name) {
+    std::size_t at = 0;
+    while (groups.at(at).name != name) ++at;
+    return groups[at];
+}
+
+const Field* find_field(const Group& group, std::string_view key) {
+    for (const auto& field : group.fields) {
+        if (field.key == key) return &field;
+    }
+    return nullptr;
+}
+
+}  // namespace loopfolio::job
