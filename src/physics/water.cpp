@@ -43,12 +43,12 @@ constexpr std::size_t powers_of_pressure = 33;   // 0 to 32
 constexpr std::size_t lowest_j = 41;             // j runs from -41 to 17
 constexpr std::size_t highest_j = 17;
 
-/// base^0 to base^(N-1), each from two of half its height: a short chain of products is faster than a long one.
+/// base^0 to base^(N-1).
 template <std::size_t N>
 std::array<double, N> powers(double base) {
-    std::array<double, N> out{};
+    std::array<double, N> out;
     out[0] = 1.0;
-    for (std::size_t k = 1; k < N; ++k) out[k] = k == 1 ? base : out[k / 2] * out[k - k / 2];
+    for (std::size_t k = 1; k < N; ++k) out[k] = out[k - 1] * base;
     return out;
 }
 

@@ -26,7 +26,8 @@ TEST_CASE("log mean excess, worked examples") {
     const Row rows[] = {{55, 45, 20, 29.720134}, {50, 40, 20, 24.663035}, {45, 40, 20, 22.407101},
                         {70, 50, 20, 39.152304}, {75, 65, 20, 49.832887}};
     for (const auto& r : rows) {
-        CHECK(log_mean_excess(c(r.flow), c(r.back), c(r.room))->si() == Approx(r.excess).epsilon(0.0).margin(6e-7));
+        CHECK(log_mean_excess(c(r.flow), c(r.back), c(r.room))->si() ==
+              Approx(r.excess).epsilon(0.0).margin(6e-7));
     }
     CHECK(rating_excess().si() == Approx(49.832887).margin(6e-7));
 }
@@ -49,7 +50,8 @@ TEST_CASE("the output factor is a power of the excess over the rating") {
         for (const std::string n : {"1.1", "1.2", "1.25", "1.3", "1.33", "1.35", "1.4"}) {
             const double excess = csv.number(i, "dT_K") * rating_excess().si() / 50.0;
             const auto flow = c(20.0 + excess);
-            CHECK(*output_factor(flow, flow, c(20), std::stod(n)) == Approx(csv.number(i, "n=" + n)).epsilon(1e-11));
+            CHECK(*output_factor(flow, flow, c(20), std::stod(n)) ==
+                  Approx(csv.number(i, "n=" + n)).epsilon(1e-11));
         }
     }
     CHECK(*output_factor(c(75), c(65), c(20), 1.3) == Approx(1.0).epsilon(1e-15));
@@ -79,7 +81,8 @@ TEST_CASE("water side and room side balance") {
         CAPTURE(i, rating.exponent, m.si());
         const auto balance = balance_at_flow(rating, m, cp, flow, room);
         REQUIRE(balance);
-        CHECK(balance->return_temperature.celsius() == Approx(csv.number(i, "return_c")).epsilon(0.0).margin(1e-9));
+        CHECK(balance->return_temperature.celsius() ==
+              Approx(csv.number(i, "return_c")).epsilon(0.0).margin(1e-9));
         CHECK(balance->output.si() == Approx(csv.number(i, "output_w")).epsilon(1e-9));
         // A return within a thousandth of the room is too close to it for a temperature in kelvin to tell.
         if ((balance->return_temperature - room).si() < 1e-3) continue;
@@ -140,5 +143,5 @@ TEST_CASE("an emitter outside the range of the relation is refused") {
     CHECK_FALSE(balance_at_flow({Power::from_si(nan_value), 1.3}, m, cp, c(45), c(20)));
     CHECK_FALSE(lowest_flow_temperature(rating, Power{}, 5.0 * unit::kelvin, c(20)));
     CHECK_FALSE(lowest_flow_temperature(rating, 500.0 * unit::watt, TemperatureDifference{}, c(20)));
-    CHECK_FALSE(lowest_flow_temperature(rating, 2000.0 * unit::watt, 5.0 * unit::kelvin, c(20)));   // above 95 °C
+    CHECK_FALSE(lowest_flow_temperature(rating, 2000.0 * unit::watt, 5.0 * unit::kelvin, c(20)));   // > 95 °C
 }

@@ -18,7 +18,8 @@ ThermalResistance r(double value) { return ThermalResistance::from_si(value); }
 
 /// A floor of 100 m2 with this characteristic dimension B' = 2A/P.
 std::optional<UValue> floor_with(double characteristic, ThermalResistance insulation) {
-    return ground_floor_u_value(100.0 * unit::square_metre, (200.0 / characteristic) * unit::metre, insulation);
+    return ground_floor_u_value(100.0 * unit::square_metre, (200.0 / characteristic) * unit::metre,
+                                insulation);
 }
 
 }  // namespace
@@ -37,11 +38,12 @@ TEST_CASE("a solid floor on clay, all rows of Approved Document L1 (2002), table
 }
 
 TEST_CASE("ISO 13370, single floors") {
-    // Computed by hand from the formulas of BS EN ISO 13370; the first is a detached house of a published example
-    // (P 33.8 m, A 58.89 m2), whose table row reads 0.74 at a rounded ratio of 0.55.
-    CHECK(ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si() == Approx(0.76124).epsilon(1e-5));
+    // Computed by hand from the formulas of BS EN ISO 13370; the first is a detached house of a published
+    // example (P 33.8 m, A 58.89 m2), whose table row reads 0.74 at a rounded ratio of 0.55.
+    CHECK(ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si() ==
+          Approx(0.76124).epsilon(1e-5));
     CHECK(floor_with(4.0, none)->si() == Approx(0.69756).epsilon(1e-5));
-    CHECK(floor_with(4.0, r(2.5))->si() == Approx(0.24221).epsilon(3e-5));   // well insulated: the other branch
+    CHECK(floor_with(4.0, r(2.5))->si() == Approx(0.24221).epsilon(3e-5));   // the well insulated branch
     CHECK(floor_with(8.0, none)->si() == Approx(0.43512).epsilon(2e-5));
     CHECK(floor_with(8.0, r(2.5))->si() == Approx(0.19432).epsilon(3e-5));
 }
@@ -73,7 +75,8 @@ TEST_CASE("ventilation and fabric terms give the worked example of Chadderton, 5
     // Hall 20 x 10 x 3 m, one air change, 21 °C inside, -4 °C outside: 15 835 W with 0.33 and F2 = 1.1.
     const auto u = [](double value) { return value * unit::watt_per_square_metre_kelvin; };
     const auto m2 = [](double value) { return value * unit::square_metre; };
-    const auto fabric = u(5.7) * m2(20) + u(0.5) * m2(152) + u(5.7) * m2(8) + u(0.3) * m2(200) + u(0.6) * m2(200);
+    const auto fabric =
+        u(5.7) * m2(20) + u(0.5) * m2(152) + u(5.7) * m2(8) + u(0.3) * m2(200) + u(0.6) * m2(200);
     CHECK(fabric.si() == Approx(415.6));
     const auto air = ventilation_coefficient(0.33, 1.0 * unit::per_hour, 600.0 * unit::cubic_metre);
     CHECK(air.si() == Approx(198.0));
@@ -81,7 +84,8 @@ TEST_CASE("ventilation and fabric terms give the worked example of Chadderton, 5
 }
 
 TEST_CASE("the air constant is density times heat of air") {
-    // Dry air at 20 °C and 1 atm: 1.2041 kg/m3 x 1006 J/(kg K) / 3600 = 0.3365 Wh/(m3 K); EN 12831-1 rounds to 0.34.
+    // Dry air at 20 °C and 1 atm: 1.2041 kg/m3 x 1006 J/(kg K) / 3600 = 0.3365 Wh/(m3 K); EN 12831-1
+    // rounds to 0.34.
     const auto by_constant = ventilation_coefficient(0.34, 0.5 * unit::per_hour, 50.0 * unit::cubic_metre);
     const double by_air = 1.2041 * 1006.0 * (0.5 / 3600.0) * 50.0;
     CHECK(by_constant.si() == Approx(by_air).epsilon(0.015));

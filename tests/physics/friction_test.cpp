@@ -37,7 +37,8 @@ TEST_CASE("Colebrook and White is solved to rounding") {
 }
 
 TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
-    // CIBSE Guide C 2007 Eq. 4.5 (from memory): -0.15 % at (1e4, 1e-4), -0.75 % at (2e4, 1e-4), -1.2 % at (5e4, 1e-3).
+    // CIBSE Guide C 2007 Eq. 4.5 (from memory): -0.15 % at (1e4, 1e-4), -0.75 % at (2e4, 1e-4), -1.2 % at
+    // (5e4, 1e-3).
     const auto haaland = [](double re, double eps) {
         return std::pow(-1.8 * std::log10(6.9 / re + std::pow(eps / 3.7, 1.11)), -2.0);
     };
@@ -96,7 +97,8 @@ TEST_CASE("pipe flow agrees with the Python library fluids") {
                            DynamicViscosity::from_si(0.652741e-3)};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][2]);
-        const Conduit pipe{csv.number(i, "bore_mm") * unit::millimetre, csv.number(i, "roughness_mm") * unit::millimetre};
+        const Conduit pipe{csv.number(i, "bore_mm") * unit::millimetre,
+                           csv.number(i, "roughness_mm") * unit::millimetre};
         const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
         CHECK(result.velocity.si() == Approx(csv.number(i, "m_per_s")).epsilon(1e-13));
         CHECK(result.reynolds == Approx(csv.number(i, "reynolds")).epsilon(1e-13));
@@ -155,7 +157,8 @@ TEST_CASE("the flow at a gradient turns pipe flow round") {
                 const auto limit = gradient * unit::pascal_per_metre;
                 const auto flow = flow_at_gradient(limit, copper(bore), fluid);
                 CAPTURE(celsius, bore, gradient);
-                REQUIRE(pipe_flow(flow, copper(bore), fluid).gradient.si() == Approx(gradient).epsilon(1e-10));
+                REQUIRE(pipe_flow(flow, copper(bore), fluid).gradient.si() ==
+                        Approx(gradient).epsilon(1e-10));
             }
         }
     }
@@ -171,12 +174,15 @@ TEST_CASE("the flow at a gradient turns pipe flow round") {
 TEST_CASE("the flow at a velocity has that velocity") {
     const auto fluid = water_at(45.0);
     const auto limit = 0.9 * unit::metre_per_second;
-    CHECK(pipe_flow(flow_at_velocity(limit, copper(20.2), fluid), copper(20.2), fluid).velocity.si() == Approx(0.9));
+    CHECK(pipe_flow(flow_at_velocity(limit, copper(20.2), fluid), copper(20.2), fluid).velocity.si() ==
+          Approx(0.9));
 }
 
 TEST_CASE("what friction cannot know is not a number, and no flow is no loss") {
     constexpr double infinity = std::numeric_limits<double>::infinity();
-    for (const double re : {0.0, -1.0, nan_value, infinity}) CHECK(std::isnan(darcy_friction_factor(re, 1e-3)));
+    for (const double re : {0.0, -1.0, nan_value, infinity}) {
+        CHECK(std::isnan(darcy_friction_factor(re, 1e-3)));
+    }
     for (const double eps : {-1e-6, 0.051, nan_value}) {
         CHECK(std::isnan(darcy_friction_factor(1e4, eps)));
         CHECK(std::isnan(colebrook(1e4, eps)));

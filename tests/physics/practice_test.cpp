@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 
-// What installers carry in their heads, against the relations. Every figure here is common practice, no source.
+// What installers carry in their heads, against the relations. Every figure is common practice, no source.
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/friction.hpp"
 
@@ -16,7 +16,8 @@ const FluidState warm = water(42.5 * unit::celsius).value();   // mean of 45/40
 Conduit copper(double bore_mm) { return {bore_mm * unit::millimetre, 0.0015 * unit::millimetre}; }
 
 Power carried(double bore_mm, double drop_k, double v = 0.9) {
-    return flow_at_velocity(v * unit::metre_per_second, copper(bore_mm), warm) * warm.specific_heat * (drop_k * unit::kelvin);
+    return flow_at_velocity(v * unit::metre_per_second, copper(bore_mm), warm) * warm.specific_heat *
+           (drop_k * unit::kelvin);
 }
 
 }  // namespace
@@ -36,7 +37,7 @@ TEST_CASE("what copper carries at 0.9 m/s") {
     CHECK(carried(39.6, 5.0) > 20.0 * unit::kilowatt);
 }
 
-TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at the same gradient, more at the same velocity") {
+TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at equal gradient, more at equal velocity") {
     const auto limit = 300.0 * unit::pascal_per_metre;
     const auto pipe = copper(26.2);
     const auto speed = 0.9 * unit::metre_per_second;
@@ -60,6 +61,7 @@ TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at the same gradient
 
 TEST_CASE("twice the bore is four times the area and about six times the flow, not eight") {
     const auto limit = 200.0 * unit::pascal_per_metre;
-    const double times = flow_at_gradient(limit, copper(30.0), warm) / flow_at_gradient(limit, copper(15.0), warm);
+    const double times =
+        flow_at_gradient(limit, copper(30.0), warm) / flow_at_gradient(limit, copper(15.0), warm);
     CHECK(times == Approx(6.3).epsilon(0.05));
 }

@@ -78,7 +78,8 @@ TEST_CASE("the slope of enthalpy is the specific heat") {
     for (double c = 5.0; c <= 95.0; c += 5.0) {
         CAPTURE(c);
         const double h = 0.01;
-        const double rise = water_enthalpy((c + h) * unit::celsius)->si() - water_enthalpy((c - h) * unit::celsius)->si();
+        const double rise =
+            water_enthalpy((c + h) * unit::celsius)->si() - water_enthalpy((c - h) * unit::celsius)->si();
         CHECK(rise / (2.0 * h) == near(water(c * unit::celsius)->specific_heat.si(), 1e-7));
     }
 }

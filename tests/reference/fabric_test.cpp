@@ -39,7 +39,8 @@ void check_names(std::span<const Named<E>> names, std::size_t count) {
         CAPTURE(names[i].name);
         CHECK(static_cast<std::size_t>(names[i].value) == i);
         CHECK(seen.insert(names[i].name).second);
-        CHECK(names[i].name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string_view::npos);
+        CHECK(names[i].name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") ==
+              std::string_view::npos);
         CHECK_FALSE(label_of(names, names[i].value).empty());
     }
 }
@@ -134,7 +135,8 @@ TEST_CASE("every value lies in its own range, and later houses lose no more") {
             CAPTURE(w.name);
             CHECK(wall_u_value(w.value, era.value).value <= wall_u_value(w.value, before).value);
         }
-        CHECK(roof_u_value(RoofKind::pitched, era.value).value <= roof_u_value(RoofKind::pitched, before).value);
+        CHECK(roof_u_value(RoofKind::pitched, era.value).value <=
+              roof_u_value(RoofKind::pitched, before).value);
         CHECK(floor_insulation(era.value).value >= floor_insulation(before).value);
     }
     for (const auto& g : glazing_names()) inside(glazing_u_value(g.value));

@@ -20,7 +20,8 @@ TEST_CASE("bores hold the water that a textbook says they hold") {
         const auto* pipe = find_pipe(csv.rows[i][0]);
         REQUIRE(pipe);
         const Area section = std::numbers::pi / 4.0 * (pipe->bore * pipe->bore);
-        CHECK((section * (1.0 * unit::metre)).in(unit::litre) == Approx(csv.number(i, "l_per_m")).epsilon(0.01));
+        CHECK((section * (1.0 * unit::metre)).in(unit::litre) ==
+              Approx(csv.number(i, "l_per_m")).epsilon(0.01));
     }
 }
 

@@ -11,10 +11,12 @@ using namespace loopfolio;
 using namespace loopfolio::reference;
 
 TEST_CASE("rooms take the temperature and air changes of BS 5449:1990") {
-    struct Row { RoomUse use; double celsius, air_changes; };   // read on a trade page that quotes the standard
-    const Row rows[] = {{RoomUse::living, 21, 1.5}, {RoomUse::dining, 21, 1.5},   {RoomUse::bedroom, 18, 1.0},
-                        {RoomUse::hall, 18, 1.5},   {RoomUse::landing, 18, 1.5},  {RoomUse::bathroom, 22, 3.0},
-                        {RoomUse::toilet, 18, 3.0}, {RoomUse::kitchen, 18, 2.0}};
+    // Read on a trade page that quotes the standard.
+    struct Row { RoomUse use; double celsius, air_changes; };
+    const Row rows[] = {{RoomUse::living, 21, 1.5},  {RoomUse::dining, 21, 1.5},
+                        {RoomUse::bedroom, 18, 1.0}, {RoomUse::hall, 18, 1.5},
+                        {RoomUse::landing, 18, 1.5}, {RoomUse::bathroom, 22, 3.0},
+                        {RoomUse::toilet, 18, 3.0},  {RoomUse::kitchen, 18, 2.0}};
     for (const auto& r : rows) {
         const auto& room = defaults_for(r.use);
         CAPTURE(room.name);
@@ -55,7 +57,8 @@ TEST_CASE("room uses stand in enumerator order, each in its own range") {
     }
 }
 
-TEST_CASE("the reference room is square, and its window is a fifth of its floor") {   // common practice, no source
+TEST_CASE("the reference room is square, and its window is a fifth of its floor") {
+    // Common practice, no source.
     CHECK(reference_room().floor_area.si() == 16.0);
     CHECK(reference_room().ceiling_height.si() == 2.4);
     CHECK(reference_room().glazing_share_of_floor == 0.20);
@@ -63,7 +66,9 @@ TEST_CASE("the reference room is square, and its window is a fifth of its floor"
 
 TEST_CASE("limits lie in their own ranges, the preferred under the hard one") {
     const auto& l = limits();
-    const auto inside = [](const auto& cited) { return cited.low <= cited.value && cited.value <= cited.high; };
+    const auto inside = [](const auto& cited) {
+        return cited.low <= cited.value && cited.value <= cited.high;
+    };
     CHECK(inside(l.velocity_preferred));
     CHECK(inside(l.velocity_limit));
     CHECK(inside(l.gradient_preferred));

@@ -46,7 +46,8 @@ struct EmitterBalance {
 
 /// The lowest flow temperature at which the emitter gives `wanted` with the stated drop across it.
 /// Nothing where `wanted` or `drop` is not above zero, or the answer would lie above 95 °C.
-[[nodiscard]] std::optional<Temperature> lowest_flow_temperature(const EmitterRating& rating, Power wanted,
-                                                                 TemperatureDifference drop, Temperature room);
+[[nodiscard]] std::optional<Temperature> lowest_flow_temperature(const EmitterRating& rating,
+                                                                 Power wanted, TemperatureDifference drop,
+                                                                 Temperature room);
 
 }  // namespace loopfolio::physics

@@ -24,6 +24,7 @@ struct GroundFloor {
                                                          const GroundFloor& ground = {});
 
 /// Ventilation heat loss coefficient: c n V, with c in Wh/(m3 K) (0.34 in EN 12831-1, 0.33 in UK textbooks).
-[[nodiscard]] HeatLossCoefficient ventilation_coefficient(double air_wh_per_m3k, AirChangeRate rate, Volume volume);
+[[nodiscard]] HeatLossCoefficient ventilation_coefficient(double air_wh_per_m3k, AirChangeRate rate,
+                                                          Volume volume);
 
 }  // namespace loopfolio::physics

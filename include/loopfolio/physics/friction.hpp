@@ -58,7 +58,8 @@ struct PipeFlow {
 [[nodiscard]] MassFlow flow_at_velocity(Velocity limit, const Conduit& conduit, const FluidState& fluid);
 
 /// The mass flow at which the pressure gradient reaches `limit` (> 0), to 1e-10 relative. NaN outside.
-[[nodiscard]] MassFlow flow_at_gradient(PressureGradient limit, const Conduit& conduit, const FluidState& fluid);
+[[nodiscard]] MassFlow flow_at_gradient(PressureGradient limit, const Conduit& conduit,
+                                        const FluidState& fluid);
 
 /// Loss factor of one insert fitting on v2/2 of the pipe: a sudden contraction, 0.5 (1 - beta2) on the
 /// narrow velocity, and a Borda-Carnot enlargement, both turned to the pipe's velocity. beta2 is the area

@@ -62,7 +62,8 @@ template <class E>
 
 /// Use of a room, from which its temperature and air changes follow unless the job states them.
 enum class RoomUse {
-    living, dining, kitchen, bedroom, bedroom_with_ensuite, bathroom, toilet, hall, landing, study, utility, store,
+    living, dining, kitchen, bedroom, bedroom_with_ensuite, bathroom,
+    toilet, hall, landing, study, utility, store,
 };
 struct RoomUseDefaults {
     RoomUse use;

@@ -14,7 +14,7 @@ struct Fitting {
     std::string_view label;   ///< for a reader: `elbow, 90°`
     double zeta;
     double low, high;         ///< spread between the published tables
-    bool is_joint;            ///< on plastic or multilayer pipe it is made with an insert, which narrows the bore
+    bool is_joint;            ///< on plastic or multilayer pipe it is made with an insert
     std::string_view source;
 };
 
