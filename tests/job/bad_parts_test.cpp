@@ -21,7 +21,10 @@ TEST_CASE("rooms, their fabric and their elements") {
          "    hint: write `heated: false` if none is meant to heat it\n"
          "25:11: error: emitters[0].room = hall: is a room with `heated: false` (emitter r1)\n"
          "    hint: leave the emitter out, or write `heated: true`\n"},
-        {"heat_loss_w: 1180", "fabric: {era: 1930s, wall: brick, outside_walls: 2}",
+        {"heat_loss_w: 1180", "fabric: {era: from_2012, outside_walls: 0}",
+         "16:13: error: rooms[0].fabric.roof: is missing (room living)\n"
+         "16:13: error: rooms[0].fabric.floor: is missing (room living)\n"},
+        {"heat_loss_w: 1180", "fabric: {era: 1930s, wall: brick, outside_walls: 2, roof: none, floor: none}",
          "16:13: error: rooms[0].fabric.glazing: is missing: the room has outside walls (room living)\n"
          "16:19: error: rooms[0].fabric.era = 1930s: must be `before_1900`, `from_1900_to_1929`, "
          "`from_1930_to_1949`, `from_1950_to_1966`, `from_1967_to_1975`, `from_1976_to_1982`, "
@@ -30,7 +33,7 @@ TEST_CASE("rooms, their fabric and their elements") {
          "16:32: error: rooms[0].fabric.wall = brick: must be `solid_brick`, `cavity`, "
          "`filled_cavity`, `timber_frame`, `system_built` or `insulated_solid` (room living)\n"},
         {"heat_loss_w: 1180",
-         "fabric: {era: from_2012, outside_walls: 0}\n    thermal_bridge_w_per_m2k: 0.1",
+         "fabric: {era: from_2012, outside_walls: 0, roof: none, floor: none}\n    thermal_bridge_w_per_m2k: 0.1",
          "17:31: error: rooms[0].thermal_bridge_w_per_m2k = 0.1: is read only with `elements` (room "
          "living)\n"
          "    hint: move it under `fabric`\n"},

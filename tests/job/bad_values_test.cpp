@@ -90,7 +90,7 @@ TEST_CASE("a number out of its range names the range, its unit and the likely sl
          "1:12: error: loopfolio = 2: must be 1\n"
          "    hint: this program reads version 1 of the job file\n"},
         {"heat_loss_w: 1180",
-         "fabric: {era: from_2012, wall: cavity, glazing: triple, outside_walls: 2.5}",
+         "fabric: {era: from_2012, wall: cavity, glazing: triple, outside_walls: 2.5, roof: none, floor: none}",
          "16:76: error: rooms[0].fabric.outside_walls = 2.5: must be a whole number (room living)\n"},
     });
 }
