@@ -23,7 +23,7 @@ void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, 
     const auto c = [](Temperature t) { return fixed(t.celsius(), 1); };
     trace.step({"share of the room's heat loss", "in proportion to the ratings of the room's emitters",
                 text(r.load, unit::watt, 0), ""});
-    trace.step({"log mean excess", fmt::format("Δθ = (θ_f − θ_r) / ln((θ_f − θ_i)/(θ_r − θ_i)), {} / {} / {} °C",
+    trace.step({"log mean excess", fmt::format("Δθ = (flow − return) / ln((flow − room) / (return − room)), {} / {} / {} °C",
                 c(d.flow), c(d.return_), c(room)), text(r.excess, unit::kelvin, 2), "en-442"});
     trace.step({"share of the 50 K output", fmt::format("(Δθ / {})^n = ({} / {})^{}", fixed(physics::rating_excess().si(), 2),
                 fixed(r.excess.si(), 2), fixed(physics::rating_excess().si(), 2), fixed(e.exponent.value, 2)),

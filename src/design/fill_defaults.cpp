@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/design.hpp"
+
+#include "design/parts.hpp"
 #include "loopfolio/reference/reference.hpp"
 
 namespace loopfolio::design {
@@ -59,13 +61,6 @@ void fill_room(job::Room& room) {
     }
 }
 
-void fill_section(job::Section& section) {
-    const auto* pipe = reference::find_pipe(section.pipe);
-    fill(section.bore, pipe->bore, pipe->source);
-    fill(section.roughness, pipe->roughness, pipe->roughness_source);
-    if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
-}
-
 void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
     const auto* kind = reference::find_emitter_kind(emitter.kind);
     fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
@@ -78,6 +73,13 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
 }
 
 }  // namespace
+
+void fill_section(job::Section& section) {
+    const auto* pipe = reference::find_pipe(section.pipe);
+    fill(section.bore, pipe->bore, pipe->source);
+    fill(section.roughness, pipe->roughness, pipe->roughness_source);
+    if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
+}
 
 job::Job fill_defaults(job::Job job) {
     fill_conditions(job.conditions);

@@ -33,6 +33,9 @@ void check_sections(const job::Job& job, Design& design, const TreeIndex& tree, 
 /// The index circuit, the duty, and the plant that has to give it.
 void check_duty(const job::Job& job, Design& design, const TreeIndex& tree, Trace* trace);
 
+/// Fills what a section leaves out from the tables of its pipe.
+void fill_section(job::Section& section);
+
 /// Verdict on something that must be at least `needed`: kept from `needed` on, noted down to
 /// `needed (1 - tolerance)`.
 [[nodiscard]] Finding at_least(Check check, double figure, double needed, double tolerance);

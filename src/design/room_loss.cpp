@@ -56,9 +56,9 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     const auto u = [](UValue v) { return fixed(v.si(), 2); };
     const auto m2 = [](Area v) { return fixed(v.si(), 2); };
     const auto per = [](UValue v) { return text(v, unit::watt_per_square_metre_kelvin, 3); };
-    trace.step({"walls, per m² of floor", fmt::format("A·U / A_floor = {} × {} / {}", m2(s.opaque_wall),
+    trace.step({"walls, per m² of floor", fmt::format("A·U / floor = {} × {} / {}", m2(s.opaque_wall),
                 u(f.wall_u_value.value), m2(s.floor)), per(a.walls), f.wall_u_value.source});
-    trace.step({"glazing", fmt::format("A·U / A_floor = {} × {} / {}", m2(s.glazing), u(f.glazing_u_value.value),
+    trace.step({"glazing", fmt::format("A·U / floor = {} × {} / {}", m2(s.glazing), u(f.glazing_u_value.value),
                 m2(s.floor)), per(a.glazing), f.glazing_u_value.source});
     if (a.roof.si() > 0.0) trace.step({"roof", "U of the roof over the whole floor", per(a.roof), f.roof_u_value.source});
     if (a.floor.si() > 0.0) {
@@ -70,7 +70,7 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
         trace.step({"floor", how, per(a.floor),
                     ground ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});
     }
-    trace.step({"thermal bridges", fmt::format("ΔU × exposed area / A_floor, ΔU = {}", u(f.thermal_bridge.value)),
+    trace.step({"thermal bridges", fmt::format("ΔU × exposed area / floor, ΔU = {}", u(f.thermal_bridge.value)),
                 per(a.bridges), f.thermal_bridge.source});
     trace.step({"ventilation", fmt::format("c·n·h = {} × {} × {}", fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
                 fixed(room.air_changes.value.in(unit::per_hour), 2), fixed(room.ceiling_height.value.si(), 2)),
@@ -217,7 +217,7 @@ void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
         if (trace != nullptr) trace->open(Subject::room, room.id);
         const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value, TemperatureDifference{});
         if (trace != nullptr) {
-            trace->step({"design difference", fmt::format("θ_i − θ_e = {} − ({})", fixed(room.temperature.value.celsius(), 1),
+            trace->step({"design difference", fmt::format("Δθ = room − outdoor = {} − ({})", fixed(room.temperature.value.celsius(), 1),
                          fixed(job.conditions.outdoor.value.celsius(), 1)), text(difference, unit::kelvin, 1), ""});
         }
         if (room.fabric || room.heat_loss_rate) r.by_area = by_area(room, difference, trace);

@@ -110,7 +110,7 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
     static constexpr std::array names{"capacity at the preferred velocity", "capacity at the preferred gradient",
                                       "capacity at the velocity limit"};
     for (std::size_t i = 0; i < names.size(); ++i) {
-        trace.step({names[i], fmt::format("m_limit·c·Δθ, Δθ = {}", text(d.drop, unit::kelvin, 1)),
+        trace.step({names[i], fmt::format("flow at the limit × c·Δθ, Δθ = {}", text(d.drop, unit::kelvin, 1)),
                     text(r.capacity[i], unit::kilowatt, 2), ""});
     }
     if (r.drop_to_keep) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/remedies.hpp"
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
 
@@ -151,4 +152,30 @@ TEST_CASE("one mean temperature for both pipes is near enough") {
     };
     CHECK((at(50.0, 0.2) + at(45.0, 0.2)) / (2.0 * at(47.5, 0.2)) == Approx(1.0).epsilon(0.001));
     CHECK((at(55.0, 0.2) + at(35.0, 0.2)) / (2.0 * at(45.0, 0.2)) == Approx(1.0).epsilon(0.005));
+}
+
+TEST_CASE("a long thin run that the pump cannot push through is named, and wider pipe there is enough") {
+    auto job = small_house();
+    job.sections[4].length = measured(unit::metre(30.0));
+    job.circulator.emplace();
+    job.circulator->curve = {{unit::litre_per_minute(0.0), unit::kilopascal(30.0)},
+                             {unit::litre_per_minute(40.0), unit::kilopascal(10.0)}};
+    const auto filled = design::fill_defaults(job);
+    const auto d = designed(job);
+    REQUIRE(d.duty.circulator->verdict == Verdict::change);
+    const auto remedy = design::widen_for_pump(filled, d);
+    REQUIRE(remedy);
+    CHECK(remedy->changes.front().section == 4);
+    CHECK(remedy->head < remedy->available);
+    // Valves stay as they are, so each emitter's connection is stated before its pipe is changed.
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) job.emitters[i].connection = filled.emitters[i].connection;
+    for (const auto& change : remedy->changes) {
+        job.sections[static_cast<std::size_t>(change.section)].pipe = change.to->name;
+    }
+    CHECK(designed(job).duty.head.si() == Approx(remedy->head.si()));
+    // A circulator that does already has no remedy, and one that gives nothing has none in pipe.
+    CHECK_FALSE(design::widen_for_pump(design::fill_defaults(job), designed(job)));
+    job.circulator->curve[0].head = unit::pascal(20.0);
+    job.circulator->curve[1].head = unit::pascal(10.0);
+    CHECK_FALSE(design::widen_for_pump(design::fill_defaults(job), designed(job)));
 }
