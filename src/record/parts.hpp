@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/assumptions.hpp"
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+#include "record/values.hpp"
+
+#include <string_view>
+#include <vector>
+
+/// The record's parts, each one object or list.
+namespace loopfolio::record {
+
+[[nodiscard]] Json job_json(const job::Job& job);
+[[nodiscard]] Json rooms_of_job(const job::Job& job);
+
+/// `room`, `emitter`, `section`, `circulator`.
+[[nodiscard]] std::string_view subject_word(design::Subject subject);
+
+[[nodiscard]] Json finding_json(const design::Finding& finding);
+[[nodiscard]] Json design_json(const job::Job& job, const design::Design& design);
+[[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
+[[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);
+
+[[nodiscard]] Json derivations_json(const design::Trace& trace);
+[[nodiscard]] Json register_json(const std::vector<design::Assumption>& inputs);
+
+}   // namespace loopfolio::record

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/record/record.hpp"
+
+#include "record/parts.hpp"
+
+namespace loopfolio::record {
+
+namespace {
+
+constexpr int format_version = 1;
+
+Json origin_json(const Origin& origin) {
+    Json out;
+    out["program"] = origin.program;
+    out["version"] = origin.version;
+    out["job_file"] = origin.job_file;
+    out["job_sha256"] = origin.job_sha256;
+    return out;
+}
+
+}   // namespace
+
+Json derivations_json(const design::Trace& trace) {
+    Json out = Json::array();
+    for (const auto& derivation : trace.derivations()) {
+        Json steps = Json::array();
+        for (const auto& step : derivation.steps) {
+            steps.push_back({{"what", step.what},
+                             {"formula", step.formula},
+                             {"result", step.result},
+                             {"source", step.source}});
+        }
+        out.push_back({{"subject", subject_word(derivation.subject)},
+                       {"id", derivation.id},
+                       {"steps", std::move(steps)}});
+    }
+    return out;
+}
+
+Json register_json(const std::vector<design::Assumption>& inputs) {
+    const auto effect = [](const std::optional<design::Effect>& e) {
+        Json out;
+        if (!e) return out;
+        put(out, "source_load_change", e->source_load_change, unit::watt);
+        out["verdicts_changed"] = e->verdicts_changed;
+        return out;
+    };
+    Json out = Json::array();
+    for (const auto& input : inputs) {
+        Json line;
+        line["what"] = input.what;
+        line["subjects"] = input.subjects;
+        line["value"] = input.value;
+        line["range"] = input.range;
+        line["basis"] = word(input.basis);
+        line["source"] = input.source;
+        line["source_is_key"] = input.is_key;
+        line["needs_care"] = design::needs_care(input);
+        line["at_low"] = effect(input.at_low);
+        line["at_high"] = effect(input.at_high);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+std::string to_json(const Origin& origin, const job::Job& filled, const design::Design& design,
+                    const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
+    Json out;
+    out["record"] = "loopfolio design record";
+    out["record_version"] = format_version;
+    out["origin"] = origin_json(origin);
+    out["job"] = job_json(filled);
+    out["design"] = design_json(filled, design);
+    out["flags"] = flags_json(filled, design);
+    out["register"] = register_json(inputs);
+    out["derivations"] = derivations_json(trace);
+    return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}   // namespace loopfolio::record

@@ -1,0 +1,241 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "record/parts.hpp"
+
+namespace loopfolio::record {
+
+namespace {
+
+/// How the figure of a check is turned for a reader.
+struct CheckUnit {
+    std::string_view name;
+    double si;
+    std::string_view symbol;
+};
+
+CheckUnit unit_of(design::Check check) {
+    switch (check) {
+        case design::Check::room_has_emitter: return {"room_has_emitter", 1.0, "1"};
+        case design::Check::emitter_output: return {"emitter_output", 1.0, "W"};
+        case design::Check::section_velocity: return {"section_velocity", 1.0, "m/s"};
+        case design::Check::section_gradient: return {"section_gradient", 1.0, "Pa/m"};
+        case design::Check::circulator_head: return {"circulator_head", unit::kilopascal.si, "kPa"};
+        case design::Check::source_capacity: return {"source_capacity", unit::kilowatt.si, "kW"};
+        case design::Check::source_minimum_flow:
+            return {"source_minimum_flow", unit::litre_per_minute.si, "L/min"};
+    }
+    return {"", 1.0, ""};
+}
+
+Json finding_json(const std::optional<design::Finding>& finding) {
+    return finding ? record::finding_json(*finding) : Json{};
+}
+
+std::string_view word(design::CapacityLimit limit) {
+    switch (limit) {
+        case design::CapacityLimit::velocity_preferred: return "velocity_preferred";
+        case design::CapacityLimit::gradient_preferred: return "gradient_preferred";
+        case design::CapacityLimit::velocity: return "velocity_limit";
+    }
+    return "";
+}
+
+std::string_view word(physics::FluidKind kind) {
+    switch (kind) {
+        case physics::FluidKind::water: return "water";
+        case physics::FluidKind::propylene_glycol: return "propylene_glycol";
+        case physics::FluidKind::ethylene_glycol: return "ethylene_glycol";
+    }
+    return "";
+}
+
+std::string_view word(design::Caveat caveat) {
+    switch (caveat) {
+        case design::Caveat::transition_flow: return "transition_flow";
+        case design::Caveat::still_section: return "still_section";
+        case design::Caveat::methods_differ: return "methods_differ";
+        case design::Caveat::rating_far_off: return "rating_far_off";
+        case design::Caveat::curve_exceeded: return "curve_exceeded";
+        case design::Caveat::low_excess: return "low_excess";
+        case design::Caveat::unusual_rate: return "unusual_rate";
+    }
+    return "";
+}
+
+/// The id behind an index, or null: a flag of the whole house has none.
+template <class List>
+Json id_at(const List& list, int index) {
+    if (index < 0 || static_cast<std::size_t>(index) >= list.size()) return {};
+    return list[static_cast<std::size_t>(index)].id;
+}
+
+Json node_at(const design::Design& design, int index) {
+    if (index < 0 || static_cast<std::size_t>(index) >= design.nodes.size()) return {};
+    return design.nodes[static_cast<std::size_t>(index)];
+}
+
+Json fluid_json(const design::Design& design) {
+    Json out;
+    out["kind"] = word(design.fluid.kind);
+    put(out, "mass_fraction", design.fluid.mass_fraction, unit::percent);
+    put(out, "density", design.state.density, unit::kilogram_per_cubic_metre);
+    put(out, "specific_heat", design.state.specific_heat, unit::joule_per_kilogram_kelvin);
+    put(out, "viscosity", design.state.viscosity, unit::millipascal_second);
+    put(out, "freezing", design.freezing, unit::celsius);
+    return out;
+}
+
+Json emitter_results(const job::Job& job, const design::Design& design) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < design.emitters.size(); ++i) {
+        const auto& emitter = design.emitters[i];
+        Json line;
+        line["id"] = job.emitters.at(i).id;
+        line["room"] = id_at(job.rooms, emitter.room);
+        put(line, "load", emitter.load, unit::watt);
+        put(line, "excess", emitter.excess, unit::kelvin);
+        put(line, "factor", emitter.factor, unit::number);
+        put(line, "output", emitter.output, unit::watt);
+        put(line, "flow", emitter.flow, unit::kilogram_per_second);
+        put(line, "flow", emitter.volume_flow, unit::litre_per_minute);
+        put(line, "return_temperature", emitter.return_temperature, unit::celsius);
+        put(line, "lowest_flow_temperature", emitter.lowest_flow_temperature, unit::celsius);
+        put(line, "needed_at_50k", emitter.needed_at_50k, unit::watt);
+        put(line, "loss_factor", emitter.loss_factor, unit::number);
+        put(line, "pressure_drop", emitter.pressure_drop, unit::kilopascal);
+        put(line, "circuit", emitter.circuit, unit::kilopascal);
+        line["finding"] = record::finding_json(emitter.finding);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+Json hydraulic_json(const design::SectionResult& section) {
+    Json out;
+    put(out, "velocity", section.hydraulic.velocity, unit::metre_per_second);
+    put(out, "reynolds", section.hydraulic.reynolds, unit::number);
+    out["regime"] = physics::word(section.hydraulic.regime);
+    put(out, "friction_factor", section.hydraulic.friction_factor, unit::number);
+    put(out, "gradient", section.hydraulic.gradient, unit::pascal_per_metre);
+    put(out, "dynamic_pressure", section.hydraulic.dynamic_pressure, unit::pascal);
+    put(out, "fitting_loss_factor", section.fitting_loss_factor, unit::number);
+    put(out, "insert_loss_factor", section.insert_loss_factor, unit::number);
+    put(out, "friction", section.friction, unit::kilopascal);
+    put(out, "fittings", section.fittings, unit::kilopascal);
+    put(out, "pressure_drop", section.pressure_drop, unit::kilopascal);
+    return out;
+}
+
+Json capacity_json(const design::SectionResult& section) {
+    using Limit = design::CapacityLimit;
+    Json out;
+    for (const Limit limit : {Limit::velocity_preferred, Limit::gradient_preferred, Limit::velocity}) {
+        put(out, word(limit), section.capacity[static_cast<std::size_t>(limit)], unit::kilowatt);
+    }
+    out["governing"] = word(section.governing);
+    return out;
+}
+
+Json section_results(const job::Job& job, const design::Design& design) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < design.sections.size(); ++i) {
+        const auto& section = design.sections[i];
+        Json line;
+        line["id"] = job.sections.at(i).id;
+        line["upstream"] = node_at(design, section.upstream);
+        line["downstream"] = node_at(design, section.downstream);
+        put(line, "load", section.load, unit::watt);
+        put(line, "flow", section.flow, unit::kilogram_per_second);
+        put(line, "flow", section.volume_flow, unit::litre_per_minute);
+        line["hydraulic"] = hydraulic_json(section);
+        line["capacity"] = capacity_json(section);
+        line["next_size"] = section.next_size ? Json(section.next_size->name) : Json{};
+        put(line, "drop_to_keep", section.drop_to_keep, unit::kelvin);
+        line["on_index_circuit"] = section.on_index_circuit;
+        line["velocity"] = record::finding_json(section.velocity);
+        line["gradient"] = record::finding_json(section.gradient);
+        line["verdict"] = loopfolio::word(section.verdict);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+Json duty_json(const job::Job& job, const design::Design& design) {
+    const auto& duty = design.duty;
+    Json out;
+    put(out, "load", duty.load, unit::watt);
+    put(out, "source_load", duty.source_load, unit::watt);
+    put(out, "flow", duty.flow, unit::kilogram_per_second);
+    put(out, "flow", duty.volume_flow, unit::litre_per_minute);
+    put(out, "flow", duty.volume_flow, unit::cubic_metre_per_hour);
+    out["index_emitter"] = id_at(job.emitters, duty.index_emitter);
+    out["index_sections"] = Json::array();
+    for (const int index : duty.index_sections) out["index_sections"].push_back(id_at(job.sections, index));
+    put(out, "sections", duty.sections, unit::kilopascal);
+    put(out, "emitter", duty.emitter, unit::kilopascal);
+    put(out, "source", duty.source, unit::kilopascal);
+    put(out, "head", duty.head, unit::kilopascal);
+    put(out, "available", duty.available, unit::kilopascal);
+    out["circulator"] = finding_json(duty.circulator);
+    out["source_capacity"] = finding_json(duty.source_capacity);
+    out["source_minimum_flow"] = finding_json(duty.source_minimum_flow);
+    return out;
+}
+
+}   // namespace
+
+std::string_view subject_word(design::Subject subject) {
+    switch (subject) {
+        case design::Subject::room: return "room";
+        case design::Subject::emitter: return "emitter";
+        case design::Subject::section: return "section";
+        case design::Subject::circulator: return "circulator";
+    }
+    return "";
+}
+
+Json finding_json(const design::Finding& finding) {
+    const CheckUnit u = unit_of(finding.check);
+    return {{"check", u.name},
+            {"verdict", loopfolio::word(finding.verdict)},
+            {"figure", number(finding.figure / u.si)},
+            {"limit", number(finding.limit / u.si)},
+            {"margin", number(finding.margin)},
+            {"unit", u.symbol}};
+}
+
+Json flags_json(const job::Job& job, const design::Design& design) {
+    Json out = Json::array();
+    for (const auto& flag : design.flags) {
+        Json id;
+        switch (flag.subject) {
+            case design::Subject::room: id = id_at(job.rooms, flag.index); break;
+            case design::Subject::emitter: id = id_at(job.emitters, flag.index); break;
+            case design::Subject::section: id = id_at(job.sections, flag.index); break;
+            case design::Subject::circulator: break;
+        }
+        out.push_back({{"caveat", word(flag.caveat)},
+                       {"subject", subject_word(flag.subject)},
+                       {"id", std::move(id)},
+                       {"figure", number(flag.figure)}});
+    }
+    return out;
+}
+
+Json design_json(const job::Job& job, const design::Design& design) {
+    Json out;
+    out["verdict"] = loopfolio::word(design.verdict);
+    put(out, "flow", design.flow, unit::celsius);
+    put(out, "return", design.return_, unit::celsius);
+    put(out, "mean", design.mean, unit::celsius);
+    put(out, "drop", design.drop, unit::kelvin);
+    out["fluid"] = fluid_json(design);
+    out["source_node"] = node_at(design, design.source_node);
+    out["rooms"] = room_results(job, design);
+    out["emitters"] = emitter_results(job, design);
+    out["sections"] = section_results(job, design);
+    out["duty"] = duty_json(job, design);
+    return out;
+}
+
+}   // namespace loopfolio::record

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "record/parts.hpp"
+
+namespace loopfolio::record {
+
+namespace {
+
+std::string_view word(design::LossMethod method) {
+    switch (method) {
+        case design::LossMethod::none: return "none";
+        case design::LossMethod::area: return "area";
+        case design::LossMethod::elements: return "elements";
+        case design::LossMethod::other_survey: return "other_survey";
+    }
+    return "";
+}
+
+Json area_json(const std::optional<design::AreaMethod>& area) {
+    if (!area) return {};
+    constexpr auto u = unit::watt_per_square_metre_kelvin;
+    Json out;
+    out["stated_rate"] = area->stated_rate;
+    put(out, "walls", area->walls, u);
+    put(out, "glazing", area->glazing, u);
+    put(out, "roof", area->roof, u);
+    put(out, "floor", area->floor, u);
+    put(out, "bridges", area->bridges, u);
+    put(out, "ventilation", area->ventilation, u);
+    put(out, "floor_u_value", area->floor_u_value, u);
+    put(out, "per_kelvin", area->per_kelvin, u);
+    put(out, "rate", area->rate, unit::watt_per_square_metre);
+    put(out, "loss", area->loss, unit::watt);
+    return out;
+}
+
+Json elements_json(const std::optional<design::ElementMethod>& elements) {
+    if (!elements) return {};
+    Json out;
+    out["elements_w"] = Json::array();
+    for (const Power loss : elements->elements) out["elements_w"].push_back(number_in(loss, unit::watt));
+    put(out, "outside", elements->outside, unit::watt_per_kelvin);
+    put(out, "to_outside", elements->to_outside, unit::watt);
+    put(out, "to_rooms", elements->to_rooms, unit::watt);
+    put(out, "ventilation", elements->ventilation, unit::watt);
+    put(out, "loss", elements->loss, unit::watt);
+    return out;
+}
+
+}   // namespace
+
+Json room_results(const job::Job& job, const design::Design& design) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < design.rooms.size(); ++i) {
+        const auto& room = design.rooms[i];
+        Json line;
+        line["id"] = job.rooms.at(i).id;
+        line["method"] = word(room.method);
+        line["by_area"] = area_json(room.by_area);
+        line["by_elements"] = elements_json(room.by_elements);
+        put(line, "loss", room.loss, unit::watt);
+        put(line, "loss_to_outside", room.loss_to_outside, unit::watt);
+        put(line, "output", room.output, unit::watt);
+        line["emitters"] = room.emitters;
+        put(line, "reached", room.reached, unit::celsius);
+        line["finding"] = finding_json(room.finding);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+}   // namespace loopfolio::record

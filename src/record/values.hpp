@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/input.hpp"
+#include "loopfolio/base/unit.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+/// How single values enter the record: through a named unit, rounded, null where there is nothing to say.
+namespace loopfolio::record {
+
+using Json = nlohmann::ordered_json;
+
+/// `value` rounded to 12 significant digits, so that a unit turned there and back reads as it was written;
+/// null where it is not finite.
+[[nodiscard]] Json number(double value);
+
+/// `base` and the unit's suffix: `floor_area` and m2 give `floor_area_m2`.
+template <class U>
+[[nodiscard]] std::string key_of(std::string_view base, const U& unit) {
+    return std::string{base}.append(unit.suffix);
+}
+
+template <class Q, class U>
+[[nodiscard]] Json number_in(Q value, const U& unit) {
+    return number(unit.value_of(value));
+}
+
+/// A Celsius figure is a difference of two large kelvin figures: what lies below a nano-kelvin is noise.
+[[nodiscard]] Json number_in(Temperature value, const CelsiusUnit& unit);
+
+template <class Q, class U>
+void put(Json& object, std::string_view base, Q value, const U& unit) {
+    object[key_of(base, unit)] = number_in(value, unit);
+}
+
+template <class Q, class U>
+void put(Json& object, std::string_view base, const std::optional<Q>& value, const U& unit) {
+    object[key_of(base, unit)] = value ? number_in(*value, unit) : Json{};
+}
+
+template <class Q, class U>
+[[nodiscard]] Json input_json(const Input<Q>& input, const U& unit) {
+    if (!input.given()) return {};
+    Json out;
+    out["value"] = number_in(input.value, unit);
+    out["basis"] = word(input.basis);
+    out["low"] = input.low ? number_in(*input.low, unit) : Json{};
+    out["high"] = input.high ? number_in(*input.high, unit) : Json{};
+    out["source"] = input.source;
+    return out;
+}
+
+template <class Q, class U>
+void put(Json& object, std::string_view base, const Input<Q>& input, const U& unit) {
+    object[key_of(base, unit)] = input_json(input, unit);
+}
+
+template <class Q, class U>
+void put(Json& object, std::string_view base, const std::optional<Input<Q>>& input, const U& unit) {
+    object[key_of(base, unit)] = input ? input_json(*input, unit) : Json{};
+}
+
+}   // namespace loopfolio::record

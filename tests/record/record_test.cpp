@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/record/record.hpp"
+
+#include "record/values.hpp"
+#include "support/catch.hpp"
+#include "support/sample_design.hpp"
+
+#include <fstream>
+#include <functional>
+#include <iterator>
+#include <limits>
+#include <set>
+#include <sstream>
+
+using namespace loopfolio;
+using record::Json;
+
+namespace {
+
+const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", record::sha256("example")};
+
+std::string record_of(const tests::Sample& s) {
+    return record::to_json(origin, s.job, s.design, s.inputs, s.trace);
+}
+
+const tests::Sample& sample() {
+    static const tests::Sample made = tests::designed(tests::sample_job());
+    return made;
+}
+
+void each_value(const Json& value, const std::function<void(const std::string&, const Json&)>& visit,
+                const std::string& key = {}) {
+    visit(key, value);
+    if (value.is_object()) {
+        for (const auto& [name, member] : value.items()) each_value(member, visit, name);
+    } else if (value.is_array()) {
+        for (const auto& member : value) each_value(member, visit, key);
+    }
+}
+
+}   // namespace
+
+TEST_CASE("the record reads back and ends in a newline") {
+    const std::string text = record_of(sample());
+    REQUIRE(text.back() == '\n');
+    const Json json = Json::parse(text);
+    std::vector<std::string> keys;
+    for (const auto& [key, value] : json.items()) keys.push_back(key);
+    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "flags",
+                                           "register", "derivations"});
+    CHECK(json["origin"]["job_sha256"] == origin.job_sha256);
+    CHECK(text.find("NaN") == std::string::npos);
+}
+
+TEST_CASE("the same design gives the same bytes") {
+    CHECK(record_of(sample()) == record_of(tests::designed(tests::sample_job())));
+}
+
+TEST_CASE("inputs carry value, basis, range and source") {
+    const Json job = Json::parse(record_of(sample()))["job"];
+    const Json& air = job["rooms"][0]["air_changes_per_hour"];
+    CHECK(air["value"] == 1.5);
+    CHECK(air["basis"] == "assumed");
+    CHECK(air["low"] == 1.0);
+    CHECK(air["high"] == 2.0);
+    CHECK(air["source"] == "judged on site");
+    CHECK(job["conditions"]["drop_k"]["basis"] == "default");
+    CHECK(job["conditions"]["outdoor_c"]["value"] == -3.0);
+    CHECK(job["conditions"]["outdoor_c"]["low"].is_null());
+    CHECK(job["identity"]["design_date"] == "2026-10-14");
+    CHECK(job["emitters"][0]["length_mm"].is_null());
+    CHECK(job["fluid"]["concentration_percent"].is_null());
+}
+
+TEST_CASE("findings carry check, verdict, figure, limit, margin and unit") {
+    const auto& s = sample();
+    const Json json = Json::parse(record_of(s))["design"];
+    const auto expect = [](const Json& finding, const design::Finding& f, double per_unit, const char* unit) {
+        CHECK(finding["verdict"] == std::string{word(f.verdict)});
+        CHECK(finding["figure"].get<double>() == Approx(f.figure / per_unit).epsilon(1e-11));
+        CHECK(finding["limit"].get<double>() == Approx(f.limit / per_unit).epsilon(1e-11));
+        CHECK(finding["margin"].get<double>() == Approx(f.margin).epsilon(1e-11));
+        CHECK(finding["unit"] == unit);
+    };
+    for (std::size_t i = 0; i < s.design.sections.size(); ++i) {
+        expect(json["sections"][i]["velocity"], s.design.sections[i].velocity, 1.0, "m/s");
+        expect(json["sections"][i]["gradient"], s.design.sections[i].gradient, 1.0, "Pa/m");
+    }
+    for (std::size_t i = 0; i < s.design.emitters.size(); ++i) {
+        expect(json["emitters"][i]["finding"], s.design.emitters[i].finding, 1.0, "W");
+    }
+    expect(json["duty"]["circulator"], *s.design.duty.circulator, 1000.0, "kPa");
+    expect(json["duty"]["source_capacity"], *s.design.duty.source_capacity, 1000.0, "kW");
+    expect(json["duty"]["source_minimum_flow"], *s.design.duty.source_minimum_flow, 1.0 / 60000.0, "L/min");
+}
+
+TEST_CASE("the register and the derivations are whole") {
+    const auto& s = sample();
+    const Json json = Json::parse(record_of(s));
+    CHECK(json["register"].size() == s.inputs.size());
+    CHECK(json["derivations"].size() == s.trace.derivations().size());
+    CHECK(json["flags"].size() == s.design.flags.size());
+}
+
+TEST_CASE("what a figure can not say is null") {
+    const double infinite = std::numeric_limits<double>::infinity();
+    CHECK(record::number(std::numeric_limits<double>::quiet_NaN()).is_null());
+    CHECK(record::number(infinite).is_null());
+    CHECK(record::number(-infinite).is_null());
+    auto s = sample();
+    s.design.sections[0].gradient.limit = infinite;
+    s.design.rooms[0].finding.margin = std::numeric_limits<double>::quiet_NaN();
+    const Json json = Json::parse(record_of(s))["design"];
+    CHECK(json["sections"][0]["gradient"]["limit"].is_null());
+    CHECK(json["rooms"][0]["finding"]["margin"].is_null());
+}
+
+TEST_CASE("numbers are written as they were meant") {
+    CHECK(record::number(0.1 + 0.2).dump() == "0.3");
+    CHECK(record::number(-0.0).dump() == "0.0");
+    CHECK(record::number(1.0 / 3.0).dump() == "0.333333333333");
+    CHECK(record::number(6.02214076e23).dump() == "6.02214076e+23");
+    for (const double celsius : {-3.2, 0.01, 0.1, 20.1, 45.0, 54.9}) {
+        CHECK(record::number_in(Temperature::from_celsius(celsius), unit::celsius) == Json(celsius));
+    }
+    for (const double litres : {17.9, 0.7, 12.0}) {
+        CHECK(record::number_in(litres * unit::litre_per_minute, unit::litre_per_minute) == Json(litres));
+    }
+}
+
+TEST_CASE("hostile words stay words") {
+    auto s = sample();
+    s.job.rooms[0].name = "a \"quoted\" \\ room\x01 \xff";
+    const Json json = Json::parse(record_of(s));
+    CHECK(json["job"]["rooms"][0]["name"].get<std::string>().find("\"quoted\" \\ room") != std::string::npos);
+}
+
+TEST_CASE("docs/record.md describes every key") {
+    std::ifstream in{std::string{LOOPFOLIO_SOURCE_DIR} + "/docs/record.md"};
+    REQUIRE(in);
+    const std::string doc{std::istreambuf_iterator<char>{in}, {}};
+    std::set<std::string> missing;
+    const auto visit = [&](const std::string& key, const Json&) {
+        if (!key.empty() && doc.find("`" + key + "`") == std::string::npos) missing.insert(key);
+    };
+    auto glycol = tests::sample_job();
+    glycol.fluid.kind = job::FluidName::propylene_glycol;
+    glycol.fluid.concentration = tests::measured(0.25);
+    glycol.sections[0].fittings.push_back({"other", 1, 2.5, {}});
+    glycol.emitters[0].length = tests::measured(1.2 * unit::metre);
+    each_value(Json::parse(record_of(tests::designed(glycol))), visit);
+    CHECK(missing == std::set<std::string>{});
+}
