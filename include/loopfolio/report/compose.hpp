@@ -4,9 +4,11 @@
 
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/remedies.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/report/document.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,9 +21,11 @@ struct Making {
     std::string job_sha256;
 };
 
-/// The three parts of the pack as words, tables and drawings. Pure.
+/// The three parts of the pack as words, tables and drawings. Pure. `wider_pipes` is the other way out where the circulator
+/// is too weak.
 [[nodiscard]] Report compose(const job::Job& filled, const design::Design& design,
                              const std::vector<design::Assumption>& inputs, const design::Trace& trace,
-                             const Making& making);
+                             const Making& making,
+                             const std::optional<design::PumpRemedy>& wider_pipes = {});
 
 }  // namespace loopfolio::report

@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/schedules.hpp"
+
+#include "report/blocks.hpp"
+#include "report/labels.hpp"
+#include "report/words.hpp"
+
+#include <map>
+
+namespace loopfolio::report {
+
+namespace {
+
+Checklist cleaning(const Context& c) {
+    Checklist list;
+    list.items = {
+        {"Existing system surveyed again: sections and emitters are as in the schedules", ""},
+        {"New pipe and emitters fitted as in the schedules; joints pressure tested at", "bar"},
+        {"System flushed and cleaned as BS 7593 describes; method", ""},
+        {"Strainer and magnetic filter fitted and cleaned", ""},
+        {"Cold fill pressure", "bar"},
+        {"Air pre-charge of the expansion vessel", "bar"},
+    };
+    if (c.job.fluid.kind == job::FluidName::water) {
+        list.items.push_back({"Inhibitor dosed by its maker's instructions; dose", "L"});
+    } else {
+        list.items.push_back(
+            {"Filled with " + std::string{label(c.job.fluid.kind)} + " at " +
+                 text(c.job.fluid.concentration.value, unit::percent, 0) +
+                 (c.job.fluid.basis == job::ConcentrationBasis::mass ? " by mass" : " by volume") +
+                 "; measured",
+             "%"});
+        if (c.design.freezing) {
+            list.items.push_back(
+                {"Frost protection measured (design: " + text(*c.design.freezing, unit::celsius, 1) + ")",
+                 "°C"});
+        }
+    }
+    list.items.push_back({"Air let out of every emitter and high point", ""});
+    return list;
+}
+
+Checklist running(const Context& c) {
+    const auto& duty = c.design.duty;
+    Checklist list;
+    list.items = {
+        {"Circulator set to (design: " + text(duty.head, unit::kilopascal, 1) + ", " +
+             fixed(metres_of_water(duty.head, c.design), 2) + " m)",
+         ""},
+        {"Flow rate measured (design: " + text(duty.volume_flow, unit::litre_per_minute, 1) + ")", "L/min"},
+        {"Flow temperature measured (design: " + text(c.design.flow, unit::celsius, 1) + ")", "°C"},
+        {"Return temperature measured (design: " + text(c.design.return_, unit::celsius, 1) + ")", "°C"},
+        {"Outdoor temperature at that time", "°C"},
+    };
+    return list;
+}
+
+Checklist handing_over() {
+    Checklist list;
+    list.items = {
+        {"Controls set: weather compensation, room temperature, times; as the designer states", ""},
+        {"Safety valve, pressure relief and cut-outs tested by the makers' instructions", ""},
+        {"Insulation made good on pipes outside the heated rooms", ""},
+        {"Household shown how to run the system, and what to leave alone", ""},
+        {"Makers' instructions, certificates and this pack handed over", ""},
+    };
+    return list;
+}
+
+Table balancing(const Context& c) {
+    Table table;
+    table.caption = "Balancing, emitter by emitter";
+    table.compact = true;
+    table.columns = {name_column("Id"),
+                     words_column("Room"),
+                     figure_column("Design flow", "L/min"),
+                     figure_column("Design return", "°C"),
+                     words_column("Measured flow temperature", 0.7),
+                     words_column("Measured return", 0.7),
+                     words_column("Lockshield turns", 0.7),
+                     words_column("Initials", 0.5)};
+    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
+        const auto& result = c.design.emitters[i];
+        table.rows.push_back(row({c.job.emitters[i].id, name_of(room_of(c, result)),
+                                  figure(result.volume_flow, unit::litre_per_minute, 2),
+                                  figure(result.return_temperature, unit::celsius, 1), "", "", "", ""}));
+    }
+    table.note =
+        "Lockshield turns: open from shut. The returns hold at the design flow temperature and with the room "
+        "warm; on a milder day balance to equal drops.";
+    return table;
+}
+
+Table deviations() {
+    constexpr int blank_lines = 6;
+    Table table;
+    table.caption = "Deviations from this pack";
+    table.columns = {name_column("No."), words_column("What was done instead", 3.0), words_column("Why", 2.0),
+                     words_column("Agreed with", 1.0)};
+    for (int i = 1; i <= blank_lines; ++i) table.rows.push_back(row({fixed(i, 0), "", "", ""}));
+    table.note = "Leave no deviation unwritten: the figures of this pack hold only for what it shows.";
+    return table;
+}
+
+/// What a flag says of its subject; one sentence for all subjects of a kind.
+struct CaveatText {
+    design::Caveat caveat;
+    std::string_view before;
+    std::string_view after;
+};
+constexpr CaveatText caveat_texts[] = {
+    {design::Caveat::transition_flow,
+     "Flow between laminar and turbulent (Reynolds number 2,000 to 4,000) in ",
+     ": friction there is a blend of the two laws and less certain."},
+    {design::Caveat::still_section, "No water moves in ", ": the section feeds no emitter with a load."},
+    {design::Caveat::methods_differ, "Heat loss by area and by elements more than 25% apart in ",
+     ": look at the survey again before relying on either."},
+    {design::Caveat::rating_far_off, "The stated output is far from typical for the size of ",
+     ": check that it is the rating at 50 K."},
+    {design::Caveat::curve_exceeded, "The design flow lies beyond the end of the curve of ",
+     ": its head there is taken as none."},
+    {design::Caveat::low_excess, "The water is less than 10 K warmer than the room on the mean at ",
+     ": ratings are measured above that, so the output is less certain."},
+    {design::Caveat::unusual_rate, "Heat loss outside 15 to 250 W/m² in ",
+     ": look at area, fabric and rate again."},
+};
+
+std::string flagged(const Context& c, const design::Flag& flag) {
+    const auto i = static_cast<std::size_t>(flag.index);
+    switch (flag.subject) {
+        case design::Subject::room: return name_of(c.job.rooms.at(i));
+        case design::Subject::emitter: return c.job.emitters.at(i).id;
+        case design::Subject::section: return c.job.sections.at(i).id;
+        case design::Subject::circulator: return "the circulator";
+    }
+    return "";
+}
+
+}   // namespace
+
+Blocks commissioning(const Context& c) {
+    Blocks out;
+    heading(out, 2, "Before it runs");
+    out.push_back(cleaning(c));
+    heading(out, 2, "Running and balancing");
+    out.push_back(running(c));
+    if (!c.job.emitters.empty()) out.push_back(balancing(c));
+    heading(out, 2, "Handing over");
+    out.push_back(handing_over());
+    out.push_back(deviations());
+    return out;
+}
+
+List caveat_list(const Context& c) {
+    std::map<design::Caveat, std::vector<std::string>> subjects;
+    for (const auto& flag : c.design.flags) subjects[flag.caveat].push_back(flagged(c, flag));
+    List list;
+    for (const auto& caveat : caveat_texts) {
+        const auto found = subjects.find(caveat.caveat);
+        if (found == subjects.end()) continue;
+        list.items.push_back(std::string{caveat.before} + list_of(found->second) + std::string{caveat.after});
+    }
+    return list;
+}
+
+}   // namespace loopfolio::report

@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/points.hpp"
+
+#include <algorithm>
+
+namespace loopfolio::report {
+
+Points points_with(Verdict verdict, const design::Design& design) {
+    Points points;
+    for (std::size_t i = 0; i < design.rooms.size(); ++i) {
+        const auto& finding = design.rooms[i].finding;
+        if (design.rooms[i].method != design::LossMethod::none && finding.verdict == verdict &&
+            finding.check == design::Check::room_has_emitter) {
+            points.bare_rooms.push_back(i);
+        }
+    }
+    for (std::size_t i = 0; i < design.emitters.size(); ++i) {
+        if (design.emitters[i].finding.verdict == verdict) points.emitters.push_back(i);
+    }
+    for (std::size_t i = 0; i < design.sections.size(); ++i) {
+        if (design.sections[i].verdict == verdict) points.sections.push_back(i);
+    }
+    for (const auto& finding :
+         {design.duty.circulator, design.duty.source_capacity, design.duty.source_minimum_flow}) {
+        if (finding && finding->verdict == verdict) points.plant.push_back(*finding);
+    }
+    return points;
+}
+
+std::optional<Temperature> flow_for_all(const design::Design& design) {
+    std::optional<Temperature> highest;
+    for (const auto& emitter : design.emitters) {
+        if (emitter.load.si() <= 0.0) continue;
+        if (!emitter.lowest_flow_temperature) return {};
+        highest =
+            std::max(highest.value_or(*emitter.lowest_flow_temperature), *emitter.lowest_flow_temperature);
+    }
+    return highest;
+}
+
+}   // namespace loopfolio::report

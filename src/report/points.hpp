@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "report/parts.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace loopfolio::report {
+
+/// Everything in the house that has one verdict, by index in the job.
+struct Points {
+    std::vector<std::size_t> bare_rooms;   ///< heated rooms without an emitter
+    std::vector<std::size_t> emitters;
+    std::vector<std::size_t> sections;
+    std::vector<design::Finding> plant;   ///< circulator and heat source
+
+    [[nodiscard]] std::size_t count() const {
+        return bare_rooms.size() + emitters.size() + sections.size() + plant.size();
+    }
+};
+
+[[nodiscard]] Points points_with(Verdict verdict, const design::Design& design);
+
+/// The flow temperature that would do for every emitter as it is, if there is one.
+[[nodiscard]] std::optional<Temperature> flow_for_all(const design::Design& design);
+
+}   // namespace loopfolio::report

@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/pack_text.hpp"
+#include "support/catch.hpp"
+
+#include <functional>
+#include <set>
+
+using namespace loopfolio;
+using namespace loopfolio::tests;
+
+namespace {
+
+using Change = std::function<void(job::Job&)>;
+
+job::Job plain_job() {
+    job::Job job = sample_job();
+    job.heat_source.reset();
+    job.circulator.reset();
+    job.conditions.flow = measured(Temperature::from_celsius(75.0));
+    job.conditions.drop = measured(10.0 * unit::kelvin);
+    for (auto& section : job.sections) section.pipe = "copper_28";
+    return job;
+}
+
+std::set<std::string> titles(const job::Job& job, std::size_t part) {
+    std::set<std::string> out;
+    for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[part]))
+        out.insert(caution.title);
+    return out;
+}
+
+}   // namespace
+
+TEST_CASE("cautions follow from what the job holds") {
+    struct Case {
+        const char* title;
+        const char* law;   ///< named to the installer
+        Change change;
+    };
+    const auto with_source = [](auto set) {
+        return [set](job::Job& job) {
+            job.heat_source = job::HeatSource{};
+            job.heat_source->at = "plant";
+            set(*job.heat_source);
+        };
+    };
+    const Case cases[] = {
+        {"Gas", "Gas Safety (Installation and Use) Regulations 1998",
+         with_source([](auto& source) { source.replaces_gas_appliance = true; })},
+        {"Refrigerant that can burn", "exclusion zone",
+         with_source([](auto& source) { source.flammable_refrigerant = true; })},
+        {"Electricity", "BS 7671", with_source([](auto&) {})},
+        {"Old lagging may hold asbestos", "Control of Asbestos Regulations 2012",
+         [](auto& job) { job.old_lagging = true; }},
+        {"Hot water under pressure", "G3", [](auto& job) { job.unvented_hot_water = true; }},
+        {"Germs in stored hot water", "L8", [](auto& job) { job.hot_water_store = true; }},
+        {"Poisonous heating water", "COSHH",
+         [](auto& job) {
+             job.fluid.kind = job::FluidName::ethylene_glycol;
+             job.fluid.concentration = measured(0.2);
+         }},
+        {"Antifreeze in the heating water", "COSHH",
+         [](auto& job) {
+             job.fluid.kind = job::FluidName::propylene_glycol;
+             job.fluid.concentration = measured(0.2);
+         }},
+        {"Under floors and in walls", "joists", [](auto& job) { job.sections[0].existing = false; }},
+    };
+    const std::set<std::string> always{"Hot and heavy parts", "What comes first"};
+    CHECK(titles(plain_job(), 0) == always);
+    for (const auto& c : cases) {
+        INFO(c.title);
+        job::Job job = plain_job();
+        c.change(job);
+        CHECK(titles(job, 0).count(c.title) == 1);
+        CHECK(titles(job, 1).count(c.title) == 1);
+        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[1])) {
+            if (caution.title == c.title) CHECK(has(caution.text, c.law));
+        }
+    }
+}
+
+TEST_CASE("a pack never takes the place of a designer") {
+    const auto pack = composed(designed(sample_job()));
+    CHECK(has(joined(lines_of(pack.parts[0], false)), "It never takes the place of one"));
+    CHECK(has(joined(lines_of(pack.parts[1], false)), "never replaces one"));
+}
