@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "layout/flow.hpp"
+
+#include "layout/marks.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace loopfolio::layout {
+
+namespace {
+
+constexpr double rounding = 1e-6;
+
+class PageMaker {
+public:
+    explicit PageMaker(Galley galley) : galley_{std::move(galley)} { start_page(); }
+
+    Pages take() {
+        place(0, galley_.strips.size(), Keep::whole);
+        return std::move(pages_);
+    }
+
+private:
+    /// Places strips [first, last). Those bound by `bond` or more go to one page; if no page holds them,
+    /// the next stronger bond is tried.
+    void place(std::size_t first, std::size_t last, Keep bond) {
+        while (first < last) {
+            const std::size_t end = chain_end(first, last, bond);
+            if (galley_.strips[first].new_page && !fresh_) start_page();
+            const double fresh_height = height(first, end, true);
+            const double page_height = style::frame.bottom - (fresh_ ? top() : style::frame.top);
+            const bool on_any_page = fresh_height <= page_height + rounding;
+            if (!fresh_ && on_any_page && height(first, end, false) > left()) start_page();
+            if (on_any_page) put_all(first, end);
+            else if (bond != Keep::tight) place(first, end, bond == Keep::whole ? Keep::near : Keep::tight);
+            else put_one_by_one(first, end);
+            first = end;
+        }
+    }
+
+    std::size_t chain_end(std::size_t first, std::size_t last, Keep bond) const {
+        std::size_t end = first + 1;
+        while (end < last && galley_.strips[end - 1].keep >= bond && !galley_.strips[end].new_page) ++end;
+        return end;
+    }
+
+    double head_height(const Strip& strip) const {
+        return strip.head < 0 ? 0.0 : galley_.heads[static_cast<std::size_t>(strip.head)].height;
+    }
+
+    double height(std::size_t first, std::size_t last, bool fresh) const {
+        double sum = fresh ? head_height(galley_.strips[first]) : galley_.strips[first].space_before;
+        sum += galley_.strips[first].height;
+        for (std::size_t i = first + 1; i < last; ++i) {
+            sum += galley_.strips[i].space_before + galley_.strips[i].height;
+        }
+        return sum;
+    }
+
+    double top() const { return pages_.pages.size() > 1 ? style::frame.top : style::first_top; }
+    double left() const { return style::frame.bottom - y_ + rounding; }
+
+    void put_all(std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) put(galley_.strips[i]);
+    }
+    void put_one_by_one(std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) {
+            if (!fresh_ && height(i, i + 1, false) > left()) start_page();
+            put(galley_.strips[i]);
+        }
+    }
+
+    void put(Strip& strip) {
+        if (!fresh_) y_ += strip.space_before;
+        else if (strip.head >= 0) put_head(galley_.heads[static_cast<std::size_t>(strip.head)]);
+        fresh_ = fresh_ && strip.height == 0.0;
+        if (strip.anchor) add_bookmark(*strip.anchor);
+        for (Item& item : strip.items) {
+            shift(item, style::frame.left, y_);
+            pages_.pages.back().items.push_back(std::move(item));
+        }
+        y_ += strip.height;
+    }
+    void put_head(const Strip& head) {
+        for (Item item : head.items) {
+            shift(item, style::frame.left, y_);
+            pages_.pages.back().items.push_back(std::move(item));
+        }
+        y_ += head.height;
+    }
+
+    /// An outline may not skip a level on its way down.
+    void add_bookmark(const Strip::Anchor& anchor) {
+        const int deepest = pages_.bookmarks.empty() ? 0 : pages_.bookmarks.back().level + 1;
+        pages_.bookmarks.push_back({anchor.title, std::min(anchor.level, deepest),
+                                    static_cast<int>(pages_.pages.size()) - 1, y_});
+    }
+
+    void start_page() {
+        pages_.pages.emplace_back();
+        y_ = top();
+        fresh_ = true;
+    }
+
+    Galley galley_;
+    Pages pages_;
+    double y_ = 0.0;
+    bool fresh_ = true;
+};
+
+}  // namespace
+
+Pages flow(Galley galley) { return PageMaker{std::move(galley)}.take(); }
+
+}  // namespace loopfolio::layout

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "layout/blocks.hpp"
+#include "layout/marks.hpp"
+#include "layout/text_flow.hpp"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+/// What a pen fills in.
+namespace loopfolio::layout {
+
+namespace {
+
+constexpr double millimetre = 72.0 / 25.4;
+constexpr double pen_line = 0.6;
+
+}  // namespace
+
+void set_block(const report::Checklist& block, const Setting& setting, Galley& galley) {
+    constexpr double box = 10.0, indent = 20.0, blank_width = 92.0, unit_width = 44.0, gap = 10.0;
+    constexpr double row_height = 8.5 * millimetre;
+    const auto& text = style::body;
+    for (std::size_t i = 0; i < block.items.size(); ++i) {
+        const auto& item = block.items[i];
+        const double blank_left = setting.width - unit_width - blank_width;
+        const double text_width = (item.blank.empty() ? setting.width : blank_left - gap) - indent;
+        GridRow row{{}, text.leading, row_height - text.leading - 3.0, 3.0};
+        row.lines.push_back(cell_lines(item.text, text, indent, text_width, setting.measurer));
+        const double baseline = baseline_in(text, setting.measurer);
+        auto& first = row.lines.emplace_back().emplace_back();
+        const double middle = baseline - 0.36 * text.size;
+        put_outline(first, {0.5, middle - box / 2.0, 0.5 + box, middle + box / 2.0}, pen_line + 0.2,
+                    style::ink);
+        if (!item.blank.empty()) {
+            put_rule(first, {blank_left, baseline + 3.0}, {blank_left + blank_width, baseline + 3.0},
+                     pen_line, style::grey);
+            row.lines.push_back(cell_lines(item.blank, text, blank_left + blank_width + 5.0, unit_width - 5.0,
+                                           setting.measurer));
+        }
+        append(galley, grid_strips(std::move(row)), i == 0 ? 2.0 : 0.0);
+    }
+}
+
+void set_block(const report::SignOff& block, const Setting& setting, Galley& galley) {
+    constexpr double field_height = 13.0 * millimetre, padding = 10.0;
+    struct Field {
+        const char* name;
+        double share;
+    };
+    static constexpr Field fields[] = {{"Name", 0.36}, {"Signature", 0.40}, {"Date", 0.24}};
+    auto statement = text_strips(block.statement, style::body, style::measure, setting.measurer);
+    for (Strip& strip : statement) strip.keep = Keep::near;
+    append(galley, std::move(statement), style::before_display);
+    for (const std::string& signer : block.signers) {
+        const double inner = setting.width - 2.0 * padding;
+        auto strips = text_strips(signer, style::caption, inner, setting.measurer);
+        for (Strip& strip : strips) {
+            for (Item& item : strip.items) shift(item, padding, 6.0);
+        }
+        Strip lines;
+        lines.height = field_height + style::running.leading + 10.0;
+        double x = padding;
+        for (const Field& field : fields) {
+            const double width = field.share * (inner - 2.0 * padding);
+            put_rule(lines.items, {x, field_height}, {x + width, field_height}, pen_line, style::grey);
+            const auto name = break_lines(field.name, style::running, width, setting.measurer);
+            put_lines(lines.items, name, {x, field_height + 2.0}, 0.0, style::running, setting.measurer);
+            x += width + padding;
+        }
+        strips.push_back(std::move(lines));
+        strips = fused(std::move(strips), whole_row_limit);
+        if (strips.size() == 1) {
+            put_outline(strips.front().items, {0.0, 0.0, setting.width, strips.front().height}, 0.5,
+                        style::hairline);
+        }
+        append(galley, std::move(strips), style::before_block);
+    }
+}
+
+}  // namespace loopfolio::layout

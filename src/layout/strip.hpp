@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "layout/style.hpp"
+#include "loopfolio/layout/measurer.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace loopfolio::layout {
+
+/// How strongly a strip clings to the one after it: a small table would like to stay whole, a heading stays
+/// near its text, a row stays in one piece. Where a chain of strips is taller than a page, the weaker bonds
+/// give way first.
+enum class Keep { free, whole, near, tight };
+
+/// A slice of the report across the whole frame that no page break cuts. Blocks become strips, and only
+/// the flow decides where pages end.
+struct Strip {
+    double height = 0.0;
+    double space_before = 0.0;       ///< dropped at the head of a page
+    Keep keep = Keep::free;
+    bool new_page = false;
+    int head = -1;                   ///< index in Galley::heads: set again where this strip opens a page
+    struct Anchor {
+        std::string title;
+        int level = 0;
+    };
+    std::optional<Anchor> anchor;    ///< for the outline
+    std::vector<Item> items;         ///< from the frame's left edge and the strip's top
+};
+
+/// The whole report as one endless column.
+struct Galley {
+    std::vector<Strip> strips;
+    std::vector<Strip> heads;        ///< what continued tables and drawings repeat
+};
+
+/// What every block needs to set itself.
+struct Setting {
+    const TextMeasurer& measurer;
+    double width = style::frame.right - style::frame.left;
+};
+
+/// Makes one strip of several where they are no taller than `limit` together; else binds them tight.
+[[nodiscard]] std::vector<Strip> fused(std::vector<Strip> strips, double limit);
+
+/// A row of a grid whose cells hold lines: `lines[c][k]` are the items of line k in cell c, placed as if the
+/// line's top were 0. Fused, with `above` and `below` as padding.
+struct GridRow {
+    std::vector<std::vector<std::vector<Item>>> lines;
+    double leading = 0.0, above = 0.0, below = 0.0;
+};
+[[nodiscard]] std::vector<Strip> grid_strips(GridRow row);
+
+/// A row never taller than this is kept whole.
+inline constexpr double whole_row_limit = style::frame.bottom - style::frame.top - 150.0;
+
+}  // namespace loopfolio::layout
