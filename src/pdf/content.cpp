@@ -1,0 +1,192 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/content.hpp"
+
+#include <charconv>
+#include <cmath>
+#include <stdexcept>
+
+namespace loopfolio::pdf {
+namespace {
+
+using layout::Point;
+
+/// `value` in steps of 10^-decimals, as a whole number.
+long steps(double value, double per_unit) {
+    constexpr double furthest = 1e6;  // points; far beyond any page
+    if (!(std::abs(value) < furthest)) throw std::runtime_error{"a drawing has a coordinate off any page"};
+    return std::lround(value * per_unit);
+}
+
+long hundredths(double value) { return steps(value, 100.0); }
+
+/// A byte of a literal string (ISO 32000-1, 7.3.4.2), which is half as long as a hexadecimal one.
+void append_byte(std::string& out, char byte) {
+    if (byte == '(' || byte == ')' || byte == '\\') out += '\\';
+    if (byte == '\r') out += "\\r";
+    else out += byte;
+}
+
+}  // namespace
+
+Content::Hundredths Content::place(Point point) const {
+    return {hundredths(point.x), hundredths(page_height_ - point.y)};
+}
+
+/// Written by hand, as printf and streams follow the locale. `value` counts 10^-decimals.
+void Content::number(long value, int decimals) {
+    if (value < 0) out_ += '-';
+    value = std::abs(value);
+    long unit = 1;
+    for (int i = 0; i < decimals; ++i) unit *= 10;
+    char digits[24];
+    const auto whole = std::to_chars(digits, digits + sizeof digits, value / unit);
+    out_.append(digits, whole.ptr);
+    long rest = value % unit;
+    if (rest != 0) out_ += '.';
+    while (rest != 0) {
+        unit /= 10;
+        out_ += static_cast<char>('0' + rest / unit);
+        rest %= unit;
+    }
+    out_ += ' ';
+}
+
+void Content::point(Point point) {
+    const auto [x, y] = place(point);
+    number(x, 2);
+    number(y, 2);
+}
+
+void Content::colour(const layout::Colour& colour, Rgb& in_force, const char* gray, const char* rgb) {
+    const Rgb wanted{steps(colour.red, 1000.0), steps(colour.green, 1000.0), steps(colour.blue, 1000.0)};
+    if (in_force == wanted) return;
+    in_force = wanted;
+    number(wanted[0], 3);
+    if (wanted[0] != wanted[1] || wanted[1] != wanted[2]) {
+        number(wanted[1], 3);
+        number(wanted[2], 3);
+        out_ += rgb;
+    } else {
+        out_ += gray;
+    }
+}
+
+void Content::pen(double width, const layout::Colour& stroke) {
+    colour(stroke, stroke_, "G\n", "RG\n");
+    if (const long wanted = hundredths(width); wanted != pen_) {
+        pen_ = wanted;
+        number(wanted, 2);
+        out_ += "w\n";
+    }
+}
+
+void Content::dashes(const std::vector<double>& lengths) {
+    if (lengths == dashes_) return;
+    dashes_ = lengths;
+    out_ += '[';
+    for (const double length : lengths) number(hundredths(length), 2);
+    out_ += "] 0 d\n";
+}
+
+/// Curves are drawn as many short lines: their joins must not show. Frames keep their sharp corners.
+void Content::corners(bool round) {
+    if (round == round_corners_) return;
+    round_corners_ = round;
+    out_ += round ? "1 j\n" : "0 j\n";
+}
+
+void Content::paint(bool closed, bool filled, bool stroked) {
+    if (filled && stroked) out_ += closed ? "b\n" : "B\n";
+    else if (filled) out_ += "f\n";
+    else out_ += closed ? "s\n" : "S\n";
+}
+
+void Content::end_text() {
+    if (in_text_) out_ += "ET\n";
+    in_text_ = false;
+}
+
+void Content::text(const layout::TextItem& item, const std::vector<Run>& runs) {
+    if (runs.empty()) return;
+    if (!in_text_) {
+        out_ += "BT\n";
+        in_text_ = true;
+        line_ = {};
+    }
+    colour(item.colour, fill_, "g\n", "rg\n");
+    // Steps between rounded places, so that no error adds up along the page.
+    const Hundredths start = place(item.baseline);
+    number(start[0] - line_[0], 2);
+    number(start[1] - line_[1], 2);
+    out_ += "Td\n";
+    line_ = start;
+    for (const Run& run : runs) {
+        if (const long size = hundredths(item.size); run.file != font_ || size != font_size_) {
+            font_ = run.file;
+            font_size_ = size;
+            out_ += '/' + font_resource(run.file) + ' ';
+            number(size, 2);
+            out_ += "Tf\n";
+        }
+        out_ += '(';
+        for (const std::uint16_t code : run.codes) {
+            append_byte(out_, static_cast<char>(code >> 8));
+            append_byte(out_, static_cast<char>(code & 0xFF));
+        }
+        out_ += ")Tj\n";
+    }
+}
+
+void Content::path(const layout::PathItem& item) {
+    const bool stroked = item.line_width > 0.0;
+    if (item.points.size() < 2 || !(stroked || item.filled)) return;
+    end_text();
+    if (item.filled) colour(item.fill, fill_, "g\n", "rg\n");
+    if (stroked) {
+        pen(item.line_width, item.stroke);
+        dashes(item.dashes);
+        corners(!item.closed);
+    }
+    point(item.points.front());
+    out_ += "m\n";
+    for (std::size_t i = 1; i < item.points.size(); ++i) {
+        point(item.points[i]);
+        out_ += "l\n";
+    }
+    paint(item.closed, item.filled, stroked);
+}
+
+void Content::circle(const layout::CircleItem& item) {
+    const bool stroked = item.line_width > 0.0;
+    if (!(item.radius > 0.0) || !(stroked || item.filled)) return;
+    end_text();
+    if (item.filled) colour(item.fill, fill_, "g\n", "rg\n");
+    if (stroked) {
+        pen(item.line_width, item.stroke);
+        dashes({});
+    }
+    // Four Bezier quarters; with this handle they are within 0.03 % of the radius.
+    const double r = item.radius, handle = 4.0 / 3.0 * (std::sqrt(2.0) - 1.0) * r;
+    const auto at = [&](double dx, double dy) { point({item.centre.x + dx, item.centre.y + dy}); };
+    at(r, 0.0);
+    out_ += "m\n";
+    double x = 1.0, y = 0.0;  // direction of the quarter's start; the next is a quarter turn on
+    for (int quarter = 0; quarter < 4; ++quarter) {
+        const double next_x = -y, next_y = x;
+        at(r * x + handle * next_x, r * y + handle * next_y);
+        at(r * next_x + handle * x, r * next_y + handle * y);
+        at(r * next_x, r * next_y);
+        out_ += "c\n";
+        x = next_x;
+        y = next_y;
+    }
+    paint(true, item.filled, stroked);
+}
+
+std::string Content::finish() {
+    end_text();
+    return std::move(out_);
+}
+
+}  // namespace loopfolio::pdf

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/layout/page.hpp"
+#include "pdf/embedded.hpp"
+
+#include <array>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace loopfolio::pdf {
+
+/// Some characters in one font file, as codes of that file's font in the document.
+struct Run {
+    FontFile file = FontFile::regular;
+    std::vector<std::uint16_t> codes;
+};
+
+/// The drawing instructions of one page. Coordinates are written to 1/100 point and colours to 1/1000;
+/// what is in force already is not written again.
+class Content {
+public:
+    explicit Content(double page_height) : page_height_{page_height} {}
+
+    /// `runs` one after the other from the item's baseline point.
+    void text(const layout::TextItem& item, const std::vector<Run>& runs);
+    void path(const layout::PathItem& item);
+    void circle(const layout::CircleItem& item);
+
+    /// The instructions; the page is complete.
+    [[nodiscard]] std::string finish();
+
+private:
+    using Rgb = std::array<long, 3>;
+    using Hundredths = std::array<long, 2>;
+
+    [[nodiscard]] Hundredths place(layout::Point point) const;
+    void number(long value, int decimals);
+    void point(layout::Point point);
+    void colour(const layout::Colour& colour, Rgb& in_force, const char* gray, const char* rgb);
+    void pen(double width, const layout::Colour& stroke);
+    void dashes(const std::vector<double>& lengths);
+    void corners(bool round);
+    void paint(bool closed, bool filled, bool stroked);
+    void end_text();
+
+    double page_height_;
+    std::string out_;
+    bool in_text_ = false, round_corners_ = false;
+    Hundredths line_{};  ///< where the current text object's last line began
+    Rgb fill_{}, stroke_{};   ///< thousandths; a page starts with black
+    long pen_ = 100;  ///< hundredths of a point; a page starts with 1
+    std::vector<double> dashes_;
+    FontFile font_ = FontFile::regular;
+    long font_size_ = 0;  ///< hundredths of a point; 0 before the first text
+};
+
+}  // namespace loopfolio::pdf

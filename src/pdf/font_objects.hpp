@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pdf/font_table.hpp"
+#include "pdf/haru.hpp"
+
+#include <cstdint>
+#include <vector>
+
+namespace loopfolio::pdf {
+
+/// One font file in one document: gives codes to characters as they turn up and, at the end, writes the
+/// font with just those.
+class DocumentFont {
+public:
+    DocumentFont(const HaruDocument& document, const Fonts::Impl& fonts, FontFile file);
+
+    /// The two-byte code of a character; a new one where it has none yet.
+    [[nodiscard]] std::uint16_t code(char32_t c, Glyph glyph);
+
+    /// The dictionary for a page's resources.
+    [[nodiscard]] HPDF_Dict dictionary() const { return dictionary_; }
+
+    /// Fills the dictionary. To be called once, after the last character.
+    void finish();
+
+private:
+    struct Used {
+        char32_t character = 0;
+        Glyph glyph;
+    };
+    [[nodiscard]] std::string to_unicode() const;
+    [[nodiscard]] HPDF_Array widths() const;
+    [[nodiscard]] HPDF_Dict descriptor(const std::string& name, const std::string& font_file) const;
+
+    const HaruDocument& document_;
+    const OpenFont& font_;
+    FontFile file_;
+    HPDF_Dict dictionary_;
+    std::vector<std::uint16_t> codes_;  ///< by character; 0 for none
+    std::vector<Used> used_;            ///< by code, from 1
+};
+
+}  // namespace loopfolio::pdf

@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/pdf/fonts.hpp"
+#include "pdf/embedded.hpp"
+
+#include <hb.h>
+
+#include <array>
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+namespace loopfolio::pdf {
+
+/// A character's glyph in the file that prints it. `id` 0 is the glyph for nothing.
+struct Glyph {
+    std::uint16_t id = 0;
+    /// In thousandths of the em, rounded. That is the unit of widths in a PDF, and some readers drop the
+    /// fraction of one: rounded here, once, the width is the same to layout and to every reader.
+    std::uint16_t advance = 0;
+    FontFile file = FontFile::regular;
+};
+
+struct HbDestroy {
+    void operator()(hb_face_t* face) const { hb_face_destroy(face); }
+    void operator()(hb_font_t* font) const { hb_font_destroy(font); }
+};
+
+/// One font file, opened. Lengths are fractions of the em.
+struct OpenFont {
+    std::unique_ptr<hb_face_t, HbDestroy> face;
+    std::unique_ptr<hb_font_t, HbDestroy> font;
+    unsigned units = 0;  ///< in an em
+    double cap_height = 0.0, descent = 0.0;
+    std::array<double, 4> box{};  ///< left, bottom, right and top of all glyphs laid over each other
+};
+
+/// What is read once for a batch: for each face the glyph of every character up to U+FFFF, so that
+/// measuring is one look-up and one addition a character.
+struct Fonts::Impl {
+    std::array<OpenFont, font_file_count> files;
+    std::array<std::vector<Glyph>, 3> glyphs;
+
+    [[nodiscard]] const OpenFont& file(FontFile f) const { return files[static_cast<std::size_t>(f)]; }
+
+    [[nodiscard]] Glyph glyph(char32_t c, layout::Face face) const {
+        return c < 0x10000 ? glyphs[static_cast<std::size_t>(face)][c] : Glyph{};
+    }
+};
+
+}  // namespace loopfolio::pdf

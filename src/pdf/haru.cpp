@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/haru.hpp"
+
+#include "pdf/characters.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace loopfolio::pdf {
+namespace {
+
+bool is_printable_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~'; });
+}
+
+std::string_view meaning(HPDF_STATUS code) {
+    switch (code) {
+        case HPDF_FAILD_TO_ALLOC_MEM: return "out of memory";
+        case HPDF_INVALID_DATE_TIME: return "the creation date is not a date";
+        case HPDF_STRING_OUT_OF_RANGE:
+        case HPDF_BINARY_LENGTH_ERR: return "a text is longer than a PDF may hold";
+        case HPDF_PAGE_INVALID_SIZE: return "a page is smaller or larger than a PDF may hold";
+        case HPDF_ZLIB_ERROR: return "the compression library failed";
+        default: return "the PDF library refused what it was given";
+    }
+}
+
+}  // namespace
+
+// Without a handler of ours: libharu keeps the last code in the document whether or not it has one.
+HaruDocument::HaruDocument() : doc_{HPDF_New(nullptr, nullptr)} {
+    if (!doc_) throw std::runtime_error{"out of memory while starting a PDF"};
+    HPDF_SetCompressionMode(doc_, HPDF_COMP_ALL);
+    doc_->pdf_version = HPDF_VER_17;
+}
+
+HaruDocument::~HaruDocument() { HPDF_Free(doc_); }
+
+void HaruDocument::check(std::string_view doing) const {
+    if (HPDF_GetError(doc_) != HPDF_OK) fail(doing);
+}
+
+void HaruDocument::fail(std::string_view doing) const {
+    const HPDF_STATUS code = HPDF_GetError(doc_);
+    throw std::runtime_error{
+        fmt::format("the PDF could not be written: {} (while {}; libharu code {:#06x}, detail {})",
+                    meaning(code), doing, code, HPDF_GetErrorDetail(doc_))};
+}
+
+HPDF_Dict HaruDocument::dictionary() const {
+    HPDF_Dict made = checked(HPDF_Dict_New(doc_->mmgr), "making a dictionary");
+    HPDF_Xref_Add(doc_->xref, made);
+    check("registering a dictionary");
+    return made;
+}
+
+HPDF_Dict HaruDocument::stream(std::string_view bytes) const {
+    HPDF_Dict made = checked(HPDF_DictStream_New(doc_->mmgr, doc_->xref), "making a stream");
+    made->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
+    HPDF_Stream_Write(made->stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()),
+                      static_cast<HPDF_UINT>(bytes.size()));
+    check("filling a stream");
+    return made;
+}
+
+HPDF_Array HaruDocument::array() const { return checked(HPDF_Array_New(doc_->mmgr), "making an array"); }
+
+void HaruDocument::set_text(HPDF_Dict dictionary, const char* key, std::string_view utf8) const {
+    if (is_printable_ascii(utf8)) {
+        HPDF_Dict_Add(dictionary, key, HPDF_String_New(doc_->mmgr, std::string{utf8}.c_str(), nullptr));
+    } else {
+        std::string utf16 = "\xFE\xFF" + utf16be(utf8);
+        HPDF_Dict_Add(dictionary, key,
+                      HPDF_Binary_New(doc_->mmgr, reinterpret_cast<HPDF_BYTE*>(utf16.data()),
+                                      static_cast<HPDF_UINT>(utf16.size())));
+    }
+    check(fmt::format("writing {}", key));
+}
+
+std::string HaruDocument::bytes() const {
+    HPDF_SaveToStream(doc_);
+    check("putting the file together");
+    std::string out;
+    out.reserve(HPDF_GetStreamSize(doc_));
+    for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(doc_->stream); ++i) {
+        HPDF_UINT length = 0;
+        const HPDF_BYTE* block = HPDF_MemStream_GetBufPtr(doc_->stream, i, &length);
+        out.append(reinterpret_cast<const char*>(block), length);
+    }
+    return out;
+}
+
+}  // namespace loopfolio::pdf

@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/pdf/write_pdf.hpp"
+#include "support/run_command.hpp"
+
+#include <sstream>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace loopfolio::tests {
+
+inline const pdf::Fonts& fonts() {
+    static const pdf::Fonts made;
+    return made;
+}
+
+inline layout::TextItem text_item(std::string text, layout::Point baseline,
+                                  layout::Face face = layout::Face::regular, double size = 10.0) {
+    layout::TextItem item;
+    item.text = std::move(text);
+    item.baseline = baseline;
+    item.face = face;
+    item.size = size;
+    item.width = fonts().width(item.text, face, size);
+    return item;
+}
+
+/// One page for each list of items.
+inline layout::Pages pages_of(const std::vector<std::vector<layout::Item>>& pages) {
+    layout::Pages made;
+    for (const auto& items : pages) made.pages.push_back({595.276, 841.890, items});
+    return made;
+}
+
+/// The pages as a PDF in a file, for the readers that the tests compare with.
+class PdfFile {
+public:
+    explicit PdfFile(const layout::Pages& pages) : file_{pdf::write_pdf(pages, fonts()), ".pdf"} {}
+
+    /// What `tool arguments FILE more` says.
+    [[nodiscard]] Output read_with(const std::string& tool, const std::string& more = "") const {
+        return run_command(tool + " " + file_.path() + " " + more);
+    }
+
+private:
+    TemporaryFile file_;
+};
+
+inline std::vector<std::string> lines_of(const std::string& text) {
+    std::vector<std::string> lines;
+    std::istringstream in{text};
+    for (std::string line; std::getline(in, line);) lines.push_back(line);
+    return lines;
+}
+
+}  // namespace loopfolio::tests
