@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+#include "loopfolio/pdf/fonts.hpp"
+
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace loopfolio::app {
+
+/// A job that was read and could be designed.
+struct Designed {
+    job::Job job;              ///< defaults filled
+    design::Design design;
+    design::Trace trace;
+    Diagnostics warnings;
+};
+
+/// Text of a job file to a design. `file` only names it in diagnostics; `fonts` says which characters can be printed.
+[[nodiscard]] std::variant<Designed, Diagnostics> design_job(std::string_view text, std::string_view file,
+                                                             const pdf::Fonts& fonts);
+
+/// The two files of a pack, as bytes.
+struct Pack {
+    std::string stem;          ///< file name without its ending: `MILL-014-A`
+    std::string pdf;
+    std::string record;
+    int pages = 0;
+};
+
+/// Design to pack: register, record, report, pages, bytes. `text` is digested into both files.
+[[nodiscard]] Pack make_pack(const Designed& designed, std::string_view text, std::string_view file,
+                             const pdf::Fonts& fonts);
+
+}  // namespace loopfolio::app

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/app/command_line.hpp"
+
+#include "app/commands.hpp"
+#include "loopfolio/app/version.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <ostream>
+
+namespace loopfolio::app {
+
+namespace {
+
+constexpr const char* exit_codes =
+    "Exit codes:\n"
+    "  0  done\n"
+    "  1  check --strict: a verdict is 'change'\n"
+    "  2  the command line is wrong\n"
+    "  3  a job file is invalid; nothing was written for it\n"
+    "  4  a file could not be read or written";
+
+int dispatch(const CLI::App& pack, const PackOptions& pack_options, const CheckOptions& check_options,
+             std::ostream& out, std::ostream& err) {
+    const int code = pack.parsed() ? run_pack(pack_options, out, err) : run_check(check_options, out, err);
+    out.flush();
+    if (out) return code;
+    err << "standard output: cannot be written\n";
+    return exit_file;
+}
+
+}  // namespace
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err) {
+    CLI::App program{"Reads the survey of a heating system and writes its design pack.", "loopfolio"};
+    program.set_version_flag("--version", "loopfolio " + std::string{version()}, "Print the version and exit");
+    program.set_help_flag("-h,--help", "Print this help and exit");
+    program.footer(exit_codes);
+    program.require_subcommand(1);
+
+    PackOptions pack_options;
+    auto* pack = program.add_subcommand("pack", "Write the design pack (PDF) and its record (JSON) of each job");
+    pack->add_option("JOB", pack_options.jobs, "Job files (YAML)")->required();
+    pack->add_option("-o,--output", pack_options.folder, "Folder to write to; it is made if it is missing")
+        ->required()->type_name("DIR");
+    pack->footer("Writes REFERENCE-REVISION.pdf and REFERENCE-REVISION.json.");
+
+    CheckOptions check_options;
+    auto* check = program.add_subcommand("check", "Print a verdict for each room, emitter and section; write nothing");
+    check->add_option("JOB", check_options.jobs, "Job files (YAML)")->required();
+    check->add_flag("--strict", check_options.strict, "End with exit code 1 if a verdict is 'change'");
+
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        // The library's own exit codes are many; to a user a wrong command line is one thing.
+        return program.exit(error, out, err) == 0 ? exit_done : exit_usage;
+    }
+    return dispatch(*pack, pack_options, check_options, out, err);
+}
+
+}  // namespace loopfolio::app

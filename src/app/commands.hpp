@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+namespace loopfolio::app {
+
+struct PackOptions {
+    std::vector<std::string> jobs;
+    std::string folder;
+};
+struct CheckOptions {
+    std::vector<std::string> jobs;
+    bool strict = false;
+};
+
+/// Each command goes on to the next job after one that fails, and returns the greatest exit code.
+int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err);
+int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err);
+
+}  // namespace loopfolio::app

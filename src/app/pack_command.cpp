@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "app/commands.hpp"
+#include "app/each_job.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <filesystem>
+#include <map>
+
+namespace loopfolio::app {
+
+int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
+    const pdf::Fonts fonts;
+    std::map<std::string, std::string> made_by;   // stem to job file, in this run
+    return each_job(options.jobs, fonts, err, [&](const Designed& designed, const std::string& text,
+                                                  const std::string& file) -> int {
+        const Pack pack = make_pack(designed, text, file, fonts);
+        const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
+        if (!fresh) {
+            err << text_of({Severity::error, file, {}, "job.reference", pack.stem,
+                            "is the reference and revision of " + earlier->second + " too",
+                            "give one of them another revision; its pack was not written"});
+            return exit_invalid;
+        }
+        const std::filesystem::path folder{options.folder};
+        const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
+                               OutputFile{folder / (pack.stem + ".pdf"), pack.pdf}};
+        write_together(files);
+        out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages,
+                           word(designed.design.verdict));
+        return exit_done;
+    });
+}
+
+}  // namespace loopfolio::app

@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/app/pipeline.hpp"
+
+#include "loopfolio/app/version.hpp"
+#include "loopfolio/design/assumptions.hpp"
+#include "loopfolio/design/remedies.hpp"
+#include "loopfolio/job/read_job.hpp"
+#include "loopfolio/layout/lay_out.hpp"
+#include "loopfolio/pdf/write_pdf.hpp"
+#include "loopfolio/record/record.hpp"
+#include "loopfolio/report/compose.hpp"
+
+#include <fmt/format.h>
+
+#include <filesystem>
+
+namespace loopfolio::app {
+
+namespace {
+
+Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file) {
+    Diagnostics out;
+    for (const auto& r : refusals) {
+        out.push_back({Severity::error, std::string{file}, r.place, r.field, "", r.rule, r.hint});
+    }
+    return out;
+}
+
+/// Which characters of a text the pack could not show, in words; empty where all can be shown.
+std::string unprintable_in(std::string_view text, const pdf::Fonts& fonts) {
+    std::string names;
+    for (const char32_t c : fonts.unprintable(text)) {
+        names += fmt::format("{}U+{:04X}", names.empty() ? "" : ", ", static_cast<std::uint32_t>(c));
+    }
+    return names;
+}
+
+}  // namespace
+
+std::variant<Designed, Diagnostics> design_job(std::string_view text, std::string_view file,
+                                               const pdf::Fonts& fonts) {
+    auto read = job::read_job(text, file, [&](std::string_view words) { return unprintable_in(words, fonts); });
+    if (!read.job) return std::move(read.diagnostics);
+
+    Designed out;
+    out.job = design::fill_defaults(*std::move(read.job));
+    out.warnings = std::move(read.diagnostics);
+    auto result = design::design(out.job, &out.trace);
+    if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result)) {
+        return as_diagnostics(*refusals, file);
+    }
+    out.design = std::get<design::Design>(std::move(result));
+    return out;
+}
+
+Pack make_pack(const Designed& d, std::string_view text, std::string_view file, const pdf::Fonts& fonts) {
+    const std::string name = std::filesystem::path{file}.filename().string();
+    const auto inputs = design::inputs_register_with_effects(d.job, d.design);
+    const record::Origin origin{"loopfolio", std::string{version()}, name, record::sha256(text)};
+
+    Pack pack;
+    pack.stem = d.job.identity.reference + "-" + d.job.identity.revision;
+    pack.record = record::to_json(origin, d.job, d.design, inputs, d.trace);
+    const auto report = report::compose(d.job, d.design, inputs, d.trace,
+                                        {"loopfolio " + origin.version, origin.job_file, origin.job_sha256},
+                                        design::widen_for_pump(d.job, d.design));
+    const auto pages = layout::lay_out(report, fonts);
+    pack.pdf = pdf::write_pdf(pages, fonts);
+    pack.pages = static_cast<int>(pages.pages.size());
+    return pack;
+}
+
+}  // namespace loopfolio::app
