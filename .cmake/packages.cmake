@@ -6,6 +6,7 @@ find_package(fmt REQUIRED)
 find_package(yaml-cpp REQUIRED)
 find_package(nlohmann_json REQUIRED)
 find_package(CLI11 REQUIRED)
+find_package(Eigen3 3.3 REQUIRED NO_MODULE)
 
 if(NOT TARGET yaml-cpp::yaml-cpp)   # the name before yaml-cpp 0.8
   add_library(yaml-cpp::yaml-cpp INTERFACE IMPORTED)

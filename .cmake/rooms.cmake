@@ -6,6 +6,10 @@ function(loopfolio_compile_options target)
   # No contraction: the same source gives the same digits on every machine.
   target_compile_options(${target} PRIVATE -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wnon-virtual-dtor
                                            -ffp-contract=off)
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
+    # False alarms on std::string's operator+ (GCC bug 105329) and on std::variant (105562), mended in GCC 13.
+    target_compile_options(${target} PRIVATE -Wno-restrict -Wno-maybe-uninitialized)
+  endif()
   if(LOOPFOLIO_WERROR)
     target_compile_options(${target} PRIVATE -Werror)
   endif()

@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+
+// Times the stages of one pack inside the process, and the whole program from outside with its peak memory.
+
+#include "loopfolio/app/files.hpp"
+#include "loopfolio/app/pipeline.hpp"
+#include "loopfolio/design/assumptions.hpp"
+#include "loopfolio/job/read_job.hpp"
+#include "loopfolio/layout/lay_out.hpp"
+#include "loopfolio/pdf/write_pdf.hpp"
+#include "loopfolio/record/record.hpp"
+#include "loopfolio/report/compose.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <filesystem>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+#include <vector>
+
+using namespace loopfolio;
+
+namespace {
+
+/// Calls `work` until `seconds` have passed (at least 5 times) and prints minimum, median and maximum.
+template <class Work>
+void time_it(const char* name, Work&& work, double seconds = 0.6) {
+    using clock = std::chrono::steady_clock;
+    std::vector<double> runs;
+    const auto end = clock::now() + std::chrono::duration<double>(seconds);
+    work();
+    while (runs.size() < 5 || clock::now() < end) {
+        const auto start = clock::now();
+        work();
+        runs.push_back(std::chrono::duration<double, std::micro>(clock::now() - start).count());
+    }
+    std::sort(runs.begin(), runs.end());
+    fmt::print("{:<34} {:>10.1f} {:>10.1f} {:>10.1f}   us, {} runs\n", name, runs.front(), runs[runs.size() / 2],
+               runs.back(), runs.size());
+}
+
+/// Runs the program on the job once; the peak resident memory of the child in KiB.
+long run_program(const std::string& job, const std::string& folder) {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        if (std::freopen("/dev/null", "w", stdout) == nullptr) ::_exit(126);
+        ::execl(LOOPFOLIO_PROGRAM, "loopfolio", "pack", job.c_str(), "-o", folder.c_str(), nullptr);
+        ::_exit(127);
+    }
+    int status = 0;
+    rusage usage{};
+    ::wait4(child, &status, 0, &usage);
+    if (status != 0) fmt::print(stderr, "the program ended with status {}\n", status);
+    return usage.ru_maxrss;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::string file = argc > 1 ? argv[1] : "examples/semi-detached.yaml";
+    const std::string text = app::read_file(file, job::largest_job_bytes);
+    const pdf::Fonts fonts;
+    auto result = app::design_job(text, file, fonts);
+    if (!std::holds_alternative<app::Designed>(result)) {
+        fmt::print(stderr, "{} cannot be designed\n", file);
+        return 1;
+    }
+    const auto& d = std::get<app::Designed>(result);
+    const auto inputs = design::inputs_register_with_effects(d.job, d.design);
+    const auto report = report::compose(d.job, d.design, inputs, d.trace, {"loopfolio", file, ""});
+    const auto pages = layout::lay_out(report, fonts);
+    const auto folder = std::filesystem::temp_directory_path() / fmt::format("loopfolio-bench-{}", ::getpid());
+
+    fmt::print("{}: {} rooms, {} emitters, {} sections, {} pages\n", file, d.job.rooms.size(), d.job.emitters.size(),
+               d.job.sections.size(), pages.pages.size());
+    fmt::print("{:<34} {:>10} {:>10} {:>10}\n", "", "minimum", "median", "maximum");
+    time_it("read", [&] { (void)job::read_job(text, file); });
+    time_it("design", [&] { (void)design::design(d.job); });
+    time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
+    time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
+    time_it("compose", [&] { (void)report::compose(d.job, d.design, inputs, d.trace, {"loopfolio", file, ""}); });
+    time_it("lay out", [&] { (void)layout::lay_out(report, fonts); });
+    time_it("write pdf", [&] { (void)pdf::write_pdf(pages, fonts); });
+    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, inputs, d.trace); });
+    time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, fonts); });
+    long peak = 0;
+    time_it("whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);
+    fmt::print("{:<34} {:>10.1f} MiB\n", "peak memory of the program", static_cast<double>(peak) / 1024.0);
+    std::filesystem::remove_all(folder);
+    return 0;
+}

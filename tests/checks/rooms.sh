@@ -1,0 +1,58 @@
+#!/bin/sh
+# SPDX-FileCopyrightText: 2026 the loopfolio authors
+# SPDX-License-Identifier: MIT
+#
+# A room includes only the rooms that it may see. Why: a calculation that reaches into layout, or a layout that
+# reaches into a calculation, is found here and not a year later. docs/architecture.md draws the same table.
+set -eu
+cd "$1"
+
+may_see() {
+    case "$1" in
+        base)      echo "base" ;;
+        reference) echo "base reference" ;;
+        job)       echo "base reference job" ;;
+        physics)   echo "base physics" ;;
+        network)   echo "base physics network" ;;
+        design)    echo "base job reference physics network design" ;;
+        record)    echo "base job reference physics design record" ;;
+        report)    echo "base job reference physics design report" ;;
+        layout)    echo "base report layout" ;;
+        pdf)       echo "base layout pdf" ;;
+        app)       echo "base reference job physics network design record report layout pdf app" ;;
+        *)         echo "" ;;
+    esac
+}
+
+# The one header that layout may take from report: the document types.
+bad=0
+for room in base reference job physics network design record report layout pdf app; do
+    allowed=" $(may_see "$room") "
+    for file in $(find "include/loopfolio/$room" "src/$room" -name '*.hpp' -o -name '*.cpp' | sort); do
+        for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_]*\.hpp".*|\1|p' "$file" \
+                      | grep -v '^loopfolio$' | sort -u); do
+            case "$allowed" in
+                *" $seen "*) ;;
+                *) echo "$file: room '$room' must not see room '$seen'"; bad=1 ;;
+            esac
+        done
+    done
+done
+if grep -rn '#include "loopfolio/report/' include/loopfolio/layout src/layout | grep -v 'report/document.hpp'; then
+    echo "layout sees the report's document types only"; bad=1
+fi
+
+# One room alone sees each of these libraries, so that it can be changed in one place.
+only() {
+    if grep -rlE "#include <$1" include src | grep -v "^$2" ; then
+        echo "only $2 may include <$1...>"; bad=1
+    fi
+}
+only 'hpdf' src/pdf/
+only 'hb' src/pdf/
+only 'yaml-cpp' src/job/
+only 'nlohmann' src/record/
+only 'nettle' src/record/
+only 'CLI/' src/app/
+only 'Eigen' src/network/
+exit $bad
