@@ -32,11 +32,11 @@ Register group(const job::Job& job) {
         a.value = text(input.value, kind.unit, kind.decimals);
         if (input.low && input.high) {
             a.range = fixed(kind.unit.value_of(*input.low), kind.decimals) + " to " +
-                      text(*input.high, kind.unit, kind.decimals);
+                      fixed(kind.unit.value_of(*input.high), kind.decimals);
         } else if (input.low) {
-            a.range = "from " + text(*input.low, kind.unit, kind.decimals);
+            a.range = "from " + fixed(kind.unit.value_of(*input.low), kind.decimals);
         } else if (input.high) {
-            a.range = "up to " + text(*input.high, kind.unit, kind.decimals);
+            a.range = "up to " + fixed(kind.unit.value_of(*input.high), kind.decimals);
         }
         a.basis = input.basis;
         a.source = input.source;

@@ -51,7 +51,8 @@ void fill_room(job::Room& room) {
     if (room.elements.empty()) return;
     fill(room.element_thermal_bridge, reference::limits().thermal_bridge);
     for (auto& element : room.elements) {
-        if (element.beyond == job::Beyond::room || element.beyond_temperature) continue;
+        const bool to_outside = element.beyond == job::Beyond::outside;   // the whole difference, nothing assumed
+        if (to_outside || element.beyond == job::Beyond::room || element.beyond_temperature) continue;
         const bool unheated = element.beyond == job::Beyond::unheated;
         fill(element.factor, default_factor(element.beyond), unheated ? "common-practice" : "iso-13370");
         if (unheated && element.factor.basis == Basis::default_value) {

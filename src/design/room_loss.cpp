@@ -133,7 +133,7 @@ TemperatureDifference across(const job::Element& e, const job::Room& room, const
         }
     } else if (e.beyond_temperature) {
         d = room.temperature.value - e.beyond_temperature->value;
-    } else {
+    } else if (e.factor.given()) {
         d = e.factor.value * difference;
     }
     return std::max(d, TemperatureDifference{});

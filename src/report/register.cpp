@@ -48,10 +48,10 @@ Table care_table(const Context& c) {
     table.caption = "Assumed and default values, and what their range would do";
     table.compact = true;
     table.columns = {words_column("Input", 1.3),
-                     words_column("Used for", 1.9),
+                     words_column("Used for", 3.0),
                      name_column("Value"),
                      name_column("Range"),
-                     words_column("Source", 1.1),
+                     words_column("Source", 1.4),
                      words_column("At its low", 0.7),
                      words_column("At its high", 0.7)};
     for (const Basis basis : {Basis::assumed, Basis::default_value}) {
@@ -68,7 +68,7 @@ Table care_table(const Context& c) {
     table.note =
         "At its low, at its high: change of the heat that the source must make, and verdicts that would "
         "differ, with this line alone at that end of its range. A dash: no range, or no effect computed. "
-        "Numbers in brackets: the list of sources.";
+        "Numbers in brackets: the list of sources. Ranges are in the unit of the value.";
     return table;
 }
 

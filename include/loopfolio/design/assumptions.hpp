@@ -23,7 +23,7 @@ struct Assumption {
     std::string what;             ///< `air changes per hour`
     std::vector<std::string> subjects;   ///< names of the rooms or sections that it is used for; empty: whole house
     std::string value;            ///< with unit
-    std::string range;            ///< `0.7 to 1.5 1/h`, or empty
+    std::string range;            ///< `0.7 to 1.5`, in the unit of the value, or empty
     Basis basis{};
     std::string source;           ///< words of the job, or a source key where `is_key`
     bool is_key = false;

@@ -90,7 +90,7 @@ struct Element {
     Beyond beyond = Beyond::outside;
     std::string beyond_room;                            ///< id, with Beyond::room
     std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; else see `factor`
-    Input<double> factor;                               ///< share of (room - outdoor): 1 outside; 0.5 default unheated
+    Input<double> factor;                               ///< share of (room - outdoor); absent to outside: the whole
 };
 
 struct Room {
