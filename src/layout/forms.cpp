@@ -75,6 +75,8 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
             put_outline(strips.front().items, {0.0, 0.0, setting.width, strips.front().height}, 0.5,
                         style::hairline);
         }
+        // Whoever signs signs the same page.
+        if (&signer != &block.signers.back()) strips.back().keep = Keep::near;
         append(galley, std::move(strips), style::before_block);
     }
 }
