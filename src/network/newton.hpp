@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "network/link_law.hpp"
+#include "network/node_matrix.hpp"
+#include "network/pump_law.hpp"
+#include "network/topology.hpp"
+
+#include <Eigen/Core>
+
+#include <vector>
+
+namespace loopfolio::network {
+
+/// Storage and state of the flow solution, by link or by node, in SI units.
+struct FlowState {
+    Topology topology;
+    NodeMatrix matrix;
+    bool ready = false;                // topology and matrix are set
+    bool warm = false;                 // `flow` holds a start
+    std::vector<LinkLaw> laws;
+    std::vector<PumpLaw> pumps;
+    std::vector<int> pump_of;          // by link; -1 for none
+    std::vector<int> pump_links;       // open links with a pump
+    std::vector<double> drawn;
+    std::vector<double> flow;
+    std::vector<double> pressure;
+    // Within one iteration.
+    std::vector<Tangent> drop;         // pump taken off
+    std::vector<double> miss;          // drop less the difference of pressures
+    std::vector<double> slope;         // that the matrix is made with
+    std::vector<double> conductance;
+    std::vector<double> step;          // of the flows
+    std::vector<double> trial;
+    std::vector<double> base;          // flows that a step starts from
+    std::vector<double> start;
+    Eigen::VectorXd right;
+};
+
+struct NewtonOutcome {
+    bool converged = false;
+    int iterations = 0;
+    int worst_link = -1;
+    double pressure_residual = 0.0;
+    double continuity_residual = 0.0;
+};
+
+/// Finds flows and pressures from whatever start the state holds.
+[[nodiscard]] NewtonOutcome find_flows(FlowState& state);
+
+}  // namespace loopfolio::network

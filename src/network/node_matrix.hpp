@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "network/topology.hpp"
+
+#include <Eigen/SparseCholesky>
+#include <Eigen/SparseCore>
+
+#include <vector>
+
+namespace loopfolio::network {
+
+/// The matrix of conductances between nodes, without those whose pressure is zero: symmetric and positive
+/// definite. Its pattern and order of elimination are found once for a topology.
+class NodeMatrix {
+public:
+    void set_pattern(const Topology& topology);
+
+    /// Fills in one conductance a link and factorises. False where a pivot fails.
+    [[nodiscard]] bool factorise(const std::vector<double>& conductance);
+
+    /// `right` becomes the solution.
+    void solve(Eigen::VectorXd& right) const;
+
+private:
+    /// Where a link's conductance goes; -1 for nowhere.
+    struct Places {
+        int from = -1;
+        int to = -1;
+        int across = -1;
+    };
+    std::vector<Places> places_;
+    Eigen::SparseMatrix<double> lower_;
+    Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Lower> factors_;
+};
+
+}  // namespace loopfolio::network

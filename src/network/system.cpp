@@ -1,0 +1,160 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/network/thermal.hpp"
+
+#include "network/at.hpp"
+#include "network/check_system.hpp"
+#include "network/workspace.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopfolio::network {
+
+namespace {
+
+constexpr int most_rounds = 50;
+constexpr double same_temperature = 1e-6;   // K
+constexpr double same_flow = 1e-9;          // of the largest
+constexpr double same_state = 1e-8;         // K: nearer than this, properties are not looked up again
+
+void fail(SystemResult& r, FindingKind kind, int link, double value) {
+    Finding f;
+    f.kind = kind;
+    f.link = link;
+    f.value = value;
+    r.findings.push_back(f);
+}
+
+/// Density and viscosity of every link at its temperature. False where the fluid has none, and said.
+bool look_up(PropertyState& p, const System& system, SystemResult& r) {
+    for (std::size_t i = 0; i < p.wanted.size(); ++i) {
+        if (std::abs(p.wanted[i] - p.held[i]) <= same_state) continue;
+        if (i > 0 && p.wanted[i] == p.held[i - 1]) {
+            p.fluid[i] = p.fluid[i - 1];
+        } else {
+            const auto state = physics::state_of(system.fluid, Temperature::from_kelvin(p.wanted[i]));
+            if (!state) {
+                fail(r, FindingKind::fluid_out_of_range, static_cast<int>(i), p.wanted[i]);
+                return false;
+            }
+            p.fluid[i] = *state;
+        }
+        p.held[i] = p.wanted[i];
+    }
+    return true;
+}
+
+/// Where nothing is known yet: everywhere as at the warmest source's flow.
+void start_properties(PropertyState& p, const System& system) {
+    const bool same_fluid =
+        p.of.kind == system.fluid.kind && p.of.mass_fraction == system.fluid.mass_fraction;
+    if (same_fluid && p.wanted.size() == system.pipework.links.size()) return;
+    double warmest = 0.0;
+    for (const auto& s : system.sources) warmest = std::max(warmest, s.flow_temperature.kelvin());
+    p.of = system.fluid;
+    p.wanted.assign(system.pipework.links.size(), warmest);
+    p.held.assign(p.wanted.size(), 0.0);
+    p.fluid.assign(p.wanted.size(), {});
+}
+
+/// Takes the mean temperature of each link; returns the largest move, kelvin.
+double take_means(PropertyState& p, const ThermalResult& t) {
+    double moved = 0.0;
+    for (std::size_t i = 0; i < p.wanted.size(); ++i) {
+        const double mean = 0.5 * (t.inlet[i].kelvin() + t.outlet[i].kelvin());
+        moved = std::max(moved, std::abs(mean - p.wanted[i]));
+        p.wanted[i] = mean;
+    }
+    return moved;
+}
+
+/// At the mean of the sources' inlet and outlet, each counted by its flow.
+std::optional<SpecificHeat> mean_specific_heat(const System& system, const ThermalResult& t) {
+    double flow = 0.0;
+    double sum = 0.0;
+    for (const auto& s : t.sources) {
+        flow += s.flow.si();
+        sum += s.flow.si() * 0.5 * (s.inlet.kelvin() + s.outlet.kelvin());
+    }
+    const double mean = flow > 0.0 ? sum / flow : t.sources.front().outlet.kelvin();
+    const auto state = physics::state_of(system.fluid, Temperature::from_kelvin(mean));
+    if (!state) return {};
+    return state->specific_heat;
+}
+
+double flow_change(const std::vector<MassFlow>& before, const std::vector<MassFlow>& now) {
+    if (before.size() != now.size()) return 1.0;
+    double most = 0.0;
+    double change = 0.0;
+    for (std::size_t i = 0; i < now.size(); ++i) {
+        most = std::max(most, std::abs(now[i].si()));
+        change = std::max(change, std::abs((now[i] - before[i]).si()));
+    }
+    return change / std::max(most, 1e-9);
+}
+
+/// One round. False where it cannot go on, and said.
+bool one_round(const System& system, Workspace& workspace, SystemResult& r) {
+    PropertyState& p = workspace.parts().properties;
+    if (!look_up(p, system, r)) return false;
+    r.hydraulic = solve_hydraulics(system.pipework, p.fluid, workspace);
+    if (!r.hydraulic.solved) return false;
+    r.thermal = find_temperatures(system, r.hydraulic.flow, r.specific_heat, workspace);
+    return r.thermal.solved;
+}
+
+void gather_findings(SystemResult& r) {
+    r.findings.insert(r.findings.begin(), r.thermal.findings.begin(), r.thermal.findings.end());
+    r.findings.insert(r.findings.begin(), r.hydraulic.findings.begin(), r.hydraulic.findings.end());
+}
+
+void iterate(const System& system, Workspace& workspace, SystemResult& r) {
+    PropertyState& p = workspace.parts().properties;
+    std::vector<MassFlow> before;
+    double moved = 0.0;
+    for (r.rounds = 1; r.rounds <= most_rounds; ++r.rounds) {
+        if (!one_round(system, workspace, r)) return;
+        const auto cp = mean_specific_heat(system, r.thermal);
+        if (!cp) {
+            fail(r, FindingKind::fluid_out_of_range, -1, r.thermal.sources.front().outlet.kelvin());
+            return;
+        }
+        moved = take_means(p, r.thermal);
+        const bool same_heat = std::abs(*cp / r.specific_heat - 1.0) <= same_flow;
+        r.solved =
+            same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
+        if (r.solved) return;
+        before = r.hydraulic.flow;
+        r.specific_heat = *cp;
+    }
+    fail(r, FindingKind::properties_not_settled, -1, moved);
+}
+
+}  // namespace
+
+SystemResult solve_system(const System& system, Workspace& workspace) {
+    SystemResult r;
+    r.findings = refusals_of(system);
+    if (has_error(r.findings)) return r;
+    PropertyState& p = workspace.parts().properties;
+    start_properties(p, system);
+    const auto first = physics::state_of(system.fluid, system.sources.front().flow_temperature);
+    if (!first) {
+        fail(r, FindingKind::fluid_out_of_range, -1, system.sources.front().flow_temperature.kelvin());
+        return r;
+    }
+    r.specific_heat = p.specific_heat.si() > 0.0 ? p.specific_heat : first->specific_heat;
+    iterate(system, workspace, r);
+    if (r.solved) p.specific_heat = r.specific_heat;
+    else p = {};   // nothing of a failure is a start
+    gather_findings(r);
+    return r;
+}
+
+SystemResult solve_system(const System& system) {
+    Workspace workspace;
+    return solve_system(system, workspace);
+}
+
+}  // namespace loopfolio::network

@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+namespace loopfolio::network {
+
+/// A relation's value and slope at one point.
+struct Tangent {
+    double value = 0.0;
+    double slope = 0.0;
+};
+
+}  // namespace loopfolio::network
