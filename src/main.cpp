@@ -10,6 +10,6 @@ int main(int argc, char** argv) {
         return loopfolio::app::run(argc, argv, std::cout, std::cerr);
     } catch (const std::exception& error) {
         std::cerr << "loopfolio: a fault of the program, please report it: " << error.what() << '\n';
-        return 70;
+        return loopfolio::app::exit_fault;
     }
 }

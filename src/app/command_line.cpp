@@ -19,7 +19,8 @@ constexpr const char* exit_codes =
     "  1  check --strict: a verdict is 'change'\n"
     "  2  the command line is wrong\n"
     "  3  a job file is invalid; nothing was written for it\n"
-    "  4  a file could not be read or written";
+    "  4  a file could not be read or written\n"
+    "  70 a fault of the program itself";
 
 int dispatch(const CLI::App& pack, const PackOptions& pack_options, const CheckOptions& check_options,
              std::ostream& out, std::ostream& err) {

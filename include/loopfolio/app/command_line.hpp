@@ -13,6 +13,7 @@ enum ExitCode : int {
     exit_usage = 2,
     exit_invalid = 3,    ///< a job is invalid
     exit_file = 4,       ///< a file could not be read or written
+    exit_fault = 70,     ///< a fault of the program itself; only `main` returns it
 };
 
 /// Runs the program. Reports go to `out`, diagnostics to `err`.
