@@ -105,6 +105,7 @@ double Fonts::width(std::string_view utf8, Face face, double size) const {
     return static_cast<double>(sum) / 1000.0 * size;
 }
 
+// The first font files stand in the order of the faces.
 double Fonts::cap_height(Face face) const { return impl_->file(static_cast<FontFile>(face)).cap_height; }
 
 double Fonts::descent(Face face) const { return impl_->file(static_cast<FontFile>(face)).descent; }

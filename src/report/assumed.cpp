@@ -99,7 +99,7 @@ std::string sentence(const Theme& theme) {
     if (!theme.subjects.empty()) out += " (" + list_of(theme.subjects, 3) + ")";
     out += ".";
     if (theme.watts >= least_told_watts) {
-        out += " If we are wrong, the house may need up to " + fixed(theme.watts, 0) + " watts more or less.";
+        out += " If we are wrong, the heat needed may change by up to " + fixed(theme.watts, 0) + " watts.";
     }
     if (theme.verdicts > 0) {
         out += " Up to " + count_of(static_cast<std::size_t>(theme.verdicts), "verdict", "verdicts") +

@@ -16,7 +16,7 @@ namespace {
 constexpr std::size_t named_subjects = 6;
 
 std::string source_cell(const Context& c, const design::Assumption& a) {
-    if (a.source.empty()) return a.basis == Basis::measured ? "on site" : "not stated";
+    if (a.source.empty()) return a.basis == Basis::measured ? "as surveyed" : "not stated";
     return a.is_key ? source_reference(c, a.source) : plain(a.source);
 }
 
@@ -39,7 +39,7 @@ std::string_view group_head(Basis basis) {
         case Basis::assumed: return "Basis assumed: judged by the surveyor or designer";
         case Basis::default_value: return "Basis default: filled from the reference tables";
         case Basis::document: return "Basis document: read in a paper named under source";
-        default: return "Basis measured: on site";
+        default: return "Basis measured: surveyed, or a plain number with nothing else said";
     }
 }
 

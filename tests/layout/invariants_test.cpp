@@ -59,13 +59,34 @@ TEST_CASE("reports of all kinds stay inside their frames and nothing overlaps") 
     }
 }
 
-TEST_CASE("hostile content stays inside its frame") {
+TEST_CASE("a word of 300 letters stays inside its frame in every place") {
     const std::string monster(300, 'm');
     const std::string accents = [] {
         std::string out;
         for (int i = 0; i < 200; ++i) out += "e\u0301";
         return out;
     }();
+    for (const std::string& word : {monster, accents}) {
+        report::Table table = plain_table(3);
+        table.caption = table.note = word;
+        table.columns[0].head = table.columns[1].unit = word;
+        table.rows[1].cells[1].text = word;
+        report::PipeTree tree = chain(4);
+        for (auto& node : tree.nodes) node.label = node.detail = node.pipe_label = word;
+        report::Report report = report_of({
+            report::Heading{1, word}, report::Paragraph{word}, report::List{{word}, true},
+            report::Caution{word, word}, report::KeyFigures{{{word, word}, {word, word}}}, table,
+            report::Facts{{{word, word}}}, tree,
+            report::BarChart{word, word, {word, word}, {{word, {1.0, 2.0}, {}}}, 0, ""},
+            report::Checklist{{{word, word}}}, report::SignOff{word, {word}},
+            report::Derivation{word, {{word, word, word, word}}}});
+        report.title = report.author = report.header_left = report.header_right = report.footer = word;
+        report.parts[0].title = word;
+        check_sound(report);
+    }
+}
+
+TEST_CASE("reports of nothing are pages all the same") {
     SECTION("nothing at all") { check_sound({}); }
     SECTION("parts of nothing") {
         report::Report report;
@@ -76,26 +97,9 @@ TEST_CASE("hostile content stays inside its frame") {
                                   report::Paragraph{}, report::Heading{},  report::PageBreak{}};
         check_sound(report);
     }
-    SECTION("a word of 300 letters in every place") {
-        for (const std::string& word : {monster, accents}) {
-            report::Table table = plain_table(3);
-            table.caption = table.note = word;
-            table.columns[0].head = table.columns[1].unit = word;
-            table.rows[1].cells[1].text = word;
-            report::PipeTree tree = chain(4);
-            for (auto& node : tree.nodes) node.label = node.detail = node.pipe_label = word;
-            report::Report report = report_of({
-                report::Heading{1, word}, report::Paragraph{word}, report::List{{word}, true},
-                report::Caution{word, word}, report::KeyFigures{{{word, word}, {word, word}}}, table,
-                report::Facts{{{word, word}}}, tree,
-                report::BarChart{word, word, {word, word}, {{word, {1.0, 2.0}, {}}}, 0, ""},
-                report::Checklist{{{word, word}}}, report::SignOff{word, {word}},
-                report::Derivation{word, {{word, word, word, word}}}});
-            report.title = report.author = report.header_left = report.header_right = report.footer = word;
-            report.parts[0].title = word;
-            check_sound(report);
-        }
-    }
+}
+
+TEST_CASE("hostile content stays inside its frame") {
     SECTION("a chart of 300 rooms") {
         report::BarChart chart;
         chart.series = {"heat loss", "output"};

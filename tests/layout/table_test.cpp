@@ -207,5 +207,6 @@ TEST_CASE("where a third of the columns is blank, rows are high enough for a pen
     CHECK(step >= 8.0 * 72.0 / 25.4);
     for (auto& row : table.rows) row.cells.push_back({"\u2013", {}});
     const Page printed = lay_out(report_of({table}), measurer).pages[0];
-    CHECK(texts(printed, "row 2").front().baseline.y - texts(printed, "row 1").front().baseline.y < 0.9 * step);
+    CHECK(texts(printed, "row 2").front().baseline.y - texts(printed, "row 1").front().baseline.y <
+          0.9 * step);
 }

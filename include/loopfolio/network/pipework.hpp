@@ -60,7 +60,7 @@ struct Pipework {
     int nodes = 0;
     std::vector<Link> links;
     std::vector<Pump> pumps;
-    std::vector<MassFlow> drawn;   ///< by node: taken out there, negative where fed in; empty for a closed system
+    std::vector<MassFlow> drawn;   ///< by node: taken out, negative where fed in; empty for a closed system
     int reference_node = 0;        ///< pressures are counted from here; any other part from its first node
 };
 

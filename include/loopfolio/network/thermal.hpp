@@ -18,9 +18,9 @@ struct PipeLoss {
 /// How a room's temperature is settled.
 enum class RoomControl {
     fixed,   ///< at its set temperature whatever the emitters give: how much would they give?
-    held,   ///< emitters give no more than the room's need, each the same share of what it could; their flow is
-            ///< unchanged, so that the rest comes back as a warmer return. Below the set temperature where they
-            ///< cannot meet the need.
+    held,   ///< emitters give no more than the room's need, each the same share of what it could; their flow
+            ///< is unchanged, so that the rest comes back as a warmer return. Below the set temperature where
+            ///< they cannot meet the need.
     free,   ///< where its loss and its emitters balance
 };
 
