@@ -46,6 +46,7 @@ void time_it(const char* name, Work&& work, double seconds = 0.6) {
 
 /// Runs the program on the job once; the peak resident memory of the child in KiB.
 long run_program(const std::string& job, const std::string& folder) {
+    std::fflush(stdout);   // or the child would print it again
     const pid_t child = ::fork();
     if (child == 0) {
         if (std::freopen("/dev/null", "w", stdout) == nullptr) ::_exit(126);
