@@ -31,8 +31,9 @@ Register group(const job::Job& job) {
         a.what = kind.what;
         a.value = text(input.value, kind.unit, kind.decimals);
         if (input.low && input.high) {
-            a.range = fixed(kind.unit.value_of(*input.low), kind.decimals) + " to " +
-                      fixed(kind.unit.value_of(*input.high), kind.decimals);
+            const std::string low = fixed(kind.unit.value_of(*input.low), kind.decimals);
+            const std::string high = fixed(kind.unit.value_of(*input.high), kind.decimals);
+            if (low != high) a.range = low + " to " + high;
         } else if (input.low) {
             a.range = "from " + fixed(kind.unit.value_of(*input.low), kind.decimals);
         } else if (input.high) {

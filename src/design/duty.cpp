@@ -110,7 +110,8 @@ void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
                     job.emitters[static_cast<std::size_t>(duty.index_emitter)].id, ""});
     }
     trace.step({"sections of its circuit", "sum along the way, flow and return", text(duty.sections, unit::kilopascal, 2), ""});
-    trace.step({"emitter and its valves", "Σζ·ρv²/2 in the connection", text(duty.emitter, unit::kilopascal, 2), "faber-kell-2002"});
+    trace.step({"emitter and its valves", duty.index_emitter < 0 ? std::string{} : fmt::format("Σζ·ρv²/2 in the connection, Σζ = {}",
+                fixed(d.emitters[static_cast<std::size_t>(duty.index_emitter)].loss_factor, 2)), text(duty.emitter, unit::kilopascal, 2), "faber-kell-2002"});
     trace.step({"heat source", job.heat_source && job.heat_source->pressure_drop ? "stated drop × (flow / stated flow)²"
                                                                                  : "not stated: taken as none",
                 text(duty.source, unit::kilopascal, 2), ""});

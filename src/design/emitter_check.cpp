@@ -71,12 +71,15 @@ void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
 }
 
 /// Loss factor of emitter and valves, and what it costs at the design flow in the bore of its connection.
-void find_resistance(const job::Emitter& e, EmitterResult& r, const Design& d) {
+/// Returns the dynamic pressure there.
+Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& d) {
     const auto* kind = reference::find_emitter_kind(e.kind);
     const auto* pipe = reference::find_pipe(e.connection);
     r.loss_factor = loss_factor(e.fittings) + (kind != nullptr ? kind->zeta : 0.0);
-    if (pipe == nullptr) return;
-    r.pressure_drop = r.loss_factor * physics::pipe_flow(r.flow, {pipe->bore, pipe->roughness}, d.state).dynamic_pressure;
+    if (pipe == nullptr) return {};
+    const auto dynamic = physics::pipe_flow(r.flow, {pipe->bore, pipe->roughness}, d.state).dynamic_pressure;
+    r.pressure_drop = r.loss_factor * dynamic;
+    return dynamic;
 }
 
 }  // namespace
@@ -99,7 +102,7 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace) {
         auto& room = design.rooms[static_cast<std::size_t>(r.room)];
         r.load = room.loss * (e.output_at_50k.value / rated[static_cast<std::size_t>(r.room)]);
         size_emitter(job, e, r, design);
-        find_resistance(e, r, design);
+        const Pressure dynamic = find_resistance(e, r, design);
         room.output += r.output;
         const int index = static_cast<int>(i);
         if (r.excess.si() < least_usual_excess) {
@@ -108,6 +111,9 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace) {
         flag_rating(e, index, design.flags);
         if (trace != nullptr) {
             trace_emitter(*trace, e, r, design, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+            trace->step({"pressure drop with its valves", fmt::format("Σζ·ρv²/2, Σζ = {}, ρv²/2 = {} in {}",
+                         fixed(r.loss_factor, 2), text(dynamic, unit::pascal, 2), e.connection),
+                         text(r.pressure_drop, unit::pascal, 0), "faber-kell-2002"});
         }
     }
 }

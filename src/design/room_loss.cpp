@@ -193,12 +193,17 @@ void adopt(const job::Room& room, RoomResult& r) {
 }
 
 constexpr double methods_apart = 0.25;
+constexpr double bare_loft = 1.0;   // W/(m2 K): a default above this stands for next to no insulation
 constexpr double least_usual_rate = 15.0, greatest_usual_rate = 250.0;   // W/m2
 
 void flag_room(const job::Room& room, const RoomResult& r, int index, std::vector<Flag>& flags) {
     if (r.by_area && r.by_elements && r.by_elements->loss.si() > 0.0) {
         const double apart = r.by_area->loss / r.by_elements->loss - 1.0;
         if (std::abs(apart) > methods_apart) flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
+    }
+    if (r.method == LossMethod::area && room.fabric && !room.heat_loss_rate &&
+        room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value.si() > bare_loft) {
+        flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
     }
     const double rate = (r.loss / room.floor_area.value).si();
     if (rate < least_usual_rate || rate > greatest_usual_rate) {

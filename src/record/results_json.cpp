@@ -57,6 +57,7 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::rating_far_off: return "rating_far_off";
         case design::Caveat::curve_exceeded: return "curve_exceeded";
         case design::Caveat::low_excess: return "low_excess";
+        case design::Caveat::loft_not_stated: return "loft_not_stated";
         case design::Caveat::unusual_rate: return "unusual_rate";
     }
     return "";

@@ -121,3 +121,24 @@ TEST_CASE("rates rise with everything that loses heat") {
     CHECK(rate([](job::Room& r) { r.fabric->floor = reference::FloorKind::none; }) < plain);
     CHECK(rate([](job::Room& r) { r.fabric->outside_walls = 0; }) < plain);
 }
+
+TEST_CASE("a loft of unknown thickness is flagged, a stated one is not") {
+    const auto flagged = [](auto&& change) {
+        auto room = stated_room("room", 1.0);
+        room.heat_loss.reset();
+        room.fabric = semi_fabric(1);
+        room.fabric->roof = reference::RoofKind::pitched;
+        change(room);
+        int count = 0;
+        for (const auto& f : designed(textbook_job(room)).flags) {
+            count += f.caveat == design::Caveat::loft_not_stated ? 1 : 0;
+        }
+        return count;
+    };
+    CHECK(flagged([](job::Room&) {}) == 1);
+    CHECK(flagged([](job::Room& r) { r.fabric->era = reference::Era::from_2012; }) == 0);
+    CHECK(flagged([](job::Room& r) {
+              r.fabric->roof_u_value = measured(unit::watt_per_square_metre_kelvin(2.3));
+          }) == 0);
+    CHECK(flagged([](job::Room& r) { r.heat_loss = measured(unit::watt(900.0)); }) == 0);
+}

@@ -138,6 +138,7 @@ enum class Caveat {
     rating_far_off,        ///< stated emitter output outside 0.6 to 1.6 of typical for its size
     curve_exceeded,        ///< design flow beyond the circulator's curve
     low_excess,            ///< emitter excess below 10 K: EN 442 exponents are fitted above that
+    loft_not_stated,       ///< a roof U-value of an old era by default, for a loft of unknown thickness
     unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
 };
 struct Flag {
