@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/parts.hpp"
 
+#include "loopfolio/report/caveats.hpp"
 #include "report/blocks.hpp"
 #include "report/evidence.hpp"
 #include "report/labels.hpp"
@@ -28,7 +29,7 @@ void validity(Blocks& out, const Context& c) {
     heading(out, 1, "Limits of validity");
     out.push_back(limits_of_validity(c));
     heading(out, 2, "Flagged in this design");
-    List flagged = caveat_list(c);
+    List flagged{caveats(c.job, c.design)};
     if (flagged.items.empty()) say(out, "No figure was flagged: each lies within the range of its relation.");
     else out.push_back(std::move(flagged));
 }
@@ -59,6 +60,7 @@ Part assessor_part(const Context& c) {
     heat_losses(out, c);
     heading(out, 1, "Methods");
     out.push_back(methods_table(c));
+    if (auto factors = loss_factors_table(c); !factors.rows.empty()) out.push_back(std::move(factors));
     heading(out, 1, "Worked examples");
     append(out, worked_examples(c));
     validity(out, c);

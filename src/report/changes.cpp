@@ -50,7 +50,7 @@ std::string emitter_sentence(const Context& c, std::size_t i) {
 
 Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) {
     Table table;
-    table.caption = "Radiators that are too small";
+    table.caption = "Radiator by radiator";
     table.columns = {words_column("Radiator", 1.5), figure_column("Gives", "watts"),
                      figure_column("Needed", "watts"), plain_column("Room would reach", "°C"),
                      words_column("What would put it right", 2.0)};
@@ -114,7 +114,7 @@ std::string section_sentence(const Context& c, std::size_t i) {
 
 Table section_table(const Context& c, const std::vector<std::size_t>& sections) {
     Table table;
-    table.caption = "Pipes that are too small";
+    table.caption = "Pipe by pipe";
     table.columns = {words_column("Pipe", 1.5), plain_column("Speed", "metres a second"),
                      plain_column("Limit", "metres a second"), words_column("What would put it right", 1.5)};
     for (const std::size_t i : sections) {

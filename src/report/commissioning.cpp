@@ -6,8 +6,6 @@
 #include "report/labels.hpp"
 #include "report/words.hpp"
 
-#include <map>
-
 namespace loopfolio::report {
 
 namespace {
@@ -68,6 +66,18 @@ Checklist handing_over() {
     return list;
 }
 
+/// Returns of emitters that will not stay are no target for whoever balances the new ones.
+std::string to_be_replaced(const Context& c) {
+    std::vector<std::string> ids;
+    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
+        if (c.design.emitters[i].finding.verdict == Verdict::change) ids.push_back(c.job.emitters[i].id);
+    }
+    if (ids.empty()) return "";
+    return "Too small as surveyed: " + list_of(ids) +
+           ". What stands here for them holds for the emitters that are there; design again with the new ones before "
+           "balancing. ";
+}
+
 Table balancing(const Context& c) {
     Table table;
     table.caption = "Balancing, emitter by emitter";
@@ -86,7 +96,7 @@ Table balancing(const Context& c) {
                                   figure(result.volume_flow, unit::litre_per_minute, 2),
                                   figure(result.return_temperature, unit::celsius, 1), "", "", "", ""}));
     }
-    table.note =
+    table.note = to_be_replaced(c) +
         "Lockshield turns: open from shut. The returns hold at the design flow temperature and with the room "
         "warm; on a milder day balance to equal drops.";
     return table;
@@ -103,40 +113,6 @@ Table deviations() {
     return table;
 }
 
-/// What a flag says of its subject; one sentence for all subjects of a kind.
-struct CaveatText {
-    design::Caveat caveat;
-    std::string_view before;
-    std::string_view after;
-};
-constexpr CaveatText caveat_texts[] = {
-    {design::Caveat::transition_flow,
-     "Flow between laminar and turbulent (Reynolds number 2,000 to 4,000) in ",
-     ": friction there is a blend of the two laws and less certain."},
-    {design::Caveat::still_section, "No water moves in ", ": the section feeds no emitter with a load."},
-    {design::Caveat::methods_differ, "Heat loss by area and by elements more than 25% apart in ",
-     ": look at the survey again before relying on either."},
-    {design::Caveat::rating_far_off, "The stated output is far from typical for the size of ",
-     ": check that it is the rating at 50 K."},
-    {design::Caveat::curve_exceeded, "The design flow lies beyond the end of the curve of ",
-     ": its head there is taken as none."},
-    {design::Caveat::low_excess, "The water is less than 10 K warmer than the room on the mean at ",
-     ": ratings are measured above that, so the output is less certain."},
-    {design::Caveat::unusual_rate, "Heat loss outside 15 to 250 W/m² in ",
-     ": look at area, fabric and rate again."},
-};
-
-std::string flagged(const Context& c, const design::Flag& flag) {
-    const auto i = static_cast<std::size_t>(flag.index);
-    switch (flag.subject) {
-        case design::Subject::room: return name_of(c.job.rooms.at(i));
-        case design::Subject::emitter: return c.job.emitters.at(i).id;
-        case design::Subject::section: return c.job.sections.at(i).id;
-        case design::Subject::circulator: return "the circulator";
-    }
-    return "";
-}
-
 }   // namespace
 
 Blocks commissioning(const Context& c) {
@@ -150,18 +126,6 @@ Blocks commissioning(const Context& c) {
     out.push_back(handing_over());
     out.push_back(deviations());
     return out;
-}
-
-List caveat_list(const Context& c) {
-    std::map<design::Caveat, std::vector<std::string>> subjects;
-    for (const auto& flag : c.design.flags) subjects[flag.caveat].push_back(flagged(c, flag));
-    List list;
-    for (const auto& caveat : caveat_texts) {
-        const auto found = subjects.find(caveat.caveat);
-        if (found == subjects.end()) continue;
-        list.items.push_back(std::string{caveat.before} + list_of(found->second) + std::string{caveat.after});
-    }
-    return list;
 }
 
 }   // namespace loopfolio::report

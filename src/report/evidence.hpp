@@ -23,6 +23,8 @@ namespace loopfolio::report {
 
 /// The relations that this design used, with range and source.
 [[nodiscard]] Table methods_table(const Context& context);
+/// Loss factors of the fittings and emitters of this job, with the spread between sources.
+[[nodiscard]] Table loss_factors_table(const Context& context);
 [[nodiscard]] List limits_of_validity(const Context& context);
 
 /// One room, one section, one emitter and the duty, step by step from the calculation itself.

@@ -148,6 +148,17 @@ Blocks fabric_derivations(const Context& c) {
     return out;
 }
 
+namespace {
+
+std::string room_named(const Context& c, const std::string& id) {
+    for (const auto& room : c.job.rooms) {
+        if (room.id == id) return name_of(room);
+    }
+    return id;
+}
+
+}   // namespace
+
 Blocks element_losses(const Context& c) {
     Table table;
     table.caption = "Heat loss by elements";
@@ -164,7 +175,7 @@ Blocks element_losses(const Context& c) {
             const std::string kind{label(element.kind)};
             table.rows.push_back(
                 row({capital(element.name.empty() ? kind : element.name + ", " + kind),
-                     element.beyond == job::Beyond::room ? element.beyond_room
+                     element.beyond == job::Beyond::room ? room_named(c, element.beyond_room)
                                                          : std::string{label(element.beyond)},
                      figure(element.area.value, unit::square_metre, 2),
                      figure(element.u_value.value, unit::watt_per_square_metre_kelvin, 2),

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/parts.hpp"
 
+#include "loopfolio/report/caveats.hpp"
 #include "report/blocks.hpp"
 #include "report/cautions.hpp"
 #include "report/labels.hpp"
@@ -14,7 +15,7 @@ namespace {
 
 void caveats(Blocks& out, const Context& c) {
     heading(out, 1, "What stands less firmly");
-    List list = caveat_list(c);
+    List list{report::caveats(c.job, c.design)};
     if (list.items.empty()) say(out, "No figure was flagged: each lies within the range of its relation.");
     else out.push_back(std::move(list));
 }

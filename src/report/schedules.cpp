@@ -114,7 +114,7 @@ Blocks emitter_schedule(const Context& c) {
                      figure_column("Output", "W"),
                      figure_column("Flow", "L/min"),
                      figure_column("Return", "°C"),
-                     figure_column("Lowest flow", "°C"),
+                     figure_column("Lowest flow temp.", "°C"),
                      figure_column("Needed, 50 K", "W"),
                      name_column("Verdict")};
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
@@ -132,7 +132,7 @@ Blocks emitter_schedule(const Context& c) {
     table.note =
         "Load: the emitter's share of the room's heat loss, by rating. Output: at the design flow and return "
         "temperatures. Flow: what carries the load at the design drop. Return: what comes back at that flow. "
-        "Lowest flow: the flow temperature at which the load is still met. Needed: the rating that would "
+        "Lowest flow temp.: the flow temperature at which the load is still met. Needed: the rating that would "
         "just do; a dash: none found.";
     out.push_back(std::move(table));
     return out;

@@ -27,6 +27,5 @@ namespace loopfolio::report {
 [[nodiscard]] Blocks commissioning(const Context& context);
 
 /// What stands less firmly, one line for each caveat that the design carries; empty if there is none.
-[[nodiscard]] List caveat_list(const Context& context);
 
 }   // namespace loopfolio::report

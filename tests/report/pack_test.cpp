@@ -3,7 +3,11 @@
 #include "report/pack_text.hpp"
 #include "support/catch.hpp"
 
+#include "loopfolio/reference/fittings.hpp"
 #include "loopfolio/reference/source.hpp"
+
+#include <algorithm>
+#include <map>
 #include <set>
 
 using namespace loopfolio;
@@ -244,4 +248,43 @@ TEST_CASE("each part stands alone: it says whose house, which revision and what 
         CHECK(all_of<report::VerdictKey>(part).size() == 1);
         CHECK(all_of<report::Paragraph>(part).at(0).lead);
     }
+}
+
+TEST_CASE("every loss factor that the pressure drops rest on is printed with its count") {
+    const auto tables = all_of<report::Table>(composed(sample()).parts.at(2));
+    const auto found = std::find_if(tables.begin(), tables.end(),
+                                    [](const report::Table& t) { return t.caption == "Loss factors used"; });
+    REQUIRE(found != tables.end());
+    std::map<std::string, int> counts;
+    for (const auto& section : sample().job.sections) {
+        for (const auto& f : section.fittings) counts[f.kind] += f.count;
+    }
+    for (const auto& emitter : sample().job.emitters) {
+        for (const auto& f : emitter.fittings) counts[f.kind] += f.count;
+    }
+    for (const auto& [kind, count] : counts) {
+        const auto* fitting = reference::find_fitting(kind);
+        if (fitting == nullptr) continue;   // a factor of the job's own
+        const auto line = std::string{fitting->label} + " | " + fixed(fitting->zeta, 2) + " | ";
+        const bool printed = std::any_of(found->rows.begin(), found->rows.end(), [&](const report::Row& row) {
+            return text_of(row).starts_with(line) && row.cells.at(3).text == fixed(count, 0);
+        });
+        INFO(kind);
+        CHECK(printed);
+    }
+}
+
+TEST_CASE("the balancing sheet names the emitters whose figures will not hold") {
+    const auto tables = all_of<report::Table>(composed(sample()).parts.at(1));
+    const auto found = std::find_if(tables.begin(), tables.end(), [](const report::Table& t) {
+        return t.caption == "Balancing, emitter by emitter";
+    });
+    REQUIRE(found != tables.end());
+    bool any = false;
+    for (std::size_t i = 0; i < sample().job.emitters.size(); ++i) {
+        if (sample().design.emitters[i].finding.verdict != Verdict::change) continue;
+        any = true;
+        CHECK(found->note.find(sample().job.emitters[i].id) != std::string::npos);
+    }
+    CHECK(any == (found->note.find("Too small as surveyed") != std::string::npos));
 }

@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+
+#include <string>
+#include <vector>
+
+namespace loopfolio::report {
+
+/// The design's flags as sentences, one for each kind of caveat, naming all its subjects. Empty where nothing is flagged.
+[[nodiscard]] std::vector<std::string> caveats(const job::Job& filled, const design::Design& design);
+
+}   // namespace loopfolio::report

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/evidence.hpp"
+
+#include "loopfolio/reference/emitters.hpp"
+#include "loopfolio/reference/fittings.hpp"
+#include "report/blocks.hpp"
+#include "report/labels.hpp"
+
+#include <span>
+
+namespace loopfolio::report {
+
+namespace {
+
+int uses(const Context& c, std::string_view kind) {
+    int count = 0;
+    const auto add = [&](std::span<const job::FittingCount> fittings) {
+        for (const auto& f : fittings) count += f.kind == kind ? f.count : 0;
+    };
+    for (const auto& s : c.job.sections) add(s.fittings);
+    for (const auto& e : c.job.emitters) add(e.fittings);
+    return count;
+}
+
+int emitters_of(const Context& c, std::string_view kind) {
+    int count = 0;
+    for (const auto& e : c.job.emitters) count += e.kind == kind ? 1 : 0;
+    return count;
+}
+
+}   // namespace
+
+Table loss_factors_table(const Context& c) {
+    Table table;
+    table.caption = "Loss factors used";
+    table.compact = true;
+    table.columns = {words_column("Fitting or emitter", 2.0), figure_column("ζ", ""), name_column("Range"),
+                     figure_column("Count", ""), words_column("Source", 1.0)};
+    for (const auto& f : reference::fittings()) {
+        const int count = uses(c, f.name);
+        if (count == 0) continue;
+        table.rows.push_back(row({std::string{f.label}, fixed(f.zeta, 2), fixed(f.low, 2) + " to " + fixed(f.high, 2),
+                                  fixed(count, 0), source_reference(c, std::string{f.source})}));
+    }
+    for (const auto& k : reference::emitter_kinds()) {
+        const int count = emitters_of(c, k.name);
+        if (count == 0) continue;
+        table.rows.push_back(row({std::string{k.label}, fixed(k.zeta, 2), "not stated", fixed(count, 0),
+                                  source_reference(c, std::string{k.zeta_source})}));
+    }
+    table.note =
+        "Each on the dynamic pressure of the pipe or connection that it sits in. Count: as surveyed, on one pipe of a pair. "
+        "A factor that the job states itself stands in the record.";
+    return table;
+}
+
+}   // namespace loopfolio::report
