@@ -4,6 +4,7 @@
 #include "app/each_job.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/pipes.hpp"
+#include "loopfolio/report/caveats.hpp"
 
 #include <fmt/format.h>
 
@@ -88,13 +89,19 @@ std::string plant(const Designed& d) {
     return out;
 }
 
+std::string notes(const Designed& d) {
+    std::string out;
+    for (const auto& caveat : report::caveats(d.job, d.design)) out += "  " + caveat + "\n";
+    return out.empty() ? out : "less firm\n" + out;
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
     return each_job(options.jobs, fonts, err, [&](const Designed& d, const std::string&, const std::string&) -> int {
         out << d.job.identity.reference << ", revision " << d.job.identity.revision << '\n'
-            << rooms(d) << emitters(d) << sections(d) << plant(d)
+            << rooms(d) << emitters(d) << sections(d) << plant(d) << notes(d)
             << "verdict: " << word(d.design.verdict) << '\n';
         return options.strict && d.design.verdict == Verdict::change ? exit_change : exit_done;
     });
