@@ -55,6 +55,11 @@ void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
     }
 }
 
+std::string_view connection_label(const job::Emitter& e) {
+    const auto* pipe = reference::find_pipe(e.connection);
+    return pipe != nullptr ? pipe->label : std::string_view{e.connection};
+}
+
 void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, const Design& d) {
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
     const physics::EmitterRating rating{e.output_at_50k.value, e.exponent.value};
@@ -112,7 +117,8 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace) {
         if (trace != nullptr) {
             trace_emitter(*trace, e, r, design, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
             trace->step({"pressure drop with its valves", fmt::format("Σζ·ρv²/2, Σζ = {}, ρv²/2 = {} in {}",
-                         fixed(r.loss_factor, 2), text(dynamic, unit::pascal, 2), e.connection),
+                         fixed(r.loss_factor, 2), text(dynamic, unit::pascal, 2),
+                         connection_label(e)),
                          text(r.pressure_drop, unit::pascal, 0), "faber-kell-2002"});
         }
     }
