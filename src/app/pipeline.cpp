@@ -51,6 +51,11 @@ std::variant<Designed, Diagnostics> design_job(std::string_view text, std::strin
         return as_diagnostics(*refusals, file);
     }
     out.design = std::get<design::Design>(std::move(result));
+    auto operation = design::operate(out.job, out.design);
+    if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&operation)) {
+        return as_diagnostics(*refusals, file);
+    }
+    out.operation = std::get<design::Operation>(std::move(operation));
     return out;
 }
 
@@ -61,8 +66,8 @@ Pack make_pack(const Designed& d, std::string_view text, std::string_view file, 
 
     Pack pack;
     pack.stem = d.job.identity.reference + "-" + d.job.identity.revision;
-    pack.record = record::to_json(origin, d.job, d.design, inputs, d.trace);
-    const auto report = report::compose(d.job, d.design, inputs, d.trace,
+    pack.record = record::to_json(origin, d.job, d.design, d.operation, inputs, d.trace);
+    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace,
                                         {"loopfolio " + origin.version, origin.job_file, origin.job_sha256},
                                         design::widen_for_pump(d.job, d.design));
     const auto pages = layout::lay_out(report, fonts);

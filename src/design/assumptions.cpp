@@ -67,6 +67,9 @@ int verdicts_apart(const Design& a, const Design& b) {
     plant(a.duty.circulator, b.duty.circulator);
     plant(a.duty.source_capacity, b.duty.source_capacity);
     plant(a.duty.source_minimum_flow, b.duty.source_minimum_flow);
+    plant(a.duty.source_maximum_drop, b.duty.source_maximum_drop);
+    if (a.separation && b.separation) plant(a.separation->pump, b.separation->pump);
+    for (std::size_t i = 0; i < a.mixers.size(); ++i) plant(a.mixers[i].pump, b.mixers[i].pump);
     return count;
 }
 

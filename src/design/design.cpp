@@ -4,12 +4,9 @@
 
 #include "design/parts.hpp"
 #include "loopfolio/base/number_text.hpp"
-#include "loopfolio/network/tree.hpp"
 
 #include <fmt/format.h>
 
-#include <string_view>
-#include <unordered_map>
 
 namespace loopfolio::design {
 
@@ -60,45 +57,17 @@ void refuse_cold_water(const job::Job& job, const Design& d, Refusals& refusals)
     }
 }
 
-struct Nodes {
-    std::unordered_map<std::string_view, int> index;
-    std::vector<std::string>& names;
-    int operator()(const std::string& name) {
-        const auto [at, added] = index.try_emplace(name, static_cast<int>(names.size()));
-        if (added) names.push_back(name);
-        return at->second;
+/// The same for those with a drop or a flow temperature of their own.
+void refuse_cold_emitters(const job::Job& job, const Design& d, Refusals& refusals) {
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        const auto& r = d.emitters[i];
+        const auto room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
+        if (r.load <= Power{} || r.inlet - r.drop > room) continue;
+        const auto& e = job.emitters[i];
+        refusals.push_back({fmt::format("emitters[{}].temperature_drop_k", i), e.drop ? e.drop->place : e.place,
+                            fmt::format("leaves the water at {}, no warmer than the room", text(r.inlet - r.drop, unit::celsius, 1)),
+                            "make the drop smaller or the flow temperature higher"});
     }
-};
-
-std::optional<TreeIndex> direct_pipework(const job::Job& job, Design& d, Refusals& refusals) {
-    d.nodes.reserve(job.sections.size() + 1);
-    Nodes node{{}, d.nodes};
-    d.source_node = node(job.heat_source ? job.heat_source->at : job.sections.front().from);
-    std::vector<network::Edge> edges;
-    edges.reserve(job.sections.size());
-    for (const auto& s : job.sections) {
-        const int from = node(s.from);
-        edges.push_back({from, node(s.to)});
-    }
-    TreeIndex index;
-    for (const auto& e : job.emitters) index.emitter_node.push_back(node(e.at));
-    auto tree = network::grow_tree(static_cast<int>(d.nodes.size()), edges, d.source_node);
-    if (!tree) {
-        refusals.push_back({"pipework.sections", {}, "do not form one tree that reaches every emitter",
-                            "look for a section that is missing, or one that closes a ring"});
-        return {};
-    }
-    d.sections.resize(job.sections.size());
-    d.node_parent_section = tree->parent_edge;
-    for (std::size_t n = 0; n < d.nodes.size(); ++n) {
-        if (tree->parent_edge[n] < 0) continue;
-        auto& section = d.sections[static_cast<std::size_t>(tree->parent_edge[n])];
-        section.upstream = tree->parent_node[n];
-        section.downstream = static_cast<int>(n);
-    }
-    index.order = std::move(tree->order);
-    index.parent_node = std::move(tree->parent_node);
-    return index;
 }
 
 Verdict worst_of(const Design& d) {
@@ -106,8 +75,12 @@ Verdict worst_of(const Design& d) {
     for (const auto& r : d.rooms) worst = worse(worst, r.finding.verdict);
     for (const auto& r : d.emitters) worst = worse(worst, r.finding.verdict);
     for (const auto& r : d.sections) worst = worse(worst, r.verdict);
-    for (const auto& f : {d.duty.circulator, d.duty.source_capacity, d.duty.source_minimum_flow}) {
+    for (const auto& f : {d.duty.circulator, d.duty.source_capacity, d.duty.source_minimum_flow, d.duty.source_maximum_drop,
+                          d.separation ? d.separation->pump : std::nullopt}) {
         if (f) worst = worse(worst, f->verdict);
+    }
+    for (const auto& m : d.mixers) {
+        if (m.pump) worst = worse(worst, m.pump->verdict);
     }
     return worst;
 }
@@ -123,14 +96,19 @@ std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
     d.mean = d.flow - 0.5 * d.drop;
     set_fluid(job, d, refusals);
     refuse_cold_water(job, d, refusals);
-    const auto tree = direct_pipework(job, d, refusals);
-    if (!refusals.empty()) return refusals;
+    number_junctions(job, d);
+    if (!place_mixers(job, d, refusals) || !refusals.empty()) return refusals;
 
     find_room_losses(job, d, trace);
+    share_loads(job, d);
+    refuse_cold_emitters(job, d, refusals);
+    size_mixers(job, d);
+    const auto routes = refusals.empty() ? find_routes(job, d, refusals) : std::nullopt;
+    if (!routes) return refusals;
     check_emitters(job, d, trace);
     check_rooms(job, d);
-    check_sections(job, d, *tree, trace);
-    check_duty(job, d, *tree, trace);
+    check_sections(job, d, trace);
+    check_duty(job, d, *routes, trace);
     d.verdict = worst_of(d);
     return d;
 }

@@ -9,6 +9,8 @@ namespace loopfolio::design {
 
 namespace {
 
+constexpr Temperature no_heat_above = Temperature::from_celsius(15.5);   // base of British degree days
+
 template <class Q>
 void fill(Input<Q>& input, const reference::Cited<Q>& cited) {
     if (!input.given()) input = Input<Q>::filled(cited.value, std::string{cited.source}, cited.low, cited.high);
@@ -25,6 +27,10 @@ void fill_conditions(job::Conditions& c) {
     fill(c.velocity_preferred, limits.velocity_preferred);
     fill(c.velocity_limit, limits.velocity_limit);
     fill(c.gradient_preferred, limits.gradient_preferred);
+    // A day half way between the design day and one that needs no heat.
+    if (!c.mild_day.given() && c.outdoor.value < no_heat_above) {
+        c.mild_day = Input<Temperature>::filled(c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value), "common-practice");
+    }
 }
 
 void fill_fabric(job::Fabric& f) {
@@ -66,6 +72,8 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
     const auto* kind = reference::find_emitter_kind(emitter.kind);
     fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
                                                     kind->exponent_source});
+    if (emitter.return_at.empty()) emitter.return_at = emitter.at;
+    if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
     if (!emitter.connection.empty()) return;
     // Valves are taken to have the size of the pipe that reaches them.
     for (const auto& section : sections) {
@@ -87,6 +95,10 @@ job::Job fill_defaults(job::Job job) {
     for (auto& room : job.rooms) fill_room(room);
     for (auto& section : job.sections) fill_section(section);
     for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
+    for (auto& mixer : job.mixers) {
+        if (!mixer.drop.given()) mixer.drop = job.conditions.drop;
+    }
+    if (job.heat_source && job.heat_source->return_at.empty()) job.heat_source->return_at = job.heat_source->at;
     return job;
 }
 

@@ -29,6 +29,7 @@ void visit_conditions(J& job, F&& visit) {
     visit(InputKind<Unit<Velocity>>{"velocity limit", unit::metre_per_second, 2}, "", c.velocity_limit);
     visit(InputKind<Unit<PressureGradient>>{"preferred pressure gradient", unit::pascal_per_metre, 0}, "",
           c.gradient_preferred);
+    visit(InputKind<CelsiusUnit>{"outdoor temperature on the milder day", unit::celsius, 1}, "", c.mild_day);
     visit(InputKind<NumberUnit>{"glycol concentration", unit::percent, 1}, "", job.fluid.concentration);
 }
 
@@ -77,6 +78,16 @@ void visit_rooms(J& job, F&& visit) {
     }
 }
 
+template <class S, class F>
+void visit_separation(S& s, F&& visit) {
+    using Flow = InputKind<Unit<VolumeFlow>>;
+    if (s.source_flow) visit(Flow{"flow on the source's side", unit::litre_per_minute, 1}, "", *s.source_flow);
+    if (s.volume) visit(InputKind<Unit<Volume>>{"content of buffer or volumiser", unit::litre, 0}, "", *s.volume);
+    if (s.plate_ua) visit(InputKind<Unit<HeatLossCoefficient>>{"UA of plate exchanger", unit::watt_per_kelvin, 0}, "", *s.plate_ua);
+    if (s.pressure_drop) visit(InputKind<Unit<Pressure>>{"pressure drop of plate or volumiser", unit::kilopascal, 1}, "", *s.pressure_drop);
+    if (s.pressure_drop_flow) visit(Flow{"flow of that drop", unit::litre_per_minute, 1}, "", *s.pressure_drop_flow);
+}
+
 template <class J, class F>
 void visit_plant(J& job, F&& visit) {
     for (auto& e : job.emitters) {
@@ -84,18 +95,33 @@ void visit_plant(J& job, F&& visit) {
         visit(InputKind<NumberUnit>{"emitter exponent", unit::number, 2}, e.id, e.exponent);
         visit(InputKind<Unit<Length>>{"emitter length", unit::millimetre, 0}, e.id, e.length);
         visit(InputKind<Unit<Length>>{"emitter height", unit::millimetre, 0}, e.id, e.height);
+        visit(InputKind<Unit<Length>>{"pipe in the floor", unit::metre, 1}, e.id, e.loop_length);
+        if (e.drop) visit(InputKind<Unit<TemperatureDifference>>{"temperature drop of emitter", unit::kelvin, 1}, e.id, *e.drop);
+        if (e.valves_kv) visit(InputKind<NumberUnit>{"Kv of valves, m³/h", unit::number, 2}, e.id, *e.valves_kv);
     }
     for (auto& s : job.sections) {
         visit(InputKind<Unit<Length>>{"section length", unit::metre, 1}, s.id, s.length);
         visit(InputKind<Unit<Length>>{"bore", unit::millimetre, 1}, s.id, s.bore);
         visit(InputKind<Unit<Length>>{"bore at inserts", unit::millimetre, 1}, s.id, s.insert_bore);
         visit(InputKind<Unit<Length>>{"roughness", unit::millimetre, 4}, s.id, s.roughness);
+        if (s.heat_loss) {
+            visit(InputKind<Unit<Conductivity>>{"heat loss of pipe", unit::watt_per_metre_kelvin, 3}, s.id, *s.heat_loss);
+            visit(InputKind<CelsiusUnit>{"surroundings of pipe", unit::celsius, 1}, s.id, s.surroundings);
+        }
     }
+    for (auto& m : job.mixers) {
+        visit(InputKind<CelsiusUnit>{"flow temperature of mixing set", unit::celsius, 1}, m.id, m.flow);
+        visit(InputKind<Unit<TemperatureDifference>>{"temperature drop beyond mixing set", unit::kelvin, 1}, m.id, m.drop);
+    }
+    if (job.separation) visit_separation(*job.separation, visit);
     if (!job.heat_source) return;
     auto& h = *job.heat_source;
     if (h.capacity) visit(InputKind<Unit<Power>>{"heat source capacity", unit::kilowatt, 2}, "", *h.capacity);
     if (h.minimum_flow) {
         visit(InputKind<Unit<VolumeFlow>>{"heat source minimum flow", unit::litre_per_minute, 1}, "", *h.minimum_flow);
+    }
+    if (h.maximum_drop) {
+        visit(InputKind<Unit<TemperatureDifference>>{"heat source maximum drop", unit::kelvin, 1}, "", *h.maximum_drop);
     }
     if (h.pressure_drop) {
         visit(InputKind<Unit<Pressure>>{"heat source pressure drop", unit::kilopascal, 1}, "", *h.pressure_drop);

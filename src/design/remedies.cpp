@@ -1,14 +1,18 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/remedies.hpp"
 
 #include "design/parts.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopfolio::design {
 
 namespace {
+
+constexpr Power rating_step = Power::from_si(10.0);   // ratings are read from tables in steps like this
 
 /// The wider pipe that a section would be given; null for the largest of its material.
 const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
@@ -46,6 +50,18 @@ void note(std::vector<PipeChange>& changes, PipeChange change) {
     else at->to = change.to;
 }
 
+/// Emitters that fall short, at the rating that just does at the temperatures that reach them.
+void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed) {
+    for (std::size_t i = 0; i < d.emitters.size(); ++i) {
+        const auto& r = d.emitters[i];
+        if (r.finding.verdict != Verdict::change || r.needed_at_50k <= Power{}) continue;
+        const double steps = std::ceil(r.needed_at_50k / rating_step);
+        job.emitters[i].output_at_50k = Input<Power>::filled(steps * rating_step, "common-practice");
+        job.emitters[i].existing = false;
+        changed.push_back(static_cast<int>(i));
+    }
+}
+
 bool too_weak(const Design& d) { return d.duty.circulator && d.duty.circulator->verdict == Verdict::change; }
 
 }  // namespace
@@ -68,6 +84,32 @@ std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& d
     remedy.available = *d.duty.available;
     remedy.verdict = d.duty.circulator->verdict;
     return remedy;
+}
+
+std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& design) {
+    std::pair<job::Job, Changes> out{filled, {}};
+    auto& [job, changes] = out;
+    for (std::size_t i = 0; i < design.sections.size(); ++i) {
+        if (design.sections[i].verdict != Verdict::change) continue;
+        const auto* to = wider(job.sections[i], design.sections[i]);
+        if (to == nullptr) continue;
+        replace_pipe(job.sections[i], *to);
+        changes.pipes.push_back({static_cast<int>(i), to});
+    }
+    enlarge_emitters(design, job, changes.emitters);
+    const auto again = design::design(job);
+    const auto* d = std::get_if<Design>(&again);
+    if (d == nullptr || !too_weak(*d)) return out;
+    if (const auto remedy = widen_for_pump(job, *d)) {
+        for (const auto& change : remedy->changes) {
+            replace_pipe(job.sections[static_cast<std::size_t>(change.section)], *change.to);
+            note(changes.pipes, change);
+        }
+        return out;
+    }
+    changes.circulator = true;
+    job.circulator.reset();
+    return out;
 }
 
 }  // namespace loopfolio::design

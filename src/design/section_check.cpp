@@ -73,25 +73,37 @@ void find_capacity(const job::Job& job, const Design& d, const physics::Conduit&
 }
 
 void find_pressure(const job::Section& s, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
-    r.flow = r.load / (d.state.specific_heat * d.drop);
+    r.load = r.flow * d.state.specific_heat * d.drop;
     r.volume_flow = r.flow / d.state.density;
     r.hydraulic = physics::pipe_flow(r.flow, pipe, d.state);
     if (s.insert_bore.given()) {
         r.insert_loss_factor = joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
     }
     r.fitting_loss_factor = loss_factor(s.fittings) + r.insert_loss_factor;
-    r.friction = 2.0 * (r.hydraulic.gradient * s.length.value);
-    r.fittings = 2.0 * r.fitting_loss_factor * r.hydraulic.dynamic_pressure;
+    r.friction = static_cast<double>(r.pipes) * (r.hydraulic.gradient * s.length.value);
+    r.fittings = static_cast<double>(r.pipes) * r.fitting_loss_factor * r.hydraulic.dynamic_pressure;
     r.pressure_drop = r.friction + r.fittings;
+}
+
+/// Whether every emitter runs at the design drop, so that flows are loads by another name.
+bool job_drop_everywhere(const Design& d) {
+    return std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; });
 }
 
 void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, const Design& d) {
     trace.open(Subject::section, s.id);
     const auto& h = r.hydraulic;
-    trace.step({"load", "sum of the emitters that it feeds", text(r.load, unit::watt, 0), ""});
-    trace.step({"mass flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed(r.load.si(), 0),
-                fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)),
-                text(r.flow, unit::kilogram_per_second, 4), ""});
+    if (d.tree && job_drop_everywhere(d)) {
+        trace.step({"load", "sum of the emitters that it feeds", text(r.load, unit::watt, 0), ""});
+        trace.step({"mass flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed(r.load.si(), 0),
+                    fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)),
+                    text(r.flow, unit::kilogram_per_second, 4), ""});
+    } else {
+        trace.step({"mass flow", d.tree ? "sum of the emitters that it feeds" : "from the solution of the whole network with the emitters' design flows",
+                    text(r.flow, unit::kilogram_per_second, 4), ""});
+        trace.step({"load", fmt::format("that it carries at the design drop: Φ = m·c·Δθ = {} × {} × {}", fixed(r.flow.si(), 4),
+                    fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)), text(r.load, unit::watt, 0), ""});
+    }
     trace.step({"velocity", fmt::format("v = 4m / (π·ρ·d²), ρ = {}, d = {}",
                 text(d.state.density, unit::kilogram_per_cubic_metre, 2), text(s.bore.value, unit::millimetre, 1)),
                 text(h.velocity, unit::metre_per_second, 3), s.bore.source});
@@ -101,9 +113,12 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
                 text(s.roughness.value, unit::millimetre, 4)), fixed(h.friction_factor, 5), "colebrook-white"});
     trace.step({"pressure gradient", fmt::format("R = f·ρv²/(2d), ρv²/2 = {}", text(h.dynamic_pressure, unit::pascal, 1)),
                 text(h.gradient, unit::pascal_per_metre, 1), "colebrook-white"});
-    trace.step({"straight pipe, flow and return", fmt::format("2·R·L = 2 × {} × {}", fixed(h.gradient.si(), 1),
+    const char* twice = r.pipes == 2 ? "2·" : "";
+    trace.step({r.pipes == 2 ? "straight pipe, flow and return" : "straight pipe, this pipe only",
+                fmt::format("{}R·L = {}{} × {}", twice, r.pipes == 2 ? "2 × " : "", fixed(h.gradient.si(), 1),
                 text(s.length.value, unit::metre, 1)), text(r.friction, unit::pascal, 0), ""});
-    trace.step({"fittings, flow and return", fmt::format("2·Σζ·ρv²/2, Σζ = {}{}", fixed(r.fitting_loss_factor, 2),
+    trace.step({r.pipes == 2 ? "fittings, flow and return" : "fittings, this pipe only",
+                fmt::format("{}Σζ·ρv²/2, Σζ = {}{}", twice, fixed(r.fitting_loss_factor, 2),
                 r.insert_loss_factor > 0.0 ? fmt::format(" (of which inserts {})", fixed(r.insert_loss_factor, 2)) : ""),
                 text(r.fittings, unit::pascal, 0), "faber-kell-2002"});
     trace.step({"pressure drop", "sum", text(r.pressure_drop, unit::kilopascal, 3), ""});
@@ -116,21 +131,6 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
     if (r.drop_to_keep) {
         trace.step({"drop at which it is kept", "smallest drop with both preferred limits kept",
                     text(*r.drop_to_keep, unit::kelvin, 1), ""});
-    }
-}
-
-/// Sums the emitters' loads from the ends of the tree towards the source.
-void add_up_loads(const job::Job& job, Design& d, const std::vector<int>& order, const std::vector<int>& parent,
-                  const std::vector<int>& emitter_node) {
-    std::vector<Power> at_node(d.nodes.size());
-    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
-        at_node[static_cast<std::size_t>(emitter_node[i])] += d.emitters[i].load;
-    }
-    for (auto node = order.rbegin(); node != order.rend(); ++node) {
-        const auto n = static_cast<std::size_t>(*node);
-        if (parent[n] < 0) continue;
-        d.sections[static_cast<std::size_t>(d.node_parent_section[n])].load = at_node[n];
-        at_node[static_cast<std::size_t>(parent[n])] += at_node[n];
     }
 }
 
@@ -150,8 +150,7 @@ void judge(const job::Job& job, const job::Section& s, const physics::Conduit& p
 
 }  // namespace
 
-void check_sections(const job::Job& job, Design& design, const TreeIndex& tree, Trace* trace) {
-    add_up_loads(job, design, tree.order, tree.parent_node, tree.emitter_node);
+void check_sections(const job::Job& job, Design& design, Trace* trace) {
     const Temperature floor = lowest_return(job);
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
         const auto& s = job.sections[i];

@@ -28,6 +28,17 @@ void check_flow_over_rooms(const Draft& draft) {
     }
 }
 
+void check_mild_day_under_rooms(const Draft& draft) {
+    const Conditions& c = draft.job.conditions;
+    if (!c.mild_day.given()) return;
+    for (std::size_t i = 0; i < draft.rooms.size(); ++i) {
+        const Room& room = draft.job.rooms[i];
+        if (!room.heated || !room.temperature.given() || room.temperature.value > c.mild_day.value) continue;
+        complain(draft.rooms[i], "temperature_c", "must be above the milder day's, " + celsius_text(c.mild_day.value),
+                 "choose a colder `mild_day_temperature_c`");
+    }
+}
+
 }  // namespace
 
 void check_temperatures(const Draft& draft) {
@@ -39,7 +50,12 @@ void check_temperatures(const Draft& draft) {
     if (c.outdoor.given() && c.outdoor.value > Temperature::from_celsius(5)) {
         warn(*draft.conditions, "outdoor_temperature_c", "is mild for a design outdoor temperature");
     }
+    if (c.mild_day.given() && c.outdoor.given() && c.mild_day.value <= c.outdoor.value) {
+        complain(*draft.conditions, "mild_day_temperature_c", "must be above the design outdoor temperature, " +
+                 celsius_text(c.outdoor.value));
+    }
     check_flow_over_rooms(draft);
+    check_mild_day_under_rooms(draft);
 }
 
 namespace {
@@ -63,6 +79,7 @@ void check_ids(const Draft& draft) {
     check_unique(draft.job.rooms, draft.rooms);
     check_unique(draft.job.emitters, draft.emitters);
     check_unique(draft.job.sections, draft.sections);
+    check_unique(draft.job.mixers, draft.mixers);
 }
 
 namespace {

@@ -20,6 +20,8 @@ struct Draft {
     std::vector<Mapping> emitters;
     std::vector<Mapping> sections;
     std::optional<Mapping> heat_source;
+    std::vector<Mapping> mixers;
+    std::vector<Mapping> further_circulators;
 };
 
 // One function for each part of the file; `top` is the whole of it.
@@ -29,13 +31,20 @@ void read_rooms(const Mapping& top, Draft& draft);
 void read_emitters(const Mapping& top, Draft& draft);
 void read_pipework(const Mapping& top, Draft& draft);
 void read_plant(const Mapping& top, Draft& draft);
+/// Circulators beside the main one, mixing sets and what separates the source.
+void read_hydraulics(const Mapping& top, Draft& draft);
 
 [[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
+[[nodiscard]] Circulator read_circulator(const Mapping& m);
+/// A flow that may be written in litres a minute or in litres a second, but not in both.
+[[nodiscard]] Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second);
 
 // What holds between fields; each reports through the mappings of the draft.
 void check_temperatures(const Draft& draft);
 void check_ids(const Draft& draft);
 void check_references(const Draft& draft);
 void check_pipework(const Draft& draft);
+/// Every emitter has a way there and a way back. Sections and references must be whole.
+void check_flow_and_return(const Draft& draft);
 
 }  // namespace loopfolio::job

@@ -33,12 +33,9 @@ public:
     }
     std::size_t group_of(std::string_view name) { return group_of(number(name)); }
 
-    /// False where the two were joined already.
-    bool join(std::string_view a, std::string_view b) {
+    void join(std::string_view a, std::string_view b) {
         const std::size_t x = group_of(a);
-        const std::size_t y = group_of(b);
-        parents_[x] = y;
-        return x != y;
+        parents_[x] = group_of(b);
     }
 
 private:
@@ -57,12 +54,12 @@ Junctions join_sections(const Draft& draft) {
         if (section.from == section.to) {
             (void)out.number(section.from);
             complain(draft.sections[i], "to", "is the junction that the section starts from");
-        } else if (!out.join(section.from, section.to)) {
-            complain(
-                draft.sections[i], "",
-                "closes a ring between `" + section.from + "` and `" + section.to + "`",
-                "this version designs tree-shaped pipework: leave out the section that carries least");
+        } else {
+            out.join(section.from, section.to);
         }
+    }
+    for (const auto& mixer : draft.job.mixers) {
+        if (!mixer.from.empty() && !mixer.to.empty()) out.join(mixer.from, mixer.to);
     }
     return out;
 }
@@ -90,9 +87,9 @@ std::string junction_hint(std::string_view wanted, const std::vector<std::string
     return near.empty() ? "" : "did you mean " + named(near) + "?";
 }
 
-bool check_junction(const Mapping& m, const std::string& at, const Junctions& junctions) {
+bool check_junction(const Mapping& m, std::string_view key, const std::string& at, const Junctions& junctions) {
     if (at.empty() || junctions.known(at)) return !at.empty();
-    complain(m, "at", "is not a junction: no section starts or ends there",
+    complain(m, key, "is not a junction: no section starts or ends there",
              junction_hint(at, junctions.names()));
     return false;
 }
@@ -156,8 +153,16 @@ void warn_of_dead_ends(const Draft& draft, const std::string& root) {
         ++uses[section.from];
         ++uses[section.to];
     }
-    for (const auto& emitter : draft.job.emitters) ++uses[emitter.at];
+    for (const auto& emitter : draft.job.emitters) {
+        ++uses[emitter.at];
+        ++uses[emitter.return_at];
+    }
+    for (const auto& mixer : draft.job.mixers) {
+        ++uses[mixer.from];
+        ++uses[mixer.to];
+    }
     ++uses[root];
+    ++uses[draft.job.heat_source->return_at];
     for (std::size_t i = 0; i < draft.sections.size(); ++i) {
         const Section& section = draft.job.sections[i];
         for (const auto& [key, end] : {std::pair{"from", section.from}, std::pair{"to", section.to}}) {
@@ -176,13 +181,29 @@ void check_pipework(const Draft& draft) {
     if (sections.empty() || !std::all_of(sections.begin(), sections.end(), complete)) return;
     if (!draft.heat_source || draft.job.heat_source->at.empty()) return;
     const std::string& root = draft.job.heat_source->at;
-    bool whole = check_junction(*draft.heat_source, root, junctions);
+    bool whole = check_junction(*draft.heat_source, "at", root, junctions);
     const std::string& start = whole ? root : sections.front().from;
+    if (has(*draft.heat_source, "return_at")) {
+        whole = check_junction(*draft.heat_source, "return_at", draft.job.heat_source->return_at, junctions) && whole;
+    }
+    for (const auto& candidate : draft.job.heat_source->could_join_at) {
+        if (candidate == root) complain(*draft.heat_source, "could_join_at", "names `" + root + "`, where it joins already");
+        else if (!junctions.known(candidate)) {
+            complain(*draft.heat_source, "could_join_at", "`" + candidate + "` is not a junction: no section starts or ends there",
+                     junction_hint(candidate, junctions.names()));
+        }
+    }
     for (std::size_t i = 0; i < draft.emitters.size(); ++i) {
-        whole = check_junction(draft.emitters[i], draft.job.emitters[i].at, junctions) && whole;
+        const auto& emitter = draft.job.emitters[i];
+        whole = check_junction(draft.emitters[i], "at", emitter.at, junctions) && whole;
+        if (emitter.return_at != emitter.at) {
+            whole = check_junction(draft.emitters[i], "return_at", emitter.return_at, junctions) && whole;
+        }
     }
     whole = check_joined(draft, junctions, start) && whole;
-    if (whole) warn_of_dead_ends(draft, root);   // else a dead end is only a slip seen twice
+    if (!whole) return;
+    warn_of_dead_ends(draft, root);   // else a dead end is only a slip seen twice
+    check_flow_and_return(draft);
 }
 
 }  // namespace loopfolio::job

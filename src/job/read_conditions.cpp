@@ -56,6 +56,7 @@ void read_conditions(const Mapping& top, Draft& draft) {
             input_at(m, "velocity_preferred_m_per_s", unit::metre_per_second),
             input_at(m, "velocity_limit_m_per_s", unit::metre_per_second),
             input_at(m, "gradient_preferred_pa_per_m", unit::pascal_per_metre),
+            input_at(m, "mild_day_temperature_c", unit::celsius),
         };
         const Conditions& c = draft.job.conditions;
         if (c.velocity_preferred.given() && c.velocity_limit.given() &&

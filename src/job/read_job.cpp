@@ -17,6 +17,7 @@ void read_parts(const Mapping& top, Draft& draft) {
     read_emitters(top, draft);
     read_pipework(top, draft);
     read_plant(top, draft);
+    read_hydraulics(top, draft);
 }
 
 void check(const Draft& draft) {

@@ -26,6 +26,14 @@ bool existing_at(const Mapping& m) {
     return choice_at(m, "state", "state", std::span<const reference::Named<bool>>{states}).value_or(true);
 }
 
+Carries carries_at(const Mapping& m) {
+    static constexpr std::array<reference::Named<Carries>, 4> names{{{Carries::both, "both", ""},
+                                                                     {Carries::flow, "flow", ""},
+                                                                     {Carries::return_, "return", ""},
+                                                                     {Carries::loop, "loop", ""}}};
+    return choice_at(m, "carries", "use of a section", std::span<const reference::Named<Carries>>{names}).value_or(Carries::both);
+}
+
 FittingCount read_fitting(const Mapping& m, const std::vector<std::string_view>& names) {
     FittingCount out;
     out.place = m.node != nullptr ? m.node->place : Place{};
@@ -64,11 +72,18 @@ void read_emitters(const Mapping& top, Draft& draft) {
         out.name = text_at(m, "name");
         out.room = id_at(m, "room");
         out.at = id_at(m, "at");
+        out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
         out.kind = name_at(m, "kind", "kind of emitter", kinds);
         out.output_at_50k = input_at(m, "output_at_50k_w", unit::watt);
         out.exponent = input_at(m, "exponent", unit::number);
         out.length = input_at(m, "length_mm", unit::millimetre);
         out.height = input_at(m, "height_mm", unit::millimetre);
+        out.drop = if_given(input_at(m, "temperature_drop_k", unit::kelvin));
+        out.valves_kv = if_given(input_at(m, "valves_kv_m3_per_h", unit::number));
+        if (const auto loop = open_child(m, "loop", group("loop"))) {
+            out.loop_pipe = name_at(*loop, "pipe", "pipe", pipes);
+            out.loop_length = input_at(*loop, "length_m", unit::metre);
+        }
         out.fittings = read_fittings(m);
         out.connection = name_at(m, "connection", "pipe", pipes);
         out.existing = existing_at(m);
@@ -92,6 +107,12 @@ void read_pipework(const Mapping& top, Draft& draft) {
         out.insert_bore = input_at(m, "insert_bore_mm", unit::millimetre);
         out.roughness = input_at(m, "roughness_mm", unit::millimetre);
         out.length = input_at(m, "length_m", unit::metre);
+        out.carries = carries_at(m);
+        out.heat_loss = if_given(input_at(m, "heat_loss_w_per_mk", unit::watt_per_metre_kelvin));
+        out.surroundings = input_at(m, "surroundings_c", unit::celsius);
+        out.closed = flag_at(m, "closed", false);
+        if (has(m, "heat_loss_w_per_mk")) demand(m, "surroundings_c", "a pipe loses heat to something");
+        else if (has(m, "surroundings_c")) demand(m, "heat_loss_w_per_mk", "its surroundings are given");
         out.fittings = read_fittings(m);
         out.existing = existing_at(m);
         out.where = text_at(m, "where");

@@ -2,11 +2,80 @@
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
 
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
 namespace loopfolio::job {
 
 namespace {
 
-/// A flow that may be written in litres a minute or in litres a second, but not in both.
+/// At one outdoor temperature a higher flow temperature never makes heat more easily.
+void check_performance(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
+    if (points.size() != items.size()) return;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        for (std::size_t k = 0; k < i; ++k) {
+            if (points[i].outdoor != points[k].outdoor) continue;
+            if (points[i].flow == points[k].flow) {
+                complain(items[i], "flow_c", "stands twice at this outdoor temperature");
+                return;
+            }
+            const bool hotter = points[i].flow > points[k].flow;
+            const auto& above = hotter ? points[i] : points[k];
+            const auto& below = hotter ? points[k] : points[i];
+            if (above.performance > below.performance) {
+                complain(items[i], "ratio", "rises with the flow temperature at one outdoor temperature",
+                         "a heat pump makes heat less easily at a higher flow temperature");
+                return;
+            }
+            if (above.capacity && below.capacity && *above.capacity > *below.capacity) {
+                warn(items[i], "capacity_kw", "rises with the flow temperature at one outdoor temperature");
+            }
+        }
+    }
+}
+
+/// Interpolation needs every outdoor temperature with every flow temperature.
+void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
+    std::set<double> outdoors, flows;
+    std::set<std::pair<double, double>> there;
+    for (const auto& p : points) {
+        outdoors.insert(p.outdoor.celsius());
+        flows.insert(p.flow.celsius());
+        there.insert({p.outdoor.celsius(), p.flow.celsius()});
+    }
+    for (const double outdoor : outdoors) {
+        for (const double flow : flows) {
+            if (there.contains({outdoor, flow})) continue;
+            complain(m, "points", "have a hole: none at " + decimal(std::round(outdoor * 100.0) / 100.0) + " °C outdoors and " +
+                     decimal(std::round(flow * 100.0) / 100.0) + " °C flow",
+                     "give every outdoor temperature with every flow temperature");
+            return;
+        }
+    }
+}
+
+void read_performance(const Mapping& m, HeatSource& out) {
+    out.performance_source = text_at(m, "source");
+    const auto items = open_items(m, "points", group("points"));
+    for (const auto& item : items) {
+        const auto outdoor = plain_at(item, "outdoor_c");
+        const auto flow = plain_at(item, "flow_c");
+        const auto ratio = plain_at(item, "ratio");
+        if (!outdoor || !flow || !ratio) continue;
+        PerformancePoint p{Temperature::from_celsius(*outdoor), Temperature::from_celsius(*flow), {}, *ratio, {}};
+        if (const auto kilowatts = plain_at(item, "capacity_kw")) p.capacity = unit::kilowatt(*kilowatts);
+        if (item.node != nullptr) p.place = item.node->place;
+        out.performance.push_back(p);
+    }
+    check_performance(items, out.performance);
+    if (out.performance.size() == items.size()) check_grid(m, out.performance);
+    std::ranges::sort(out.performance, {}, [](const PerformancePoint& p) { return std::pair{p.outdoor, p.flow}; });
+}
+
+}  // namespace
+
 Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second) {
     if (has(m, per_minute) && has(m, per_second)) {
         complain(m, per_second, "says the same as " + named(per_minute), "keep one of the two");
@@ -15,10 +84,16 @@ Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::st
     return out.given() ? out : input_at(m, per_second, unit::litre_per_second);
 }
 
+namespace {
+
 HeatSource read_heat_source(const Mapping& m) {
     HeatSource out;
     out.name = text_at(m, "name");
     out.at = id_at(m, "at");
+    out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
+    out.could_join_at = texts_at(m, "could_join_at");
+    out.maximum_drop = if_given(input_at(m, "maximum_drop_k", unit::kelvin));
+    if (const auto table = open_child(m, "performance", group("performance"))) read_performance(*table, out);
     out.capacity = if_given(input_at(m, "capacity_kw", unit::kilowatt));
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
     out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
@@ -31,48 +106,6 @@ HeatSource read_heat_source(const Mapping& m) {
         demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");
     }
     if (has_flow) demand(m, "pressure_drop_kpa", "its flow is given");
-    return out;
-}
-
-std::optional<CurvePoint> read_point(const Mapping& m) {
-    const auto head = plain_at(m, "head_kpa");
-    const auto per_minute = plain_at(m, "flow_l_per_min");
-    const auto per_second = plain_at(m, "flow_l_per_s");
-    if (has(m, "flow_l_per_min") && has(m, "flow_l_per_s")) {
-        complain(m, "flow_l_per_s", "says the same as `flow_l_per_min`", "keep one of the two");
-    }
-    if (!has(m, "flow_l_per_s")) demand(m, "flow_l_per_min", "a head belongs to a flow");
-    if (!head || (!per_minute && !per_second)) return std::nullopt;
-    const VolumeFlow flow =
-        per_minute ? *per_minute * unit::litre_per_minute : *per_second * unit::litre_per_second;
-    return CurvePoint{flow, *head * unit::kilopascal};
-}
-
-std::vector<CurvePoint> read_curve(const Mapping& circulator) {
-    std::vector<CurvePoint> out;
-    for (const auto& m : open_items(circulator, "curve", group("curve"))) {
-        const auto point = read_point(m);
-        if (!point) continue;
-        if (!out.empty() && point->flow <= out.back().flow) {
-            complain(m, has(m, "flow_l_per_s") ? "flow_l_per_s" : "flow_l_per_min",
-                     "must be above the flow of the point before");
-        }
-        if (!out.empty() && point->head >= out.back().head) {
-            complain(m, "head_kpa", "must be below the head of the point before",
-                     "list the points from no flow to most flow; the head falls on the way");
-        }
-        out.push_back(*point);
-    }
-    return out;
-}
-
-Circulator read_circulator(const Mapping& m) {
-    Circulator out;
-    out.place = m.node != nullptr ? m.node->place : Place{};
-    out.name = text_at(m, "name");
-    out.curve = read_curve(m);
-    out.basis = choice_at(m, "basis", "basis", basis_names()).value_or(Basis::document);
-    out.source = text_at(m, "source");
     return out;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "job/vocabulary.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace loopfolio::job {
@@ -35,6 +36,18 @@ consteval Field list(std::string_view key, Need need, int least, int most) {
     return {key, Form::list, need, static_cast<double>(least), static_cast<double>(most)};
 }
 
+/// A valve's Kv is the flow in m3/h of water that drops 1 bar in it: read as a number with that unit.
+constexpr NumberUnit kv_unit{1.0, "m³/h", "_m3_per_h"};
+
+template <std::size_t N, class... More>
+consteval auto with(const std::array<Field, N>& fields, More... more) {
+    std::array<Field, N + sizeof...(More)> out{};
+    std::copy(fields.begin(), fields.end(), out.begin());
+    std::size_t at = N;
+    ((out[at++] = more), ...);
+    return out;
+}
+
 constexpr std::array top_fields{
     Field{"loopfolio", Form::whole, always, 1, 1, "", "", "this program reads version 1 of the job file"},
     mapping("job", always),
@@ -51,6 +64,9 @@ constexpr std::array top_fields{
     mapping("pipework", always),
     mapping("heat_source", always),
     mapping("circulator", optional),
+    list("further_circulators", optional, 0, 10),
+    list("mixers", optional, 0, 10),
+    mapping("separation", optional),
     mapping("hot_water", optional),
     flag("old_lagging"),
 };
@@ -80,6 +96,7 @@ constexpr std::array conditions_fields{
     measure("velocity_preferred_m_per_s", optional, 0.1, 5, unit::metre_per_second),
     measure("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second),
     measure("gradient_preferred_pa_per_m", optional, 20, 5000, unit::pascal_per_metre),
+    measure("mild_day_temperature_c", optional, -20, 18, unit::celsius),
 };
 constexpr std::array fluid_fields{
     choice("kind", always),
@@ -122,13 +139,18 @@ constexpr std::array element_fields{
 };
 
 constexpr std::array emitter_fields{
-    id("id", always), maybe_line("name"), id("room", always), id("at", always), choice("kind", always),
+    id("id", always), maybe_line("name"), id("room", always), id("at", always), id("return_at", optional),
+    choice("kind", always),
+    measure("temperature_drop_k", optional, 1, 30, unit::kelvin),
+    measure("valves_kv_m3_per_h", optional, 0.01, 20, kv_unit),
+    mapping("loop", optional),
     measure("output_at_50k_w", always, 20, 20'000, unit::watt),
     measure("exponent", optional, 1.0, 1.6, unit::number),
     measure("length_mm", optional, 100, 20'000, unit::millimetre),
     measure("height_mm", optional, 50, 3'000, unit::millimetre),
     choice("connection", optional), list("fittings", optional, 0, 50), choice("state", optional),
 };
+constexpr std::array loop_fields{choice("pipe", always), measure("length_m", always, 1, 300, unit::metre)};
 constexpr std::array fitting_fields{
     choice("kind", always),
     Field{"count", Form::whole, always, 0, 1000},
@@ -138,14 +160,17 @@ constexpr std::array pipework_fields{list("sections", always, 1, 5000)};
 constexpr std::array section_fields{
     id("id", always), id("from", always), id("to", always), choice("pipe", always),
     measure("length_m", always, 0.01, 500, unit::metre),
-    list("fittings", optional, 0, 50), choice("state", optional), maybe_line("where"),
+    choice("carries", optional), list("fittings", optional, 0, 50), choice("state", optional), maybe_line("where"),
+    measure("heat_loss_w_per_mk", optional, 0, 5, unit::watt_per_metre_kelvin),
+    measure("surroundings_c", depends, -10, 40, unit::celsius), flag("closed"),
     measure("bore_mm", optional, 3, 200, unit::millimetre),
     measure("insert_bore_mm", optional, 2, 200, unit::millimetre),
     measure("roughness_mm", optional, 0, 5, unit::millimetre),
 };
 
 constexpr std::array heat_source_fields{
-    line("name", always), id("at", always),
+    line("name", always), id("at", always), id("return_at", optional), lines("could_join_at", optional, 20),
+    measure("maximum_drop_k", optional, 1, 40, unit::kelvin), mapping("performance", optional),
     measure("capacity_kw", optional, 0.5, 100, unit::kilowatt),
     measure("minimum_flow_l_per_min", optional, 0.1, 300, unit::litre_per_minute),
     measure("minimum_flow_l_per_s", optional, 0.001, 5, unit::litre_per_second),
@@ -154,11 +179,43 @@ constexpr std::array heat_source_fields{
     measure("pressure_drop_flow_l_per_s", depends, 0.001, 5, unit::litre_per_second),
     flag("flammable_refrigerant"), flag("replaces_gas_appliance"),
 };
+constexpr std::array performance_fields{maybe_text("source"), list("points", always, 1, 400)};
+constexpr std::array performance_point_fields{
+    Field{"outdoor_c", Form::plain, always, -30, 30, "°C", "_c"},
+    Field{"flow_c", Form::plain, always, 20, 85, "°C", "_c"},
+    Field{"capacity_kw", Form::plain, optional, 0.1, 200, "kW", "_kw"},
+    Field{"ratio", Form::plain, always, 1, 10},
+};
 constexpr std::array circulator_fields{
-    line("name", always),
-    choice("basis", optional),
-    maybe_text("source"),
-    list("curve", optional, 2, 100),
+    line("name", always), choice("mode", optional), choice("basis", optional), maybe_text("source"),
+    list("curve", optional, 2, 100), mapping("quadratic", depends),
+    Field{"set_head_kpa", Form::plain, depends, 0.5, 200, "kPa", "_kpa"},
+    Field{"set_flow_l_per_min", Form::plain, depends, 0.1, 300, "L/min", "_l_per_min"},
+    Field{"set_flow_l_per_s", Form::plain, depends, 0.001, 5, "L/s", "_l_per_s"},
+};
+constexpr auto further_circulator_fields = with(circulator_fields, id("in", always), id("towards", always), choice("pipe", depends));
+constexpr std::array quadratic_fields{
+    Field{"shutoff_kpa", Form::plain, always, 0.5, 200, "kPa", "_kpa"},
+    Field{"linear_kpa_min_per_l", Form::plain, optional, 0, 100, "kPa·min/L", "_kpa_min_per_l"},
+    Field{"square_kpa_min2_per_l2", Form::plain, optional, 0, 100, "kPa·min²/L²", "_kpa_min2_per_l2",
+          "below 0 the head would rise with the flow"},
+};
+constexpr std::array mixer_fields{
+    id("id", always), id("from", always), id("to", always),
+    measure("flow_temperature_c", always, 20, 60, unit::celsius),
+    measure("temperature_drop_k", optional, 1, 30, unit::kelvin),
+    mapping("circulator", optional),
+};
+constexpr std::array separation_fields{
+    choice("kind", always),
+    measure("source_flow_l_per_min", depends, 0.5, 300, unit::litre_per_minute),
+    measure("source_flow_l_per_s", depends, 0.005, 5, unit::litre_per_second),
+    mapping("source_circulator", depends),
+    measure("volume_l", depends, 0.5, 5000, unit::litre),
+    measure("plate_ua_w_per_k", depends, 10, 50'000, unit::watt_per_kelvin),
+    measure("pressure_drop_kpa", depends, 0, 200, unit::kilopascal),
+    measure("pressure_drop_flow_l_per_min", depends, 0.1, 300, unit::litre_per_minute),
+    measure("pressure_drop_flow_l_per_s", depends, 0.001, 5, unit::litre_per_second),
 };
 constexpr std::array curve_fields{
     Field{"flow_l_per_min", Form::plain, depends, 0, 300, "L/min", "_l_per_min"},
@@ -182,9 +239,16 @@ constexpr std::array groups{
     Group{"emitters", emitter_fields},
     Group{"pipework", pipework_fields},
     Group{"sections", section_fields},
+    Group{"loop", loop_fields},
     Group{"fittings", fitting_fields},
     Group{"heat_source", heat_source_fields},
+    Group{"performance", performance_fields},
+    Group{"points", performance_point_fields},
     Group{"circulator", circulator_fields},
+    Group{"further_circulators", further_circulator_fields},
+    Group{"quadratic", quadratic_fields},
+    Group{"mixers", mixer_fields},
+    Group{"separation", separation_fields},
     Group{"curve", curve_fields},
     Group{"hot_water", hot_water_fields},
     Group{"a value", value_fields},

@@ -32,8 +32,8 @@ enum class Need {
 /// One key of the job file.
 struct Field {
     std::string_view key;
-    Form form;
-    Need need;
+    Form form{};
+    Need need{};
     double low = 0.0;                ///< of a number, inclusive; of a text, characters; of a list, items
     double high = 0.0;
     std::string_view unit{};         ///< symbol; empty for a pure number

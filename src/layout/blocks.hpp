@@ -20,6 +20,7 @@ void set_block(const report::KeyFigures& block, const Setting& setting, Galley& 
 void set_block(const report::Table& block, const Setting& setting, Galley& galley);
 void set_block(const report::Facts& block, const Setting& setting, Galley& galley);
 void set_block(const report::BarChart& block, const Setting& setting, Galley& galley);
+void set_block(const report::LineChart& block, const Setting& setting, Galley& galley);
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley);
 void set_block(const report::VerdictKey& block, const Setting& setting, Galley& galley);
 void set_block(const report::Checklist& block, const Setting& setting, Galley& galley);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/scale.hpp"
 #include "layout/text_flow.hpp"
 #include "loopfolio/base/number_text.hpp"
 
@@ -29,17 +30,6 @@ struct Axis {
     [[nodiscard]] double x(double value) const { return left + (value - low) / (high - low) * width; }
 };
 
-/// The smallest of 1, 2, 5 times a power of ten that is at least `rough`.
-double round_step(double rough) {
-    const double power = std::pow(10.0, std::floor(std::log10(rough)));
-    for (const double factor : {1.0, 2.0, 5.0}) {
-        if (factor * power >= rough * (1.0 - 1e-9)) return factor * power;
-    }
-    return 10.0 * power;
-}
-
-bool drawable(double value) { return std::isfinite(value) && std::abs(value) < 1e15; }
-
 Axis axis_for(const report::BarChart& chart, double left, double width) {
     Axis axis;
     axis.left = left;
@@ -52,12 +42,12 @@ Axis axis_for(const report::BarChart& chart, double left, double width) {
             high = std::max(high, value);
         }
     }
-    if (high - low <= 0.0) high = low + 1.0;
     constexpr double most_ticks = 9.0;
-    axis.step = round_step((high - low) / most_ticks);
-    axis.low = std::floor(low / axis.step + 1e-9) * axis.step;
-    axis.high = std::ceil(high / axis.step - 1e-9) * axis.step;
-    axis.decimals = std::clamp(static_cast<int>(-std::floor(std::log10(axis.step) + 1e-9)), 0, 9);
+    const Scale scale = scale_for(low, high, most_ticks);
+    axis.low = scale.low;
+    axis.high = scale.high;
+    axis.step = scale.step;
+    axis.decimals = scale.decimals;
     return axis;
 }
 

@@ -40,7 +40,9 @@ Findings task_refusals(const Pipework& p, const BalanceTask& task) {
     }
     r.about_index(-1);
     r.want("least_added", task.least_added.si(), 0.0);
-    if (task.emitters.empty()) r.add(FindingKind::bad_value, "emitters", 0.0);
+    if (task.emitters.empty() && (task.pumps.empty() || !task.pumps.front().flow)) {
+        r.add(FindingKind::bad_value, "emitters", 0.0);
+    }
     if (!p.drawn.empty()) r.add(FindingKind::bad_value, "drawn", static_cast<double>(p.drawn.size()));
     return out;
 }
@@ -155,7 +157,7 @@ void set_emitters(BalanceResult& r, const Pipework& p, const physics::FluidState
     // By what is available beyond the branch's own drop, so that one out of reach comes first.
     const auto spare = [&](int i) { return (r.emitters[at(i)].available - r.emitters[at(i)].own).si(); };
     std::ranges::stable_sort(r.order, [&](int a, int b) { return spare(a) < spare(b) - nothing_to_add; });
-    r.index_emitter = r.order.front();
+    r.index_emitter = r.order.empty() ? -1 : r.order.front();
 }
 
 void size_pumps(BalanceResult& r, const Pipework& p, const physics::FluidState& fluid,
@@ -192,6 +194,9 @@ BalanceResult balance(const Pipework& pipework, const physics::FluidState& fluid
     const auto level = levels_of(t.zero_node.size(), suction, asks);
     set_emitters(r, pipework, fluid, task, asks, level);
     size_pumps(r, pipework, fluid, task, t, flow, level);
+    r.flow = flow.flow;
+    for (const auto& e : task.emitters) r.flow[at(e.link)] = e.design_flow;
+    for (std::size_t i = 0; i < task.pumps.size(); ++i) r.flow[at(task.pumps[i].link)] = r.pump_flow[i];
     r.solved = true;
     return r;
 }

@@ -11,6 +11,8 @@ namespace loopfolio::network {
 
 namespace {
 
+constexpr double least_resistance = 1e-9;   // Pa/(kg/s)2
+
 Findings refusals_of(const Plan& plan) {
     Findings out;
     Refusals r{out};
@@ -32,6 +34,19 @@ Findings refusals_of(const Plan& plan) {
         ends(i, "flow_junction", plan.sources[i].flow_junction, "return_junction",
              plan.sources[i].return_junction);
     }
+    for (std::size_t i = 0; i < plan.mixers.size(); ++i) {
+        ends(i, "from", plan.mixers[i].from, "to", plan.mixers[i].to);
+        r.want("square_resistance", plan.mixers[i].square_resistance, least_resistance);
+    }
+    for (std::size_t i = 0; i < plan.pumps.size(); ++i) {
+        r.about_index(static_cast<int>(i));
+        r.want_index("section", plan.pumps[i].section, 0, plan.sections.size());
+    }
+    r.about_index(-1);
+    if (plan.header) {
+        r.want("square_resistance", plan.header->square_resistance, least_resistance);
+        if (plan.sources.empty()) r.add(FindingKind::bad_value, "sources", 0.0);
+    }
     return out;
 }
 
@@ -44,6 +59,7 @@ std::vector<char> doubled_junctions(const Plan& plan) {
     for (const auto& s : plan.sources) {
         if (s.flow_junction == s.return_junction) doubled[at(s.flow_junction)] = 1;
     }
+    for (const auto& m : plan.mixers) doubled[at(m.from)] = doubled[at(m.to)] = 1;
     return doubled;
 }
 
@@ -57,6 +73,10 @@ public:
         for (const auto& s : plan_.sections) add_section(s);
         for (const auto& e : plan_.emitters) add_emitter(e);
         for (const auto& s : plan_.sources) add_source(s);
+        if (!plan_.sources.empty()) out_.drive = out_.source_pump = out_.system.sources.front().link;
+        if (plan_.header) add_header(*plan_.header);
+        for (const auto& m : plan_.mixers) add_mixer(m);
+        for (const auto& p : plan_.pumps) add_pump_in_section(p);
         out_.system.rooms = plan_.rooms;
         out_.system.fluid = plan_.fluid;
         out_.system.outdoor = plan_.outdoor;
@@ -94,6 +114,7 @@ private:
         link.conduit = s.conduit;
         link.length = s.length;
         link.loss_factor = s.loss_factor;
+        link.closed = s.closed;
         SectionLinks links;
         if (s.carries != Carries::return_only) {
             link.from = flow_node(s.from);
@@ -112,7 +133,8 @@ private:
         Link link;
         link.from = flow_node(e.flow_junction);
         link.to = return_node(e.return_junction);
-        if (e.loss_factor > 0.0) link.conduit = e.connection;
+        if (e.loss_factor > 0.0 || e.length > Length{}) link.conduit = e.connection;
+        link.length = e.length;
         link.loss_factor = e.loss_factor;
         link.valve_resistance = e.valve_resistance;
         link.square_resistance = e.square_resistance;
@@ -124,9 +146,68 @@ private:
         link.from = return_node(s.return_junction);
         link.to = flow_node(s.flow_junction);
         link.square_resistance = s.square_resistance;
-        link.pump = static_cast<int>(out_.system.pipework.pumps.size());
-        out_.system.pipework.pumps.push_back(s.pump);
+        link.pump = new_pump(s.pump);
         out_.system.sources.push_back({add_link(link, {}), s.flow_temperature, s.capacity, s.minimum_flow});
+    }
+
+    int new_pump(const Pump& pump) {
+        out_.system.pipework.pumps.push_back(pump);
+        return static_cast<int>(out_.system.pipework.pumps.size()) - 1;
+    }
+
+    /// The source's link moves to the header's far side, with its resistance; what stays drives the emitters.
+    void add_header(const PlanHeader& h) {
+        const int top = new_node();
+        auto& links = out_.system.pipework.links;
+        const int bottom = links[at(out_.drive)].from;
+        Link source = links[at(out_.drive)];
+        source.to = top;
+        source.pump = new_pump(h.source_pump);
+        links[at(out_.drive)].from = top;
+        links[at(out_.drive)].square_resistance = 0.0;
+        out_.source_pump = add_link(source, {});
+        out_.system.sources.front().link = out_.source_pump;
+        Link header;
+        header.from = top;
+        header.to = bottom;
+        header.square_resistance = h.square_resistance;
+        out_.header = add_link(header, {});
+    }
+
+    void add_mixer(const PlanMixer& m) {
+        const int mixed = new_node();
+        const auto between = [&](int from, int to, double square, double valve, int pump) {
+            Link link;
+            link.from = from;
+            link.to = to;
+            link.square_resistance = square;
+            link.valve_resistance = valve;
+            link.pump = pump;
+            return add_link(link, {});
+        };
+        MixerLinks links;
+        links.valve = between(flow_node(m.from), mixed, m.square_resistance, m.valve_resistance, -1);
+        links.bypass = between(return_node(m.to), mixed, m.square_resistance, 0.0, -1);
+        links.pump = between(mixed, flow_node(m.to), 0.0, 0.0, new_pump(m.pump));
+        links.back = between(return_node(m.to), return_node(m.from), m.square_resistance, 0.0, -1);
+        out_.mixers.push_back(links);
+    }
+
+    /// The pipe ends at a new node, and the pump joins that to where it went.
+    void add_pump_in_section(const PlanPump& p) {
+        const auto& section = out_.sections[at(p.section)];
+        const bool in_return = section.flow < 0 || (p.in_return && section.return_ >= 0);
+        const int pipe = in_return ? section.return_ : section.flow;
+        const int middle = new_node();
+        const int end = std::exchange(out_.system.pipework.links[at(pipe)].to, middle);
+        Link link;
+        link.closed = out_.system.pipework.links[at(pipe)].closed;
+        // A return pipe is described from `to` to `from`.
+        const bool along = in_return == p.towards_from;
+        link.from = along ? middle : end;
+        link.to = along ? end : middle;
+        link.pump = new_pump(p.pump);
+        (void)add_link(link, {});
     }
 
     const Plan& plan_;

@@ -95,6 +95,10 @@ Tangent rise_at(const PumpLaw& law, double flow) {
     return most.value < target.value ? most : target;
 }
 
+Pressure pump_rise(const Pump& pump, VolumeFlow flow) {
+    return Pressure::from_si(rise_at(pump_law(pump), flow.si()).value);
+}
+
 bool past_curve(const PumpLaw& law, double flow) { return !law.flow.empty() && flow > law.flow.back(); }
 
 }  // namespace loopfolio::network

@@ -29,6 +29,8 @@ constexpr auto table = std::to_array<EmitterKind>({
      0.0, "", 3.0, "heating-table"},
     {"fan_convector", "fan convector", 1.05, 1.00, 1.10, "common-practice",
      0.0, "", 10.0, "common-practice"},
+    {"underfloor", "underfloor loop", 1.00, 1.00, 1.10, "en-1264",
+     0.0, "", 0.0, "common-practice"},
 });
 
 }  // namespace

@@ -54,6 +54,9 @@ constexpr auto table = std::to_array<Source>({
      "bridges",
      from_memory, "textbooks in the United Kingdom use 0.33 Wh/(m³·K); the difference is 3 % of "
      "ventilation"},
+    {"en-1264", "BS EN 1264-2, Water based surface embedded heating: output of a floor grows with its logarithmic excess to the "
+     "power 1",
+     from_memory, "an embedded floor; a dry or suspended one is rated by its maker"},
     {"en-442", "BS EN 442-1 and -2:2014, Radiators and convectors: output at 75/65/20 °C, stated at "
      "50 K, growing with the excess to the power n",
      read, "excess and temperatures read on a trade page, the power law from memory; where the log "
@@ -96,6 +99,8 @@ constexpr auto table = std::to_array<Source>({
     {"nhbc", "NHBC Standards 8.1.10, table 7",
      read, "living and dining rooms 21 °C, hall 18 °C, each at 1.5 air changes; outdoor -3 °C; the "
      "rest was not seen"},
+    {"ntu", "Effectiveness and transfer units of a counterflow exchanger, as in any heat-transfer text",
+     from_memory, "the formula is re-derived by the tests from the exchanger's two energy balances"},
     {"panel-outputs", "Outputs of steel panels 600 mm high at 50 K, as makers of several countries "
      "print them",
      from_memory, "rounded; only to notice a slip in a stated output"},

@@ -34,10 +34,13 @@ constexpr CaveatText caveat_texts[] = {
      ": the default of its era takes a loft of unknown thickness as bare; state its U-value."},
     {design::Caveat::unusual_rate, "Heat loss outside 15 to 250 W/m² in ",
      ": look at area, fabric and rate again."},
+    {design::Caveat::outside_table,
+     "The heat source's performance is asked for outside the maker's table for ", ": none is stated."},
 };
 
 std::string flagged(const job::Job& job, const design::Flag& flag) {
     const auto i = static_cast<std::size_t>(flag.index);
+    if (flag.caveat == design::Caveat::outside_table) return "water at " + degrees(Temperature::from_celsius(flag.figure));
     switch (flag.subject) {
         case design::Subject::room: return name_of(job.rooms.at(i));
         case design::Subject::emitter: return job.emitters.at(i).id;

@@ -66,42 +66,6 @@ Checklist handing_over() {
     return list;
 }
 
-/// Returns of emitters that will not stay are no target for whoever balances the new ones.
-std::string to_be_replaced(const Context& c) {
-    std::vector<std::string> ids;
-    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
-        if (c.design.emitters[i].finding.verdict == Verdict::change) ids.push_back(c.job.emitters[i].id);
-    }
-    if (ids.empty()) return "";
-    return "Too small as surveyed: " + list_of(ids) +
-           ". What stands here for them holds for the emitters that are there; design again with the new ones before "
-           "balancing. ";
-}
-
-Table balancing(const Context& c) {
-    Table table;
-    table.caption = "Balancing, emitter by emitter";
-    table.compact = true;
-    table.columns = {name_column("Id"),
-                     words_column("Room"),
-                     figure_column("Design flow", "L/min"),
-                     figure_column("Design return", "°C"),
-                     words_column("Measured flow temperature", 0.7),
-                     words_column("Measured return", 0.7),
-                     words_column("Lockshield turns", 0.7),
-                     words_column("Initials", 0.5)};
-    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
-        const auto& result = c.design.emitters[i];
-        table.rows.push_back(row({c.job.emitters[i].id, name_of(room_of(c, result)),
-                                  figure(result.volume_flow, unit::litre_per_minute, 2),
-                                  figure(result.return_temperature, unit::celsius, 1), "", "", "", ""}));
-    }
-    table.note = to_be_replaced(c) +
-        "Lockshield turns: open from shut. The returns hold at the design flow temperature and with the room "
-        "warm; on a milder day balance to equal drops.";
-    return table;
-}
-
 Table deviations() {
     constexpr int blank_lines = 6;
     Table table;
@@ -121,7 +85,7 @@ Blocks commissioning(const Context& c) {
     out.push_back(cleaning(c));
     heading(out, 2, "Running and balancing");
     out.push_back(running(c));
-    if (!c.job.emitters.empty()) out.push_back(balancing(c));
+    if (!c.operation.as_found.valves.empty()) out.push_back(balancing_table(c));
     heading(out, 2, "Handing over");
     out.push_back(handing_over());
     out.push_back(deviations());

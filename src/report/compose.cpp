@@ -9,11 +9,11 @@
 
 namespace loopfolio::report {
 
-Report compose(const job::Job& filled, const design::Design& design,
+Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation,
                const std::vector<design::Assumption>& inputs, const design::Trace& trace,
                const Making& making, const std::optional<design::PumpRemedy>& wider_pipes) {
     const job::Job job = without_markup(filled);
-    Context context{job, design, inputs, trace, making, {}, wider_pipes};
+    Context context{job, design, operation, inputs, trace, making, {}, wider_pipes};
     context.sources = source_keys(context);
     const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
 

@@ -53,10 +53,11 @@ Table index_table(const Context& c) {
              "", "", figure(duty.emitter, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
     so_far += duty.source;
     table.rows.push_back(
-        row({"", "heat source", "", figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
+        row({"", c.design.separation ? "exchanger or header" : "heat source", "", figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
              figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
     table.rows.push_back(sum_row({"Head", "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
-    table.note = "Flow and return pipe together. The head is that of " +
+    table.note = std::string{c.design.tree ? "Flow and return pipe together." : "Pairs of pipes together, single pipes alone; on a ring the way "
+                 "of most flow is listed, and any other way drops as much between the same junctions."} + " The head is that of " +
                  fixed(metres_of_water(duty.head, c.design), 2) + " m of the system's water.";
     if (!c.job.heat_source || !c.job.heat_source->pressure_drop) {
         table.note +=
@@ -113,6 +114,13 @@ Facts duty_facts(const Context& c) {
         add("Its least flow", finding_text(f, text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
                                            text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1)));
     }
+    if (duty.source_maximum_drop) {
+        const auto& f = *duty.source_maximum_drop;
+        add("Its largest drop", std::string{word(f.verdict)} + ": " + text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1) +
+                                    " at the source, at most " + text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1));
+    }
+    if (duty.performance) add("Its performance", fixed(duty.performance->at_source, 2) + " at design, by its maker's table");
+    if (c.design.pipe_loss > Power{}) add("Lost by pipes", text(c.design.pipe_loss, unit::watt, 0));
     return facts;
 }
 

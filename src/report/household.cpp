@@ -8,6 +8,7 @@
 #include "report/labels.hpp"
 #include "report/plain_words.hpp"
 #include "report/points.hpp"
+#include "report/schedules.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -43,6 +44,8 @@ std::string changing(const Points& change) {
     bool source = false;
     for (const auto& finding : change.plant) {
         if (finding.check == design::Check::circulator_head) parts.emplace_back("the pump");
+        else if (finding.check == design::Check::mixer_head) parts.emplace_back("the pump of a mixing set");
+        else if (finding.check == design::Check::separation_head) parts.emplace_back("the pump beside the heat source");
         else source = true;
     }
     if (source) parts.emplace_back("the heat source");
@@ -156,6 +159,7 @@ Part household_part(const Context& c) {
     lead.lead = true;
     out.push_back(std::move(lead));
     out.push_back(key_figures(c, o));
+    if (auto sentence = if_nothing_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
     out.push_back(identity_facts(c));
     figures_explained(out, c);
     found(out, c);

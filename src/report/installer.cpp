@@ -50,12 +50,16 @@ Part installer_part(const Context& c) {
     heading(out, 1, "Emitters");
     append(out, emitter_schedule(c));
     heading(out, 1, "Pipework");
-    out.push_back(pipe_tree(c));
+    append(out, pipe_drawings(c));
     append(out, section_schedule(c));
     append(out, capacity_schedule(c));
     heading(out, 1, "Index circuit and duty");
     append(out, index_circuit(c));
     out.push_back(duty_facts(c));
+    append(out, separation_facts(c));
+    heading(out, 1, "What the water really does");
+    append(out, states_in_figures(c));
+    append(out, choices(c));
     heading(out, 1, "System fluid");
     out.push_back(fluid_facts(c));
     caveats(out, c);

@@ -14,6 +14,7 @@ namespace loopfolio::report {
 struct Context {
     const job::Job& job;
     const design::Design& design;
+    const design::Operation& operation;
     const std::vector<design::Assumption>& inputs;
     const design::Trace& trace;
     const Making& making;

@@ -36,6 +36,13 @@ std::string comparison(const Context& c, const design::Finding& f) {
         case design::Check::source_minimum_flow:
             return litres(f.figure) + " litres of water a minute go through it. It needs at least " +
                    litres(f.limit);
+        case design::Check::source_maximum_drop:
+            return "water comes back to it " + fixed(f.figure, 1) + "\u00a0°C cooler than it leaves. It allows at most " +
+                   fixed(f.limit, 1);
+        case design::Check::mixer_head:
+        case design::Check::separation_head:
+            return "it has to push as hard as it takes to lift water " + metres(c, f.figure) + " metres, and it can lift " +
+                   metres(c, f.limit) + " metres";
         default: return "";
     }
 }
@@ -67,12 +74,19 @@ std::string remedy(const Context& c, const design::Finding& f) {
         case design::Check::source_minimum_flow:
             return "A small tank beside the heat source (a buffer) that lets extra water go round would put "
                    "it right. So would water that comes back less cool, because then more of it has to flow.";
+        case design::Check::source_maximum_drop:
+            return "More water on its side, or a smaller drop across the radiators, would put it right.";
+        case design::Check::mixer_head:
+        case design::Check::separation_head:
+            return "A stronger pump there would put it right.";
         default: return "";
     }
 }
 
 std::string subject(const Context& c, design::Check check) {
     if (check == design::Check::circulator_head) return "The pump";
+    if (check == design::Check::mixer_head) return "The pump of a mixing set";
+    if (check == design::Check::separation_head) return "The pump beside the heat source";
     return c.job.heat_source && !c.job.heat_source->name.empty()
                ? "The heat source (" + c.job.heat_source->name + ")"
                : "The heat source";
@@ -86,6 +100,8 @@ Blocks plant_changes(const Context& c, const std::vector<design::Finding>& findi
         switch (finding.check) {
             case design::Check::circulator_head: heading(out, 2, "The pump is too weak"); break;
             case design::Check::source_capacity: heading(out, 2, "The heat source is too small"); break;
+            case design::Check::mixer_head:
+            case design::Check::separation_head: heading(out, 2, "A second pump is too weak"); break;
             default: heading(out, 2, "Too little water for the heat source"); break;
         }
         say(out, bold(subject(c, finding.check)) + ": " + comparison(c, finding) + ". " + remedy(c, finding));
@@ -103,6 +119,8 @@ std::string plant_keep(const Context& c, const design::Finding& finding) {
     switch (finding.check) {
         case design::Check::circulator_head: verdict = " is strong enough"; break;
         case design::Check::source_capacity: verdict = " is large enough"; break;
+        case design::Check::mixer_head:
+        case design::Check::separation_head: verdict = " is strong enough"; break;
         default: verdict = " gets enough water"; break;
     }
     return bold(subject(c, finding.check) + std::string{verdict}) + ": " + comparison(c, finding) + ".";

@@ -21,10 +21,15 @@ Points points_with(Verdict verdict, const design::Design& design) {
     for (std::size_t i = 0; i < design.sections.size(); ++i) {
         if (design.sections[i].verdict == verdict) points.sections.push_back(i);
     }
-    for (const auto& finding :
-         {design.duty.circulator, design.duty.source_capacity, design.duty.source_minimum_flow}) {
+    const auto add = [&](const std::optional<design::Finding>& finding) {
         if (finding && finding->verdict == verdict) points.plant.push_back(*finding);
-    }
+    };
+    add(design.duty.circulator);
+    add(design.duty.source_capacity);
+    add(design.duty.source_minimum_flow);
+    add(design.duty.source_maximum_drop);
+    if (design.separation) add(design.separation->pump);
+    for (const auto& mixer : design.mixers) add(mixer.pump);
     return points;
 }
 

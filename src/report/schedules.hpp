@@ -20,12 +20,22 @@ namespace loopfolio::report {
 [[nodiscard]] Facts duty_facts(const Context& context);
 [[nodiscard]] Facts fluid_facts(const Context& context);
 
-/// The pipework as a tree: an emitter alone at the end of a pipe is one node with it.
-[[nodiscard]] PipeTree pipe_tree(const Context& context);
+/// The pipework as a tree, with a second one for return pipes that run apart: an emitter alone at the end of a pipe is one
+/// node with it, and a pipe that closes a ring ends where it names the junction that it goes on to.
+[[nodiscard]] Blocks pipe_drawings(const Context& context);
+[[nodiscard]] PipeTree drawing_joined_at(const Context& context, const design::Design& design, const std::string& junction);
+
+/// What the water really does: states, curves, pipes that stay, where to join, how much more load could be carried.
+[[nodiscard]] Blocks states_in_figures(const Context& context);
+[[nodiscard]] Blocks choices(const Context& context);
+/// Both sides of a separation, and mixing sets; empty where there are none.
+[[nodiscard]] Blocks separation_facts(const Context& context);
+/// The order of work and what each valve is set to.
+[[nodiscard]] Table balancing_table(const Context& context);
+/// One plain sentence: what happens on the design day if nothing is changed.
+[[nodiscard]] std::string if_nothing_is_changed(const Context& context);
 
 /// Checklists and tables to fill in on site, in the order of the work.
 [[nodiscard]] Blocks commissioning(const Context& context);
-
-/// What stands less firmly, one line for each caveat that the design carries; empty if there is none.
 
 }   // namespace loopfolio::report

@@ -85,10 +85,23 @@ void plant_changes(Table& table, const Context& c, const Points& change) {
                                               text(duty.source_load, unit::kilowatt, 2),
                                           "a larger one, or less heat loss"}));
                 break;
+            case design::Check::mixer_head:
+            case design::Check::separation_head:
+                table.rows.push_back(row({f.check == design::Check::mixer_head ? "Pump of a mixing set" : "Pump, source's side",
+                                          text(Pressure::from_si(f.limit), unit::kilopascal, 1) + " of " +
+                                              text(Pressure::from_si(f.figure), unit::kilopascal, 1),
+                                          "a stronger pump"}));
+                break;
+            case design::Check::source_maximum_drop:
+                table.rows.push_back(row({"Heat source",
+                                          text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1) + " drop, at most " +
+                                              text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1),
+                                          "more flow on its side, or a smaller drop"}));
+                break;
             default:
                 table.rows.push_back(
                     row({"Heat source",
-                         text(duty.volume_flow, unit::litre_per_minute, 1) + " of " +
+                         text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1) + " of " +
                              text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
                          "a buffer or low loss header by its maker's instructions, or a smaller drop"}));
         }

@@ -4,7 +4,7 @@
 
 using namespace loopfolio;
 
-TEST_CASE("pipework is a tree that joins the heat source to every emitter") {
+TEST_CASE("pipework joins the heat source to every emitter") {
     tests::check_refusals({
         {"at: J2", "at: J9",
          "26:9: error: emitters[0].at = J9: is not a junction: no section starts or ends there "
@@ -23,9 +23,7 @@ TEST_CASE("pipework is a tree that joins the heat source to every emitter") {
          "    hint: `j1`: did you mean `J1`?\n"},
         {"length_m: 3}",
          "length_m: 3}\n    - {id: S3, from: J2, to: SOURCE, pipe: copper_15, length_m: 3}",
-         "33:7: error: pipework.sections[2]: closes a ring between `J2` and `SOURCE` (section S3)\n"
-         "    hint: this version designs tree-shaped pipework: leave out the section that carries "
-         "least\n"},
+         ""},   // a ring is as good as any other layout
         {"length_m: 3}",
          "length_m: 3}\n    - {id: S3, from: A, to: B, pipe: copper_15, length_m: 3}\n    - {id: S4, "
          "from: C, to: B, pipe: copper_15, length_m: 3}\n    - {id: S5, from: D, to: E, pipe: "

@@ -4,6 +4,7 @@
 
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 
@@ -17,6 +18,7 @@ namespace loopfolio::app {
 struct Designed {
     job::Job job;              ///< defaults filled
     design::Design design;
+    design::Operation operation;
     design::Trace trace;
     Diagnostics warnings;
 };

@@ -29,7 +29,10 @@ enum class Check {
     section_gradient,      ///< figure and limit in Pa/m
     circulator_head,       ///< figure: head needed, limit: head that the curve gives at the design flow
     source_capacity,       ///< figure: heat needed, limit: capacity
-    source_minimum_flow,   ///< figure: design flow, limit: least flow that the source needs
+    source_minimum_flow,   ///< figure: design flow at the source, limit: least flow that the source needs
+    source_maximum_drop,   ///< figure: temperature drop at the source, limit: the most that it allows
+    mixer_head,            ///< figure: head that a mixing set's pump must give, limit: head of its curve
+    separation_head,       ///< figure: head on the source's side of a separation, limit: head of its pump's curve
 };
 
 /// A verdict with the figure, the limit and the margin that it rests on, in SI.
@@ -77,6 +80,10 @@ struct RoomResult {
 struct EmitterResult {
     int room = -1;
     Power load;                          ///< its share of the room's loss
+    Temperature inlet;                   ///< the design flow temperature, but below a mixing set or along a one-pipe loop
+    TemperatureDifference drop;          ///< across it, at `load`
+    bool on_loop = false;                ///< on a one-pipe loop: its flow is what the loop's tees let it have
+    int mixer = -1;                      ///< that it hangs on
     TemperatureDifference excess;        ///< log mean at design flow and return
     double factor = 0.0;                 ///< share of the 50 K output
     Power output;                        ///< at design flow temperature and drop
@@ -86,6 +93,7 @@ struct EmitterResult {
     std::optional<Temperature> lowest_flow_temperature;   ///< at which `load` is still met
     Power needed_at_50k;                 ///< rating that would just meet `load`
     double loss_factor = 0.0;            ///< emitter and its valves, on v2/2 of the connection
+    Pressure loop_friction;              ///< of a loop of pipe inside it; in `pressure_drop`
     Pressure pressure_drop;
     Pressure circuit;                    ///< whole circuit through this emitter: sections, emitter, source
     Finding finding;
@@ -96,15 +104,16 @@ enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
 struct SectionResult {
     int upstream = -1;                   ///< node index nearer the source
     int downstream = -1;
-    Power load;
+    int pipes = 2;                       ///< one where flow and return run apart
+    Power load;                          ///< that its flow carries at the design drop
     MassFlow flow;
     VolumeFlow volume_flow;
     physics::PipeFlow hydraulic;         ///< at mean water temperature
     double fitting_loss_factor = 0.0;    ///< one pipe, inserts included
     double insert_loss_factor = 0.0;     ///< of that, the narrowing at inserts
-    Pressure friction;                   ///< both pipes
-    Pressure fittings;                   ///< both pipes
-    Pressure pressure_drop;              ///< both pipes
+    Pressure friction;                   ///< all its pipes
+    Pressure fittings;                   ///< all its pipes
+    Pressure pressure_drop;              ///< all its pipes
     std::array<Power, 3> capacity;       ///< at the design drop, by CapacityLimit
     CapacityLimit governing{};           ///< the lowest of the preferred limits
     const reference::Pipe* next_size = nullptr;   ///< smallest that would be `keep`; null where it is kept, or none is
@@ -113,6 +122,35 @@ struct SectionResult {
     Finding velocity;
     Finding gradient;
     Verdict verdict = Verdict::keep;
+};
+
+/// A mixing set at design: what it draws, what it sends out, and what its pump must give.
+struct MixerResult {
+    Temperature flow, return_;
+    VolumeFlow drawn;                    ///< from the main side
+    VolumeFlow sent;                     ///< to its emitters
+    Pressure head;
+    std::optional<Pressure> available;
+    std::optional<Finding> pump;
+};
+
+/// Hydraulic separation at design. `source` is the side of the heat source.
+struct SeparationResult {
+    VolumeFlow source_flow, emitter_flow;
+    Temperature source_leaving;          ///< that the source must make
+    Temperature source_entering;
+    TemperatureDifference lift;          ///< of `source_leaving` over what the emitters need
+    std::optional<Temperature> if_mixed; ///< that it must make if a buffer with four connections mixes through
+    std::optional<double> effectiveness, transfer_units;   ///< of a plate
+    Pressure head;                       ///< on the source's side, its pipes left out
+    std::optional<Pressure> available;
+    std::optional<Finding> pump;
+};
+
+/// What the maker's table gives at the design outdoor temperature.
+struct PerformanceResult {
+    double at_flow = 0.0;                ///< heat over electricity at the emitters' flow temperature
+    double at_source = 0.0;              ///< at what the source must make
 };
 
 struct DutyResult {
@@ -128,6 +166,8 @@ struct DutyResult {
     std::optional<Finding> circulator;
     std::optional<Finding> source_capacity;
     std::optional<Finding> source_minimum_flow;
+    std::optional<Finding> source_maximum_drop;
+    std::optional<PerformanceResult> performance;   ///< inside the maker's table only
 };
 
 /// A figure that stands, but less firmly than the rest; shown in the pack beside the figure.
@@ -140,12 +180,21 @@ enum class Caveat {
     low_excess,            ///< emitter excess below 10 K: EN 442 exponents are fitted above that
     loft_not_stated,       ///< a roof U-value of an old era by default, for a loft of unknown thickness
     unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
+    outside_table,         ///< the source's performance is asked for outside the maker's table; figure: °C of its flow
 };
 struct Flag {
     Caveat caveat{};
     Subject subject{};
     int index = -1;
     double figure = 0.0;
+};
+
+/// Junctions by number, as `Design::nodes` names them.
+struct Joints {
+    std::vector<int> section_from, section_to;       ///< by section
+    std::vector<int> emitter_at, emitter_return;     ///< by emitter
+    std::vector<int> mixer_from, mixer_to;           ///< by mixing set
+    int source_at = 0, source_return = 0;
 };
 
 struct Design {
@@ -155,12 +204,18 @@ struct Design {
     physics::FluidState state;           ///< at the mean water temperature
     std::optional<Temperature> freezing;
     std::vector<std::string> nodes;      ///< junction names; index of a node
+    Joints joints;
     int source_node = -1;
-    std::vector<int> node_parent_section;   ///< by node; -1 at the source
+    bool tree = true;                    ///< pairs of pipes that branch from the source: no ring, loop or mixing set
+    std::vector<int> node_parent_section;   ///< by node: the one that brings most of its water; -1 at the source
+    std::vector<int> node_return_section;   ///< the one that takes its water back; as above where they run together
     std::vector<RoomResult> rooms;
     std::vector<EmitterResult> emitters;
     std::vector<SectionResult> sections;
+    std::vector<MixerResult> mixers;
+    std::optional<SeparationResult> separation;
     DutyResult duty;
+    Power pipe_loss;                     ///< of the sections that state one
     std::vector<Flag> flags;
     Verdict verdict = Verdict::keep;     ///< the worst in the house
 };

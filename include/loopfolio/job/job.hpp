@@ -55,6 +55,7 @@ struct Conditions {
     Input<Velocity> velocity_preferred;
     Input<Velocity> velocity_limit;
     Input<PressureGradient> gradient_preferred;
+    Input<Temperature> mild_day;                        ///< outdoor, for the state at reduced load; filled unless stated
 };
 
 enum class FluidName { water, propylene_glycol, ethylene_glycol };
@@ -122,53 +123,128 @@ struct Emitter {
     std::string id;
     std::string name;                                   ///< for a reader; may be empty
     std::string room;
-    std::string at;                                     ///< junction that it hangs on
+    std::string at;                                     ///< junction that its flow comes from
+    std::string return_at;                              ///< junction that its return goes to; `at` unless stated
     std::string kind;                                   ///< name in reference::emitter_kinds()
     Input<Power> output_at_50k;
     Input<double> exponent;                             ///< filled from the kind unless stated
     Input<Length> length;                               ///< absent where not surveyed
     Input<Length> height;
+    std::optional<Input<TemperatureDifference>> drop;   ///< across it at design; the conditions' unless stated
+    std::optional<Input<double>> valves_kv;             ///< m3/h, of its valves as they were found, together
+    std::string loop_pipe;                              ///< name in reference::pipes(); a loop in the floor, else empty
+    Input<Length> loop_length;                          ///< of that loop, with its leads
     std::vector<FittingCount> fittings;                 ///< its valves, whole emitter, counted once
     std::string connection;                             ///< pipe name its valves are sized for: v2/2 is taken in it
     bool existing = true;
     Place place;
 };
 
+/// What the pipes of a section are.
+enum class Carries {
+    both,          ///< a flow and a return pipe side by side
+    flow,
+    return_,       ///< where flow and return run apart: reverse return, a ring main
+    loop,          ///< the single pipe of a one-pipe loop
+};
+
 struct Section {
     std::string id;
-    std::string from;
+    Carries carries = Carries::both;
+    std::string from;                                   ///< which way water flows is computed; a loop runs from here
     std::string to;
     std::string pipe;                                   ///< name in reference::pipes()
     Input<Length> bore;                                 ///< filled from the pipe unless measured
     Input<Length> insert_bore;                          ///< filled from the pipe; absent where fittings do not narrow
     Input<Length> roughness;                            ///< filled from the pipe
     Input<Length> length;                               ///< one way
+    std::optional<Input<Conductivity>> heat_loss;       ///< W/(m K) of each pipe over its surroundings, where counted
+    Input<Temperature> surroundings;                    ///< with `heat_loss`
+    bool closed = false;                                ///< an isolating valve in it is shut
     std::vector<FittingCount> fittings;                 ///< on one pipe; the return is taken to be the same
     bool existing = true;
     std::string where;                                  ///< for a reader: `under hall floor`; may be empty
     Place place;
 };
 
+/// One line of the maker's table.
+struct PerformancePoint {
+    Temperature outdoor;
+    Temperature flow;
+    std::optional<Power> capacity;
+    double performance = 0.0;                           ///< heat over electricity, above 1 to 10
+    Place place;
+};
+
 struct HeatSource {
     std::string name;                                   ///< for a reader, generic: `air-source heat pump`
-    std::string at;                                     ///< junction where it joins
+    std::string at;                                     ///< junction where its flow joins
+    std::string return_at;                              ///< where its return leaves; `at` unless stated
+    std::vector<std::string> could_join_at;             ///< junctions to compare with `at`
     std::optional<Input<Power>> capacity;               ///< at the design outdoor and flow temperatures
     std::optional<Input<VolumeFlow>> minimum_flow;
+    std::optional<Input<TemperatureDifference>> maximum_drop;
     std::optional<Input<Pressure>> pressure_drop;       ///< at `pressure_drop_flow`; grows with the square of flow
     std::optional<Input<VolumeFlow>> pressure_drop_flow;
+    std::vector<PerformancePoint> performance;          ///< may be empty; rising outdoor, then rising flow temperature
+    std::string performance_source;
     bool flammable_refrigerant = false;
     bool replaces_gas_appliance = false;
 };
 
+enum class PumpMode { constant_speed, constant_pressure, proportional_pressure };
 struct CurvePoint {
     VolumeFlow flow;
     Pressure head;
 };
+/// Head = shutoff - linear Q - square Q2, coefficients in SI, none below 0.
+struct QuadraticCurve {
+    Pressure shutoff;
+    double linear = 0.0;
+    double square = 0.0;
+};
 struct Circulator {
     std::string name;
+    PumpMode mode = PumpMode::constant_speed;
     std::vector<CurvePoint> curve;                      ///< rising flow, falling head; at least two points, or empty
+    std::optional<QuadraticCurve> quadratic;            ///< instead of points
+    std::optional<Pressure> set_head;                   ///< of a controlled mode
+    std::optional<VolumeFlow> set_flow;                 ///< of proportional pressure: where `set_head` is reached
     Basis basis = Basis::document;
     std::string source;
+    Place place;
+};
+
+/// A circulator in a section of its own, beside the main one.
+struct FurtherCirculator {
+    Circulator pump;
+    std::string in;                                     ///< section
+    std::string towards;                                ///< one of its two junctions: the way it pushes in its pipe
+    bool in_return = false;                             ///< of a section that carries both: in the return pipe
+};
+
+/// A mixing set between two junctions: it draws from `from` and feeds `to` at a lower temperature with a circulator
+/// of its own. Everything beyond `to` hangs on it alone.
+struct Mixer {
+    std::string id;
+    std::string from;
+    std::string to;
+    Input<Temperature> flow;                            ///< that it makes
+    Input<TemperatureDifference> drop;                  ///< across the emitters beyond it; the conditions' unless stated
+    std::optional<Circulator> pump;
+    Place place;
+};
+
+enum class SeparationKind { header, close_tees, buffer_two, buffer_four, plate, volumiser };
+/// What stands between the heat source and the pipework.
+struct Separation {
+    SeparationKind kind{};
+    std::optional<Input<VolumeFlow>> source_flow;       ///< on the source's side; from the emitters' flow unless stated
+    std::optional<Circulator> source_pump;              ///< on the source's side
+    std::optional<Input<Volume>> volume;                ///< of a buffer or volumiser
+    std::optional<Input<HeatLossCoefficient>> plate_ua; ///< of a plate exchanger
+    std::optional<Input<Pressure>> pressure_drop;       ///< each side of a plate, or a volumiser, at the flow below
+    std::optional<Input<VolumeFlow>> pressure_drop_flow;
     Place place;
 };
 
@@ -186,7 +262,10 @@ struct Job {
     std::vector<Emitter> emitters;
     std::vector<Section> sections;
     std::optional<HeatSource> heat_source;
-    std::optional<Circulator> circulator;
+    std::optional<Circulator> circulator;               ///< that drives the emitters
+    std::vector<FurtherCirculator> further_circulators;
+    std::vector<Mixer> mixers;
+    std::optional<Separation> separation;
     bool unvented_hot_water = false;                    ///< chooses a caution
     bool hot_water_store = false;
     bool old_lagging = false;                           ///< lagging, boards or flues that may hold asbestos

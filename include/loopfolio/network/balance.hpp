@@ -45,6 +45,7 @@ struct BalanceResult {
     std::vector<EmitterSetting> emitters;
     std::vector<Pressure> pump_rise;         ///< by sized pump
     std::vector<MassFlow> pump_flow;
+    std::vector<MassFlow> flow;              ///< by link, as designed
     int index_emitter = -1;                  ///< the one with least to add: it sets the pump
     std::vector<int> order;                  ///< emitters as they are set on site: least to add first
     Pressure pressure_residual;              ///< of the flow solution underneath

@@ -22,6 +22,31 @@ struct PlanSection {
     double loss_factor = 0.0;   ///< of each pipe
     Carries carries = Carries::both;
     PipeLoss heat_loss;
+    bool closed = false;        ///< a shut valve: nothing flows in either pipe
+};
+
+/// A pump in the pipe of a section, beside the source's.
+struct PlanPump {
+    Pump pump;
+    int section = 0;
+    bool in_return = false;     ///< of a section that has both pipes
+    bool towards_from = false;  ///< pushes towards the section's `from`
+};
+
+/// A mixing set: a pump feeds `to`, drawing from `from` through a valve and from the return of `to` through a bypass.
+struct PlanMixer {
+    int from = 0;
+    int to = 0;
+    Pump pump;
+    double valve_resistance = 0.0;    ///< sum of 1/Kv2
+    double square_resistance = 0.0;   ///< of the bypass, and of the way back to `from`; Pa/(kg/s)2, > 0
+};
+
+/// A header, a pair of close tees or a buffer between the first source and its junctions: the source has a pump of its own,
+/// and what one side pumps more than the other passes through the header.
+struct PlanHeader {
+    Pump source_pump;
+    double square_resistance = 0.0;   ///< of the header, Pa/(kg/s)2, > 0
 };
 
 struct PlanEmitter {
@@ -30,6 +55,7 @@ struct PlanEmitter {
     physics::EmitterRating rating;
     int room = 0;
     physics::Conduit connection;     ///< that the loss factor counts on
+    Length length;                   ///< of a pipe of that bore inside it, as a loop in a floor; else 0
     double loss_factor = 0.0;
     double valve_resistance = 0.0;   ///< of its valves, sum of 1/Kv2
     double square_resistance = 0.0;
@@ -51,6 +77,9 @@ struct Plan {
     std::vector<PlanSection> sections;
     std::vector<PlanEmitter> emitters;
     std::vector<PlanSource> sources;
+    std::vector<PlanPump> pumps;
+    std::vector<PlanMixer> mixers;
+    std::optional<PlanHeader> header;   ///< with at least one source: the pump of the first is then the emitters'
     std::vector<Room> rooms;
     physics::Fluid fluid;
     Temperature outdoor = Temperature::from_celsius(-3.0);
@@ -68,10 +97,22 @@ struct JunctionNodes {
     int return_ = -1;
 };
 
+/// The links that a mixing set became, each from where water comes to where it goes.
+struct MixerLinks {
+    int valve = -1;     ///< hot water in
+    int bypass = -1;    ///< return water in
+    int pump = -1;      ///< mixed water out
+    int back = -1;      ///< to the return of `from`
+};
+
 struct BuiltNetwork {
-    System system;   ///< emitters and sources in the plan's order; pump i belongs to source i
+    System system;   ///< emitters and sources in the plan's order; pump i belongs to source i, further ones follow
     std::vector<SectionLinks> sections;
+    std::vector<MixerLinks> mixers;
     std::vector<JunctionNodes> junctions;
+    int drive = -1;         ///< link of the first source's pump: with a header, of the emitters' side
+    int header = -1;        ///< link from the flow to the return side of the header; -1 without
+    int source_pump = -1;   ///< link of the source and its own pump, with a header; else `drive`
     Findings findings;   ///< index: the section, emitter or source; the system is empty where one is an error
 };
 

@@ -37,6 +37,9 @@ struct Pump {
     VolumeFlow set_flow;      ///< of proportional pressure: the flow at which `set_rise` is reached
 };
 
+/// What a pump adds at a flow >= 0, as the solver sees it.
+[[nodiscard]] Pressure pump_rise(const Pump& pump, VolumeFlow flow);
+
 /// What lies between two nodes: any of pipe, valves, a fixed resistance and a pump, one after another.
 /// Flow and pressure drop count positive from `from` to `to`; a pump pushes that way. Which way round a
 /// link is described makes no difference to what flows, except for its pump.

@@ -4,6 +4,7 @@
 
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/remedies.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/report/document.hpp"
@@ -24,7 +25,7 @@ struct Making {
 /// The three parts of the pack as words, tables and drawings. Pure. `wider_pipes` is the other way out where the circulator
 /// is too weak.
 [[nodiscard]] Report compose(const job::Job& filled, const design::Design& design,
-                             const std::vector<design::Assumption>& inputs, const design::Trace& trace,
+                             const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace,
                              const Making& making,
                              const std::optional<design::PumpRemedy>& wider_pipes = {});
 

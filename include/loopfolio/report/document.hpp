@@ -99,13 +99,43 @@ struct BarChart {
     std::string alternative;          ///< what the chart shows, in words
 };
 
+/// Lines over two axes with round ticks. Each line is labelled directly at an end that is free, not by a legend, and
+/// lines are told apart by dash as well as tone. Axes start at 0 unless `from_zero` says otherwise.
+struct LineChart {
+    std::string caption;
+    struct Axis {
+        std::string title;            ///< `total flow`
+        std::string unit;
+        bool from_zero = true;
+    };
+    Axis x, y;
+    struct Point {
+        double x = 0.0, y = 0.0;
+    };
+    enum class Dash { solid, dashed, dotted };
+    struct Series {
+        std::string label;
+        std::vector<Point> points;    ///< at least two, in drawing order
+        Dash dash = Dash::solid;
+    };
+    std::vector<Series> series;       ///< 1 to 6
+    struct Mark {
+        std::string label;            ///< `as found`; set beside the point without covering a line or another label
+        Point at;
+    };
+    std::vector<Mark> marks;          ///< 0 to 8
+    std::string alternative;          ///< what the chart shows, in words
+};
+
 /// The pipework drawn as a tree that grows from the heat source.
 struct PipeTree {
     std::string caption;
     struct Node {
         std::string label;            ///< junction, emitter or source, short
         std::string detail;           ///< second line; may be empty
-        enum class Kind { source, junction, emitter } kind = Kind::junction;
+        /// A `joint` is the end of a pipe that closes a ring: it names the junction that the pipe goes on to, which is drawn
+        /// elsewhere.
+        enum class Kind { source, junction, emitter, joint } kind = Kind::junction;
         int parent = -1;              ///< index of the node nearer the source; -1 for the source, which is first
         std::string pipe_label;       ///< of the pipe from the parent: `A3 · 22 mm · 6.2 kW`
         double pipe_weight = 1.0;     ///< bore relative to the largest, 0 to 1: the line's thickness
@@ -152,7 +182,7 @@ struct Space {
     double points = 6.0;
 };
 
-using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, PipeTree,
+using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, LineChart, PipeTree,
                            VerdictKey, Checklist, SignOff, Derivation, PageBreak, Space>;
 
 struct Part {

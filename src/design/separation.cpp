@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
+
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/exchanger.hpp"
+#include "loopfolio/reference/limits.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace loopfolio::design {
+
+namespace {
+
+VolumeFlow source_side_flow(const job::Job& job, const Design& d) {
+    if (job.separation->source_flow) return job.separation->source_flow->value;
+    VolumeFlow flow = d.duty.volume_flow;
+    if (job.heat_source && job.heat_source->minimum_flow) flow = std::max(flow, job.heat_source->minimum_flow->value);
+    return flow;
+}
+
+/// Header, close tees and buffers: what one side pumps more than the other passes through and mixes.
+void mix_through(const Design& d, const physics::MixedSides& sides, SeparationResult& r) {
+    const auto mixed = physics::through_header(sides);
+    r.source_leaving = mixed.source_leaving;
+    r.source_entering = mixed.source_entering;
+    r.lift = r.source_leaving - d.flow;
+}
+
+void pass_plate(const job::Job& job, const Design& d, const physics::MixedSides& sides, SeparationResult& r) {
+    const HeatLossCoefficient source = sides.source * d.state.specific_heat;
+    const HeatLossCoefficient emitters = sides.emitters * d.state.specific_heat;
+    r.transfer_units = job.separation->plate_ua->value / std::min(source, emitters);
+    r.effectiveness = physics::counterflow_effectiveness(*r.transfer_units, std::min(source, emitters) / std::max(source, emitters));
+    const Power heat = emitters * (d.flow - sides.emitter_return);
+    r.source_leaving = sides.emitter_return + heat / (*r.effectiveness * std::min(source, emitters));
+    r.source_entering = r.source_leaving - heat / source;
+    r.lift = r.source_leaving - d.flow;
+}
+
+void judge_pump(const job::Job& job, SeparationResult& r) {
+    r.head = job.heat_source ? source_drop(*job.heat_source, r.source_flow) : Pressure{};
+    const auto& s = *job.separation;
+    if (s.kind == job::SeparationKind::plate && s.pressure_drop && s.pressure_drop_flow) {
+        const double ratio = r.source_flow / s.pressure_drop_flow->value;
+        r.head += ratio * ratio * s.pressure_drop->value;
+    }
+    if (!s.source_pump) return;
+    r.available = head_at(*s.source_pump, r.source_flow);
+    if (r.available) {
+        r.pump = in_hand(Check::separation_head, r.head.si(), r.available->si(), reference::limits().pump_margin.value);
+    }
+}
+
+void trace_separation(Trace& trace, const Design& d, const SeparationResult& r) {
+    trace.open(Subject::circulator, "separation");
+    trace.step({"flow on the emitters' side", "total design flow", text(r.emitter_flow, unit::litre_per_minute, 1), ""});
+    trace.step({"flow on the source's side", "stated, or else the emitters' flow and at least the source's minimum",
+                text(r.source_flow, unit::litre_per_minute, 1), ""});
+    const auto c = [](Temperature t) { return fixed(t.celsius(), 2); };
+    if (r.effectiveness) {
+        trace.step({"transfer units", "N = UA / C_min", fixed(*r.transfer_units, 3), "ntu"});
+        trace.step({"effectiveness, counterflow", "ε = (1 − exp(−N(1 − C))) / (1 − C·exp(−N(1 − C))), C = C_min / C_max",
+                    fixed(*r.effectiveness, 4), "ntu"});
+        trace.step({"source must make", "T = T_return + Φ / (ε·C_min)", text(r.source_leaving, unit::celsius, 1), "ntu"});
+    } else {
+        trace.step({"source must make", fmt::format("energy at the mixing point: where V_source < V_emitters, "
+                    "T = T_r + (T_f − T_r)·V_emitters / V_source, T_f = {}, else T_f", c(d.flow)),
+                    text(r.source_leaving, unit::celsius, 1), ""});
+    }
+    trace.step({"comes back to the source", "energy at the source", text(r.source_entering, unit::celsius, 1), ""});
+}
+
+}  // namespace
+
+void check_separation(const job::Job& job, Design& d, Trace* trace) {
+    if (!separated(job) || d.duty.flow <= MassFlow{}) return;
+    SeparationResult r;
+    r.emitter_flow = d.duty.volume_flow;
+    r.source_flow = source_side_flow(job, d);
+    const MassFlow source = r.source_flow * d.state.density;
+    const Temperature back = d.flow - d.duty.load / (d.duty.flow * d.state.specific_heat);
+    const physics::MixedSides sides{source, d.duty.flow, d.flow, back};
+    if (job.separation->kind == job::SeparationKind::plate) pass_plate(job, d, sides, r);
+    else mix_through(d, sides, r);
+    if (job.separation->kind == job::SeparationKind::buffer_four) {
+        r.if_mixed = d.flow + d.duty.load / (source * d.state.specific_heat);
+    }
+    judge_pump(job, r);
+    d.separation = r;
+    if (trace != nullptr) trace_separation(*trace, d, r);
+}
+
+}  // namespace loopfolio::design

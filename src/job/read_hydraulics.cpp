@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/draft.hpp"
+
+#include <array>
+
+namespace loopfolio::job {
+
+namespace {
+
+using reference::Named;
+
+constexpr std::array<Named<SeparationKind>, 6> separation_kinds{{
+    {SeparationKind::header, "header", ""},
+    {SeparationKind::close_tees, "close_tees", ""},
+    {SeparationKind::buffer_two, "buffer_two", ""},
+    {SeparationKind::buffer_four, "buffer_four", ""},
+    {SeparationKind::plate, "plate", ""},
+    {SeparationKind::volumiser, "volumiser", ""},
+}};
+
+/// What a kind of separation needs, and what it has no use for.
+void check_kind(const Mapping& m, SeparationKind kind) {
+    const bool plate = kind == SeparationKind::plate;
+    const bool volumiser = kind == SeparationKind::volumiser;
+    if (plate) demand(m, "plate_ua_w_per_k", "a plate is described by its UA", "heat over the log mean difference, by its maker");
+    else if (has(m, "plate_ua_w_per_k")) complain(m, "plate_ua_w_per_k", "is read only with `kind: plate`");
+    if (volumiser || kind == SeparationKind::buffer_two || kind == SeparationKind::buffer_four) {
+        demand(m, "volume_l", "a buffer or volumiser is there for its content");
+    }
+    if (!plate && !volumiser) {
+        for (const auto* key : {"pressure_drop_kpa", "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"}) {
+            if (has(m, key)) complain(m, key, "is read only with `kind: plate` or `volumiser`", "a header has next to none");
+        }
+    }
+    if (!volumiser) return;
+    for (const auto* key : {"source_flow_l_per_min", "source_flow_l_per_s", "source_circulator"}) {
+        if (has(m, key)) complain(m, key, "is not read with `kind: volumiser`", "a volumiser stands in series: both sides are one");
+    }
+}
+
+Separation read_separation(const Mapping& m) {
+    Separation out;
+    out.place = m.node != nullptr ? m.node->place : Place{};
+    const auto kind = choice_at(m, "kind", "separation", std::span<const Named<SeparationKind>>{separation_kinds});
+    out.kind = kind.value_or(SeparationKind::header);
+    out.source_flow = if_given(flow_at(m, "source_flow_l_per_min", "source_flow_l_per_s"));
+    if (const auto pump = open_child(m, "source_circulator", group("circulator"))) out.source_pump = read_circulator(*pump);
+    out.volume = if_given(input_at(m, "volume_l", unit::litre));
+    out.plate_ua = if_given(input_at(m, "plate_ua_w_per_k", unit::watt_per_kelvin));
+    out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
+    out.pressure_drop_flow = if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
+    const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");
+    if (has(m, "pressure_drop_kpa") && !has_flow) demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");
+    if (has_flow) demand(m, "pressure_drop_kpa", "its flow is given");
+    if (kind) check_kind(m, *kind);
+    return out;
+}
+
+Mixer read_mixer(const Mapping& m, const Conditions& conditions) {
+    Mixer out;
+    out.place = m.node != nullptr ? m.node->place : Place{};
+    out.id = id_at(m, "id");
+    out.from = id_at(m, "from");
+    out.to = id_at(m, "to");
+    out.flow = input_at(m, "flow_temperature_c", unit::celsius);
+    out.drop = input_at(m, "temperature_drop_k", unit::kelvin);
+    if (const auto pump = open_child(m, "circulator", group("circulator"))) out.pump = read_circulator(*pump);
+    if (!out.from.empty() && out.from == out.to) complain(m, "to", "is the junction that the mixing set draws from");
+    if (out.flow.given() && conditions.flow.given() && out.flow.value >= conditions.flow.value) {
+        complain(m, "flow_temperature_c", "must be below the flow temperature that it mixes down from");
+    }
+    return out;
+}
+
+const Section* find_section(const Job& job, const std::string& id) {
+    for (const auto& s : job.sections) {
+        if (s.id == id) return &s;
+    }
+    return nullptr;
+}
+
+FurtherCirculator read_further(const Mapping& m, const Job& job) {
+    static constexpr std::array<Named<bool>, 2> pipes{{{false, "flow", ""}, {true, "return", ""}}};
+    FurtherCirculator out;
+    out.pump = read_circulator(m);
+    out.in = id_at(m, "in");
+    out.towards = id_at(m, "towards");
+    out.in_return = choice_at(m, "pipe", "pipe", std::span<const Named<bool>>{pipes}).value_or(false);
+    if (out.pump.curve.empty() && !out.pump.quadratic && !out.pump.set_head) {
+        demand(m, "curve", "what this circulator adds must be known");
+    }
+    const Section* section = find_section(job, out.in);
+    if (section == nullptr) {
+        std::vector<std::string_view> names;
+        for (const auto& s : job.sections) names.push_back(s.id);
+        const auto near = nearest_name(out.in, names);
+        if (!out.in.empty()) complain(m, "in", "is not the id of a section", near.empty() ? "" : "did you mean " + named(near) + "?");
+        return out;
+    }
+    if (!out.towards.empty() && out.towards != section->from && out.towards != section->to) {
+        complain(m, "towards", "is not an end of section " + named(out.in),
+                 "write " + named(section->from) + " or " + named(section->to));
+    }
+    if (section->carries == Carries::both) demand(m, "pipe", "the section carries both", "write `flow` or `return`");
+    else if (has(m, "pipe")) complain(m, "pipe", "is read only where the section carries both");
+    return out;
+}
+
+/// Two circulators that push against each other in one pipe cannot be meant.
+void check_opposed(const Draft& draft) {
+    const auto& pumps = draft.job.further_circulators;
+    for (std::size_t i = 0; i < pumps.size(); ++i) {
+        for (std::size_t k = 0; k < i; ++k) {
+            if (pumps[i].in.empty() || pumps[i].in != pumps[k].in || pumps[i].in_return != pumps[k].in_return) continue;
+            if (pumps[i].towards == pumps[k].towards) continue;
+            complain(draft.further_circulators[i], "towards", "pushes against another circulator in the same pipe",
+                     "turn one of them round");
+        }
+    }
+}
+
+}  // namespace
+
+void read_hydraulics(const Mapping& top, Draft& draft) {
+    draft.further_circulators = open_items(top, "further_circulators", group("further_circulators"), "circulator");
+    for (const auto& m : draft.further_circulators) draft.job.further_circulators.push_back(read_further(m, draft.job));
+    check_opposed(draft);
+    draft.mixers = open_items(top, "mixers", group("mixers"), "mixing set");
+    for (const auto& m : draft.mixers) draft.job.mixers.push_back(read_mixer(m, draft.job.conditions));
+    if (const auto m = open_child(top, "separation", group("separation"))) draft.job.separation = read_separation(*m);
+}
+
+}  // namespace loopfolio::job

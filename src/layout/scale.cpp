@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "layout/scale.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopfolio::layout {
+
+namespace {
+
+/// The smallest of 1, 2, 5 times a power of ten that is at least `rough`.
+double round_step(double rough) {
+    const double power = std::pow(10.0, std::floor(std::log10(rough)));
+    for (const double factor : {1.0, 2.0, 5.0}) {
+        if (factor * power >= rough * (1.0 - 1e-9)) return factor * power;
+    }
+    return 10.0 * power;
+}
+
+}  // namespace
+
+Scale scale_for(double low, double high, double most_ticks) {
+    if (!(high - low > 0.0)) high = low + 1.0;
+    Scale scale;
+    scale.step = round_step((high - low) / most_ticks);
+    scale.low = std::floor(low / scale.step + 1e-9) * scale.step;
+    scale.high = std::ceil(high / scale.step - 1e-9) * scale.step;
+    scale.decimals = std::clamp(static_cast<int>(-std::floor(std::log10(scale.step) + 1e-9)), 0, 9);
+    return scale;
+}
+
+bool drawable(double value) { return std::isfinite(value) && std::abs(value) < 1e15; }
+
+}  // namespace loopfolio::layout
