@@ -21,9 +21,12 @@ const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
     return larger.empty() ? nullptr : &larger.front();
 }
 
+/// A section that drops less than this share of what the circulator lacks is not worth replacing.
+constexpr double worth_replacing = 0.1;
+
 std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     std::optional<PipeChange> best;
-    Pressure most;
+    Pressure most = worth_replacing * (d.duty.head - d.duty.available.value_or(Pressure{}));
     for (const int index : d.duty.index_sections) {
         const auto i = static_cast<std::size_t>(index);
         const auto* to = wider(job.sections[i], d.sections[i]);
@@ -86,6 +89,18 @@ std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& d
     return remedy;
 }
 
+namespace {
+
+/// A circulator that could give more than the design asks is set to what is asked, as commissioning has it.
+void set_down(const Design& d, job::Job& job, Changes& changes) {
+    if (!job.circulator || job.circulator->mode != job::PumpMode::constant_speed || !d.duty.available) return;
+    job.circulator->mode = job::PumpMode::constant_pressure;
+    job.circulator->set_head = d.duty.head;
+    changes.set_head = d.duty.head;
+}
+
+}  // namespace
+
 std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& design) {
     std::pair<job::Job, Changes> out{filled, {}};
     auto& [job, changes] = out;
@@ -99,7 +114,11 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
     enlarge_emitters(design, job, changes.emitters);
     const auto again = design::design(job);
     const auto* d = std::get_if<Design>(&again);
-    if (d == nullptr || !too_weak(*d)) return out;
+    if (d == nullptr) return out;
+    if (!too_weak(*d)) {
+        set_down(*d, job, changes);
+        return out;
+    }
     if (const auto remedy = widen_for_pump(job, *d)) {
         for (const auto& change : remedy->changes) {
             replace_pipe(job.sections[static_cast<std::size_t>(change.section)], *change.to);

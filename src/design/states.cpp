@@ -230,6 +230,7 @@ void take_plant(const Solving& s, State& out) {
         out.below_minimum_flow = out.source_side < s.task.job.heat_source->minimum_flow->value;
     }
     for (const auto& f : s.result.findings) {
+        out.would_freeze = out.would_freeze || f.kind == network::FindingKind::would_freeze;
         out.past_curve = out.past_curve || f.kind == network::FindingKind::pump_past_curve;
     }
     out.rounds = s.result.rounds;

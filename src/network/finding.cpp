@@ -33,6 +33,7 @@ std::string_view word(FindingKind kind) {
         case FindingKind::demand_in_heat: return "flow fed in from outside has no temperature";
         case FindingKind::temperatures_not_found: return "temperatures were not found";
         case FindingKind::properties_not_settled: return "flows and temperatures do not agree";
+        case FindingKind::would_freeze: return "the fluid would freeze here";
         case FindingKind::emitter_without_flow: return "the emitter gets no flow";
         case FindingKind::source_at_capacity:
             return "the source gives all it can and misses its flow temperature";

@@ -58,11 +58,21 @@ void start_properties(PropertyState& p, const System& system) {
     p.fluid.assign(p.wanted.size(), {});
 }
 
-/// Takes the mean temperature of each link; returns the largest move, kelvin.
-double take_means(PropertyState& p, const ThermalResult& t) {
+/// The lowest temperature at which the fluid is liquid, kelvin; 0 where that is not known.
+double coldest_liquid(const physics::Fluid& fluid) {
+    constexpr double clear_of_it = 0.01;
+    if (fluid.kind == physics::FluidKind::water) return 273.15 + clear_of_it;
+    const auto freezing = physics::freezing_point(fluid.kind, fluid.mass_fraction);
+    return freezing ? freezing->kelvin() + clear_of_it : 0.0;
+}
+
+double mean_of(const ThermalResult& t, std::size_t link) { return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin()); }
+
+/// Takes the mean temperature of each link, but none below freezing; returns the largest move, kelvin.
+double take_means(PropertyState& p, const ThermalResult& t, double coldest) {
     double moved = 0.0;
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
-        const double mean = 0.5 * (t.inlet[i].kelvin() + t.outlet[i].kelvin());
+        const double mean = std::max(mean_of(t, i), coldest);
         moved = std::max(moved, std::abs(mean - p.wanted[i]));
         p.wanted[i] = mean;
     }
@@ -77,7 +87,7 @@ std::optional<SpecificHeat> mean_specific_heat(const System& system, const Therm
         flow += s.flow.si();
         sum += s.flow.si() * 0.5 * (s.inlet.kelvin() + s.outlet.kelvin());
     }
-    const double mean = flow > 0.0 ? sum / flow : t.sources.front().outlet.kelvin();
+    const double mean = std::max(flow > 0.0 ? sum / flow : t.sources.front().outlet.kelvin(), coldest_liquid(system.fluid));
     const auto state = physics::state_of(system.fluid, Temperature::from_kelvin(mean));
     if (!state) return {};
     return state->specific_heat;
@@ -104,6 +114,16 @@ bool one_round(const System& system, Workspace& workspace, SystemResult& r) {
     return r.thermal.solved;
 }
 
+/// A trickle in a room that is as cold as outdoors: the flow stands, with the fluid's properties at its freezing point.
+void note_freezing(const System& system, SystemResult& r) {
+    const double coldest = coldest_liquid(system.fluid);
+    for (std::size_t i = 0; i < r.thermal.inlet.size(); ++i) {
+        if (mean_of(r.thermal, i) >= coldest) continue;
+        fail(r, FindingKind::would_freeze, static_cast<int>(i), mean_of(r.thermal, i));
+        r.findings.back().severity = Severity::warning;
+    }
+}
+
 void gather_findings(SystemResult& r) {
     r.findings.insert(r.findings.begin(), r.thermal.findings.begin(), r.thermal.findings.end());
     r.findings.insert(r.findings.begin(), r.hydraulic.findings.begin(), r.hydraulic.findings.end());
@@ -120,7 +140,7 @@ void iterate(const System& system, Workspace& workspace, SystemResult& r) {
             fail(r, FindingKind::fluid_out_of_range, -1, r.thermal.sources.front().outlet.kelvin());
             return;
         }
-        moved = take_means(p, r.thermal);
+        moved = take_means(p, r.thermal, coldest_liquid(system.fluid));
         const bool same_heat = std::abs(*cp / r.specific_heat - 1.0) <= same_flow;
         r.solved =
             same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
@@ -146,8 +166,12 @@ SystemResult solve_system(const System& system, Workspace& workspace) {
     }
     r.specific_heat = p.specific_heat.si() > 0.0 ? p.specific_heat : first->specific_heat;
     iterate(system, workspace, r);
-    if (r.solved) p.specific_heat = r.specific_heat;
-    else p = {};   // nothing of a failure is a start
+    if (r.solved) {
+        p.specific_heat = r.specific_heat;
+        note_freezing(system, r);
+    } else {
+        p = {};   // nothing of a failure is a start
+    }
     gather_findings(r);
     return r;
 }

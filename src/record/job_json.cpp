@@ -6,6 +6,19 @@ namespace loopfolio::record {
 
 namespace {
 
+/// Kv of a valve is a plain number in the job, in m3/h.
+constexpr NumberUnit kv{1.0, "m³/h", "_m3_per_h"};
+
+std::string_view word(job::Carries carries) {
+    switch (carries) {
+        case job::Carries::both: return "both";
+        case job::Carries::flow: return "flow";
+        case job::Carries::return_: return "return";
+        case job::Carries::loop: return "loop";
+    }
+    return "";
+}
+
 std::string_view word(job::FluidName kind) {
     switch (kind) {
         case job::FluidName::water: return "water";
@@ -41,6 +54,7 @@ Json conditions_json(const job::Conditions& conditions) {
     put(out, "velocity_preferred", conditions.velocity_preferred, unit::metre_per_second);
     put(out, "velocity_limit", conditions.velocity_limit, unit::metre_per_second);
     put(out, "gradient_preferred", conditions.gradient_preferred, unit::pascal_per_metre);
+    put(out, "mild_day", conditions.mild_day, unit::celsius);
     return out;
 }
 
@@ -70,11 +84,16 @@ Json emitters_json(const std::vector<job::Emitter>& emitters) {
         line["name"] = emitter.name;
         line["room"] = emitter.room;
         line["at"] = emitter.at;
+        line["return_at"] = emitter.return_at;
         line["kind"] = emitter.kind;
         put(line, "output_at_50k", emitter.output_at_50k, unit::watt);
         put(line, "exponent", emitter.exponent, unit::number);
         put(line, "length", emitter.length, unit::millimetre);
         put(line, "height", emitter.height, unit::millimetre);
+        put(line, "drop", emitter.drop, unit::kelvin);
+        put(line, "valves_kv", emitter.valves_kv, kv);
+        line["loop_pipe"] = emitter.loop_pipe;
+        put(line, "loop_length", emitter.loop_length, unit::metre);
         line["fittings"] = fittings_json(emitter.fittings);
         line["connection"] = emitter.connection;
         line["existing"] = emitter.existing;
@@ -90,11 +109,15 @@ Json sections_json(const std::vector<job::Section>& sections) {
         line["id"] = section.id;
         line["from"] = section.from;
         line["to"] = section.to;
+        line["carries"] = word(section.carries);
         line["pipe"] = section.pipe;
         put(line, "bore", section.bore, unit::millimetre);
         put(line, "insert_bore", section.insert_bore, unit::millimetre);
         put(line, "roughness", section.roughness, unit::millimetre);
         put(line, "length", section.length, unit::metre);
+        put(line, "heat_loss", section.heat_loss, unit::watt_per_metre_kelvin);
+        put(line, "surroundings", section.surroundings, unit::celsius);
+        line["closed"] = section.closed;
         line["fittings"] = fittings_json(section.fittings);
         line["existing"] = section.existing;
         line["where"] = section.where;
@@ -108,28 +131,16 @@ Json heat_source_json(const std::optional<job::HeatSource>& source) {
     Json out;
     out["name"] = source->name;
     out["at"] = source->at;
+    out["return_at"] = source->return_at;
+    out["could_join_at"] = source->could_join_at;
     put(out, "capacity", source->capacity, unit::kilowatt);
     put(out, "minimum_flow", source->minimum_flow, unit::litre_per_minute);
+    put(out, "maximum_drop", source->maximum_drop, unit::kelvin);
     put(out, "pressure_drop", source->pressure_drop, unit::kilopascal);
     put(out, "pressure_drop_flow", source->pressure_drop_flow, unit::litre_per_minute);
+    out["performance"] = performance_json(*source);
     out["flammable_refrigerant"] = source->flammable_refrigerant;
     out["replaces_gas_appliance"] = source->replaces_gas_appliance;
-    return out;
-}
-
-Json circulator_json(const std::optional<job::Circulator>& circulator) {
-    if (!circulator) return {};
-    Json out;
-    out["name"] = circulator->name;
-    out["curve"] = Json::array();
-    for (const auto& point : circulator->curve) {
-        Json line;
-        put(line, "flow", point.flow, unit::litre_per_minute);
-        put(line, "head", point.head, unit::kilopascal);
-        out["curve"].push_back(std::move(line));
-    }
-    out["basis"] = loopfolio::word(circulator->basis);
-    out["source"] = circulator->source;
     return out;
 }
 
@@ -155,6 +166,7 @@ Json job_json(const job::Job& job) {
     out["sections"] = sections_json(job.sections);
     out["heat_source"] = heat_source_json(job.heat_source);
     out["circulator"] = circulator_json(job.circulator);
+    put_hydraulics(out, job);
     out["unvented_hot_water"] = job.unvented_hot_water;
     out["hot_water_store"] = job.hot_water_store;
     out["old_lagging"] = job.old_lagging;

@@ -4,6 +4,7 @@
 
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/job/job.hpp"
 #include "record/values.hpp"
 
@@ -15,6 +16,20 @@ namespace loopfolio::record {
 
 [[nodiscard]] Json job_json(const job::Job& job);
 [[nodiscard]] Json rooms_of_job(const job::Job& job);
+
+/// Whatever moves or separates the water beside the sections, as the job describes it.
+[[nodiscard]] Json circulator_json(const std::optional<job::Circulator>& circulator);
+void put_hydraulics(Json& out, const job::Job& job);
+[[nodiscard]] Json performance_json(const job::HeatSource& source);
+
+[[nodiscard]] Json operation_json(const job::Job& job, const design::Operation& operation);
+
+/// The id behind an index, or null: a flag of the whole house has none.
+template <class List>
+[[nodiscard]] Json id_at(const List& list, int index) {
+    if (index < 0 || static_cast<std::size_t>(index) >= list.size()) return {};
+    return list[static_cast<std::size_t>(index)].id;
+}
 
 /// `room`, `emitter`, `section`, `circulator`.
 [[nodiscard]] std::string_view subject_word(design::Subject subject);

@@ -8,7 +8,7 @@ namespace loopfolio::record {
 
 namespace {
 
-constexpr int format_version = 1;
+constexpr int format_version = 2;
 
 Json origin_json(const Origin& origin) {
     Json out;
@@ -65,13 +65,14 @@ Json register_json(const std::vector<design::Assumption>& inputs) {
 }
 
 std::string to_json(const Origin& origin, const job::Job& filled, const design::Design& design,
-                    const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
+                    const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
     Json out;
     out["record"] = "loopfolio design record";
     out["record_version"] = format_version;
     out["origin"] = origin_json(origin);
     out["job"] = job_json(filled);
     out["design"] = design_json(filled, design);
+    out["operation"] = operation_json(filled, operation);
     out["flags"] = flags_json(filled, design);
     out["register"] = register_json(inputs);
     out["derivations"] = derivations_json(trace);

@@ -23,6 +23,9 @@ CheckUnit unit_of(design::Check check) {
         case design::Check::source_capacity: return {"source_capacity", unit::kilowatt.si, "kW"};
         case design::Check::source_minimum_flow:
             return {"source_minimum_flow", unit::litre_per_minute.si, "L/min"};
+        case design::Check::source_maximum_drop: return {"source_maximum_drop", 1.0, "K"};
+        case design::Check::mixer_head: return {"mixer_head", unit::kilopascal.si, "kPa"};
+        case design::Check::separation_head: return {"separation_head", unit::kilopascal.si, "kPa"};
     }
     return {"", 1.0, ""};
 }
@@ -59,15 +62,9 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::low_excess: return "low_excess";
         case design::Caveat::loft_not_stated: return "loft_not_stated";
         case design::Caveat::unusual_rate: return "unusual_rate";
+        case design::Caveat::outside_table: return "outside_table";
     }
     return "";
-}
-
-/// The id behind an index, or null: a flag of the whole house has none.
-template <class List>
-Json id_at(const List& list, int index) {
-    if (index < 0 || static_cast<std::size_t>(index) >= list.size()) return {};
-    return list[static_cast<std::size_t>(index)].id;
 }
 
 Json node_at(const design::Design& design, int index) {
@@ -94,6 +91,10 @@ Json emitter_results(const job::Job& job, const design::Design& design) {
         line["id"] = job.emitters.at(i).id;
         line["room"] = id_at(job.rooms, emitter.room);
         put(line, "load", emitter.load, unit::watt);
+        put(line, "inlet", emitter.inlet, unit::celsius);
+        put(line, "drop", emitter.drop, unit::kelvin);
+        line["on_loop"] = emitter.on_loop;
+        line["mixer"] = id_at(job.mixers, emitter.mixer);
         put(line, "excess", emitter.excess, unit::kelvin);
         put(line, "factor", emitter.factor, unit::number);
         put(line, "output", emitter.output, unit::watt);
@@ -145,6 +146,7 @@ Json section_results(const job::Job& job, const design::Design& design) {
         line["id"] = job.sections.at(i).id;
         line["upstream"] = node_at(design, section.upstream);
         line["downstream"] = node_at(design, section.downstream);
+        line["pipes"] = section.pipes;
         put(line, "load", section.load, unit::watt);
         put(line, "flow", section.flow, unit::kilogram_per_second);
         put(line, "flow", section.volume_flow, unit::litre_per_minute);
@@ -180,6 +182,46 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     out["circulator"] = finding_json(duty.circulator);
     out["source_capacity"] = finding_json(duty.source_capacity);
     out["source_minimum_flow"] = finding_json(duty.source_minimum_flow);
+    out["source_maximum_drop"] = finding_json(duty.source_maximum_drop);
+    out["performance"] = Json{};
+    if (duty.performance) {
+        out["performance"] = {{"at_flow", number(duty.performance->at_flow)}, {"at_source", number(duty.performance->at_source)}};
+    }
+    return out;
+}
+
+Json mixer_results(const job::Job& job, const design::Design& design) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < design.mixers.size(); ++i) {
+        const auto& mixer = design.mixers[i];
+        Json line;
+        line["id"] = job.mixers.at(i).id;
+        put(line, "flow", mixer.flow, unit::celsius);
+        put(line, "return", mixer.return_, unit::celsius);
+        put(line, "drawn", mixer.drawn, unit::litre_per_minute);
+        put(line, "sent", mixer.sent, unit::litre_per_minute);
+        put(line, "head", mixer.head, unit::kilopascal);
+        put(line, "available", mixer.available, unit::kilopascal);
+        line["pump"] = finding_json(mixer.pump);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+Json separation_results(const std::optional<design::SeparationResult>& separation) {
+    if (!separation) return {};
+    Json out;
+    put(out, "source_flow", separation->source_flow, unit::litre_per_minute);
+    put(out, "emitter_flow", separation->emitter_flow, unit::litre_per_minute);
+    put(out, "source_leaving", separation->source_leaving, unit::celsius);
+    put(out, "source_entering", separation->source_entering, unit::celsius);
+    put(out, "lift", separation->lift, unit::kelvin);
+    put(out, "if_mixed", separation->if_mixed, unit::celsius);
+    out["effectiveness"] = separation->effectiveness ? number(*separation->effectiveness) : Json{};
+    out["transfer_units"] = separation->transfer_units ? number(*separation->transfer_units) : Json{};
+    put(out, "head", separation->head, unit::kilopascal);
+    put(out, "available", separation->available, unit::kilopascal);
+    out["pump"] = finding_json(separation->pump);
     return out;
 }
 
@@ -232,9 +274,13 @@ Json design_json(const job::Job& job, const design::Design& design) {
     put(out, "drop", design.drop, unit::kelvin);
     out["fluid"] = fluid_json(design);
     out["source_node"] = node_at(design, design.source_node);
+    out["tree"] = design.tree;
     out["rooms"] = room_results(job, design);
     out["emitters"] = emitter_results(job, design);
     out["sections"] = section_results(job, design);
+    out["mixers"] = mixer_results(job, design);
+    out["separation"] = separation_results(design.separation);
+    put(out, "pipe_loss", design.pipe_loss, unit::watt);
     out["duty"] = duty_json(job, design);
     return out;
 }

@@ -50,13 +50,13 @@ constexpr auto table = std::to_array<Source>({
      read, "read on trade pages; content agrees with a textbook to 1 %"},
     {"en-1057-microbore", "BS EN 1057, Copper tube in coils, 8 and 10 mm with 0.6 mm wall",
      from_memory, "10 mm was also sold with 0.7 mm wall"},
+    {"en-1264", "BS EN 1264-2, Water based surface embedded heating: output of a floor grows with its logarithmic excess to the "
+     "power 1",
+     from_memory, "an embedded floor; a dry or suspended one is rated by its maker"},
     {"en-12831-1", "BS EN 12831-1:2017, Heat load: 0.34 Wh/(m³·K), default allowance for thermal "
      "bridges",
      from_memory, "textbooks in the United Kingdom use 0.33 Wh/(m³·K); the difference is 3 % of "
      "ventilation"},
-    {"en-1264", "BS EN 1264-2, Water based surface embedded heating: output of a floor grows with its logarithmic excess to the "
-     "power 1",
-     from_memory, "an embedded floor; a dry or suspended one is rated by its maker"},
     {"en-442", "BS EN 442-1 and -2:2014, Radiators and convectors: output at 75/65/20 °C, stated at "
      "50 K, growing with the excess to the power n",
      read, "excess and temperatures read on a trade page, the power law from memory; where the log "

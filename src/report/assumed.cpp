@@ -18,6 +18,20 @@ struct Phrase {
     std::string_view plain;
 };
 constexpr auto phrases = std::to_array<Phrase>({
+    {"outdoor temperature on the milder day", "How mild the milder day is"},
+    {"pipe in the floor", "How long the pipes in the floors are"},
+    {"temperature drop of emitter", "How much a radiator cools the water"},
+    {"Kv of valves, m³/h", "How much water the radiator valves let through"},
+    {"heat loss of pipe", "How much heat bare pipes lose"},
+    {"surroundings of pipe", "How cold it is round the pipes"},
+    {"flow temperature of mixing set", "How warm the mixed water is"},
+    {"temperature drop beyond mixing set", "How much the floors cool the water"},
+    {"flow on the source's side", "How much water goes through the heat source"},
+    {"content of buffer or volumiser", "How much water the tank beside the heat source holds"},
+    {"UA of plate exchanger", "How well the plate passes heat on"},
+    {"pressure drop of plate or volumiser", "How hard the plate or tank is to push through"},
+    {"flow of that drop", "How hard the plate or tank is to push through"},
+    {"heat source maximum drop", "How much the heat source may cool the water"},
     {"design outdoor temperature", "How cold it gets outside"},
     {"flow temperature", "How warm the water leaves the heat source"},
     {"temperature drop", "How much the water cools on its way round"},

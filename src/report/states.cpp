@@ -79,21 +79,25 @@ std::string changes_in_words(const Context& c) {
     for (const int e : changes.emitters) emitters.push_back(c.job.emitters[static_cast<std::size_t>(e)].id);
     if (!emitters.empty()) parts.push_back("emitters " + list_of(emitters, 8) + " at the rating needed");
     if (changes.circulator) parts.push_back("a circulator of " + text(c.operation.changed_head, unit::kilopascal, 1) + " at the duty flow");
-    return parts.empty() ? std::string{"nothing: no change is asked for"} : list_of(parts, 10);
+    std::string out = parts.empty() ? "no change is asked for" : list_of(parts, 10);
+    if (changes.set_head) out += ", with the circulator set to " + text(*changes.set_head, unit::kilopascal, 1);
+    return out;
 }
 
 std::string warnings(const Context& c) {
-    std::vector<std::string> capacity, least, curve;
+    std::vector<std::string> capacity, least, curve, ice;
     for (const auto& s : c.operation.states) {
         const std::string name = "\u201c" + std::string{state_label(s.kind)} + "\u201d";
         if (s.source_at_capacity) capacity.push_back(name);
         if (s.below_minimum_flow) least.push_back(name);
         if (s.past_curve) curve.push_back(name);
+        if (s.would_freeze) ice.push_back(name);
     }
     std::string out;
     if (!capacity.empty()) out += " The heat source is at its capacity in " + list_of(capacity) + ".";
     if (!least.empty()) out += " The source gets less than its least flow in " + list_of(least) + ".";
     if (!curve.empty()) out += " A pump runs beyond the last point of its curve in " + list_of(curve) + ": the figures there are less certain.";
+    if (!ice.empty()) out += " Some water comes down to its freezing point in " + list_of(ice) + ": an emitter there gets next to nothing.";
     return out;
 }
 
@@ -108,8 +112,8 @@ Table states_table(const Context& c) {
         for (const auto& s : c.operation.states) row.cells.push_back({line.figure(s), {}});
         table.rows.push_back(std::move(row));
     }
-    table.note = std::string{"As found: every valve open as surveyed. Balanced: lockshields set as the balancing table says. Changed: "} +
-                 changes_in_words(c) + ", and balanced again. Milder day: the same, with the flow temperature that just meets the "
+    table.note = std::string{"As found: every valve open as surveyed. Balanced: lockshields set so that the design flows are shared, the circulator as it is. Changed: "} +
+                 changes_in_words(c) + "; balanced. Milder day: the same, with the flow temperature that just meets the "
                  "rooms." + warnings(c);
     return table;
 }
@@ -162,6 +166,16 @@ LineChart::Series series_of(const std::vector<job::CurvePoint>& points, std::str
     return out;
 }
 
+std::string curve_name(StateKind kind) {
+    switch (kind) {
+        case StateKind::as_found: return "as found";
+        case StateKind::balanced: return "balanced";
+        case StateKind::changed: return "changed";
+        case StateKind::mild_day: return "milder day";
+    }
+    return "";
+}
+
 LineChart curves(const Context& c) {
     LineChart chart;
     chart.caption = "Where circulator and pipework meet";
@@ -173,9 +187,13 @@ LineChart curves(const Context& c) {
     constexpr LineChart::Dash dashes[] = {LineChart::Dash::dotted, LineChart::Dash::dashed, LineChart::Dash::solid};
     for (const auto& s : c.operation.states) {
         if (s.system_curve.size() < 2) continue;
-        chart.series.push_back(series_of(s.system_curve, "pipework, " + std::string{s.kind == StateKind::as_found ? "as found" : s.kind == StateKind::balanced ? "balanced" : "changed"},
-                                         dashes[static_cast<std::size_t>(s.kind)]));
-        chart.marks.push_back({text(s.flow, unit::litre_per_minute, 1),
+        // Without a change the pipework is the balanced one, and only the circulator is set down.
+        const bool same = s.kind == StateKind::changed && !c.operation.changes.any();
+        if (!same) {
+            chart.series.push_back(series_of(s.system_curve, "pipework, " + curve_name(s.kind), dashes[static_cast<std::size_t>(s.kind)]));
+        }
+        if (same && !c.operation.changes.set_head) continue;
+        chart.marks.push_back({(same ? "set down" : curve_name(s.kind)) + ", " + text(s.flow, unit::litre_per_minute, 1),
                                {s.flow.in(unit::litre_per_minute), s.head.in(unit::kilopascal)}});
     }
     chart.marks.push_back({"design", {c.design.duty.volume_flow.in(unit::litre_per_minute), c.design.duty.head.in(unit::kilopascal)}});
@@ -223,8 +241,7 @@ std::string if_nothing_is_changed(const Context& c) {
 }
 
 Table balancing_table(const Context& c) {
-    const auto& changes = c.operation.changes;
-    const bool changed = !changes.pipes.empty() || !changes.emitters.empty() || changes.circulator;
+    const bool changed = c.operation.changes.any();
     const auto& balancing = changed ? c.operation.changed : c.operation.as_found;
     Table table;
     table.caption = "Balancing, in the order of the work";

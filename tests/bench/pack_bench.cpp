@@ -3,6 +3,7 @@
 
 // Times the stages of one pack inside the process, and the whole program from outside with its peak memory.
 
+#include "bench/plain_haru.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/pipeline.hpp"
 #include "loopfolio/design/assumptions.hpp"
@@ -44,6 +45,33 @@ void time_it(const char* name, Work&& work, double seconds = 0.6) {
                runs.back(), runs.size());
 }
 
+/// What the writer takes beside what libharu's own functions take for the same items, in the same process and
+/// turn by turn, so that a busy machine slows both.
+void compare_writers(const layout::Pages& pages, const pdf::Fonts& fonts) {
+    using clock = std::chrono::steady_clock;
+    constexpr int turns = 30;
+    std::vector<double> ours, plain;
+    std::size_t our_bytes = 0, plain_bytes = 0;
+    const auto timed = [](std::vector<double>& into, auto&& write) {
+        const auto start = clock::now();
+        const std::size_t size = write().size();
+        into.push_back(std::chrono::duration<double, std::milli>(clock::now() - start).count());
+        return size;
+    };
+    for (int turn = 0; turn < turns; ++turn) {
+        our_bytes = timed(ours, [&] { return pdf::write_pdf(pages, fonts); });
+        plain_bytes = timed(plain, [&] { return bench::plain_haru(pages); });
+    }
+    const auto median = [](std::vector<double>& times) {
+        std::nth_element(times.begin(), times.begin() + turns / 2, times.end());
+        return times[turns / 2];
+    };
+    const double our_time = median(ours), plain_time = median(plain);
+    fmt::print("{} pages: written in {:.2f} ms, {} bytes; by plain libharu in {:.2f} ms, {} bytes; "
+               "{:.2f} of the time, {:.2f} of the bytes\n", pages.pages.size(), our_time, our_bytes, plain_time,
+               plain_bytes, our_time / plain_time, static_cast<double>(our_bytes) / static_cast<double>(plain_bytes));
+}
+
 /// Runs the program on the job once; the peak resident memory of the child in KiB.
 long run_program(const std::string& job, const std::string& folder) {
     std::fflush(stdout);   // or the child would print it again
@@ -73,7 +101,7 @@ int main(int argc, char** argv) {
     }
     const auto& d = std::get<app::Designed>(result);
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    const auto report = report::compose(d.job, d.design, inputs, d.trace, {"loopfolio", file, ""});
+    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""});
     const auto pages = layout::lay_out(report, fonts);
     const auto folder = std::filesystem::temp_directory_path() / fmt::format("loopfolio-bench-{}", ::getpid());
 
@@ -83,12 +111,14 @@ int main(int argc, char** argv) {
     time_it("read", [&] { (void)job::read_job(text, file); });
     time_it("design", [&] { (void)design::design(d.job); });
     time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
+    time_it("operate", [&] { (void)design::operate(d.job, d.design); });
     time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
-    time_it("compose", [&] { (void)report::compose(d.job, d.design, inputs, d.trace, {"loopfolio", file, ""}); });
+    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}); });
     time_it("lay out", [&] { (void)layout::lay_out(report, fonts); });
     time_it("write pdf", [&] { (void)pdf::write_pdf(pages, fonts); });
-    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, inputs, d.trace); });
+    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, d.operation, inputs, d.trace); });
     time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, fonts); });
+    compare_writers(pages, fonts);
     long peak = 0;
     time_it("whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);
     fmt::print("{:<34} {:>10.1f} MiB\n", "peak memory of the program", static_cast<double>(peak) / 1024.0);

@@ -242,3 +242,17 @@ TEST_CASE("a source too small for rooms that are held lets them fall together") 
         }
     }
 }
+
+TEST_CASE("a trickle in a room as cold as outdoors is solved, and said to freeze") {
+    auto plan = two_pipe_house(3, network::RoomControl::held);
+    plan.emitters.back().valve_resistance = network::valve_resistance(1e-4);   // all but shut
+    plan.rooms.back().loss = HeatLossCoefficient::from_si(2000.0);
+    const auto built = build_network(plan);
+    const auto r = solve_system(built.system);
+    REQUIRE(r.solved);
+    const bool said = std::ranges::any_of(r.findings, [](const network::Finding& f) {
+        return f.kind == network::FindingKind::would_freeze && f.severity == Severity::warning;
+    });
+    CHECK(said);
+    CHECK(std::abs(r.thermal.energy.relative_error) < 1e-6);
+}

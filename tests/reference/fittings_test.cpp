@@ -100,7 +100,8 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
         CHECK(k.exponent <= k.exponent_high);
         CHECK(k.exponent_low >= 1.0);
         CHECK(k.exponent_high <= 1.6);
-        CHECK(k.zeta > 0.0);
+        // A loop in a floor drops what its pipe drops.
+        if (k.name != "underfloor") CHECK(k.zeta > 0.0);
     }
     // 1.3, give or take 0.1: a trade encyclopaedia, for radiators.
     for (const auto* name : {"panel_10", "panel_11", "panel_21", "panel_22", "panel_33", "column"}) {

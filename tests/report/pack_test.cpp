@@ -274,17 +274,31 @@ TEST_CASE("every loss factor that the pressure drops rest on is printed with its
     }
 }
 
-TEST_CASE("the balancing sheet names the emitters whose figures will not hold") {
+TEST_CASE("the balancing table stands in the order of the work, with the changes made") {
     const auto tables = all_of<report::Table>(composed(sample()).parts.at(1));
     const auto found = std::find_if(tables.begin(), tables.end(), [](const report::Table& t) {
-        return t.caption == "Balancing, emitter by emitter";
+        return t.caption == "Balancing, in the order of the work";
     });
     REQUIRE(found != tables.end());
-    bool any = false;
-    for (std::size_t i = 0; i < sample().job.emitters.size(); ++i) {
-        if (sample().design.emitters[i].finding.verdict != Verdict::change) continue;
-        any = true;
-        CHECK(found->note.find(sample().job.emitters[i].id) != std::string::npos);
+    const auto& operation = sample().operation;
+    REQUIRE(operation.changes.any());
+    CHECK(found->note.find("With the changes of the work list made") != std::string::npos);
+    REQUIRE(found->rows.size() == operation.changed.valves.size());
+    for (std::size_t i = 0; i < found->rows.size(); ++i) {
+        const auto& valve = operation.changed.valves[i];
+        CHECK(found->rows[i].cells[1].text == sample().job.emitters[static_cast<std::size_t>(valve.emitter)].id);
+        CHECK((valve.kv == 0.0) == (found->rows[i].cells[5].text == "open"));
+        // Least to add comes first.
+        if (i > 0) CHECK(valve.added >= operation.changed.valves[i - 1].added);
     }
-    CHECK(any == (found->note.find("Too small as surveyed") != std::string::npos));
+}
+
+TEST_CASE("the pack says in one plain sentence what happens if nothing is changed") {
+    const auto& s = sample();
+    const auto words = joined(lines_of(composed(s).parts[0], false));
+    const auto& state = s.operation.states.front();
+    const auto worst = static_cast<std::size_t>(state.least_served);
+    REQUIRE(state.rooms[worst].temperature < s.job.rooms[worst].temperature.value);
+    CHECK(words.find("If nothing were changed, ") != std::string::npos);
+    CHECK(words.find(s.job.rooms[worst].name + " would reach only") != std::string::npos);
 }

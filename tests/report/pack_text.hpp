@@ -14,7 +14,7 @@
 namespace loopfolio::tests {
 
 inline report::Report composed(const Sample& s) {
-    return report::compose(s.job, s.design, s.inputs, s.trace,
+    return report::compose(s.job, s.design, s.operation, s.inputs, s.trace,
                            {"loopfolio 0.1.0", "example.yaml", std::string(64, '0')});
 }
 

@@ -5,6 +5,7 @@
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/job/job.hpp"
 
 #include <stdexcept>
@@ -132,6 +133,7 @@ inline job::Job sample_job() {
 struct Sample {
     job::Job job;
     design::Design design;
+    design::Operation operation;
     std::vector<design::Assumption> inputs;
     design::Trace trace;
 };
@@ -145,6 +147,11 @@ inline Sample designed(job::Job job) {
                                  refused->front().rule};
     }
     sample.design = std::get<design::Design>(std::move(result));
+    auto operation = design::operate(sample.job, sample.design);
+    if (const auto* refused = std::get_if<std::vector<design::Refusal>>(&operation)) {
+        throw std::runtime_error{"the sample's network is refused: " + refused->front().rule};
+    }
+    sample.operation = std::get<design::Operation>(std::move(operation));
     sample.inputs = design::inputs_register_with_effects(sample.job, sample.design);
     return sample;
 }

@@ -52,6 +52,7 @@ struct State {
     std::vector<double> reynolds;           ///< by section
     bool source_at_capacity = false;
     bool below_minimum_flow = false;
+    bool would_freeze = false;     ///< water somewhere comes down to its freezing point
     bool past_curve = false;       ///< a pump runs beyond its last point
     int rounds = 0;                ///< of hydraulics and heat in turn
     Pressure pressure_residual;
@@ -115,6 +116,8 @@ struct Changes {
     std::vector<PipeChange> pipes;
     std::vector<int> emitters;     ///< that are replaced by larger ones
     bool circulator = false;       ///< a stronger one is needed
+    std::optional<Pressure> set_head;   ///< that the circulator is set to, where it could give more
+    [[nodiscard]] bool any() const { return !pipes.empty() || !emitters.empty() || circulator; }
 };
 
 struct Operation {
@@ -134,7 +137,7 @@ struct Operation {
 
 /// The job with the changes that its design asks for: sections past the velocity limit one size up that keeps, the pipes
 /// that help a weak circulator, emitters that fall short at the rating that would do, and a circulator of the head that is
-/// then needed where none of this is enough.
+/// then needed where none of this is enough, or else the one there is, set to the head that is needed.
 [[nodiscard]] std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& design);
 
 /// Solves the four states and all that follows. `design` must be that of `filled`. Refuses where a network cannot be

@@ -38,6 +38,7 @@ enum class FindingKind {
     demand_in_heat,              ///< error; flow fed in from outside has no temperature
     temperatures_not_found,      ///< error; the temperatures do not settle; value: the last change, K
     properties_not_settled,      ///< error; flows and temperatures do not agree; value: the last change, K
+    would_freeze,                ///< warning; a link below the fluid's freezing point; value: kelvin
     emitter_without_flow,        ///< warning; index: the emitter
     source_at_capacity,          ///< warning; index: the source; value: its outlet, kelvin
     source_below_minimum_flow,   ///< warning; index: the source; value: the flow, kg/s
