@@ -122,7 +122,7 @@ private:
             items.push_back(text_at({left, plot_.bottom + 4.0 + baseline_in(axis_style, m)}, std::move(text), axis_style, m));
         }
         put_lines(items, break_label(title(chart_.y), axis_style, setting_.width, 1, m), {0.0, 4.0}, 0.0, axis_style, m);
-        put_lines(items, break_label(title(chart_.x), axis_style, setting_.width, 1, m),
+        put_lines(items, break_label(title(chart_.x), axis_style, plot_.right - plot_.left, 1, m),
                   {plot_.right, plot_.bottom + 5.0 + axis_style.leading}, 1.0, axis_style, m);
     }
 

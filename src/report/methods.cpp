@@ -38,6 +38,14 @@ bool inserts(const Context& c) {
                        [](const design::SectionResult& s) { return s.insert_loss_factor > 0.0; });
 }
 
+bool operated(const Context& c) { return !c.operation.states.empty(); }
+bool plate(const Context& c) { return c.design.separation && c.design.separation->effectiveness; }
+bool mixing_header(const Context& c) { return c.design.separation && !c.design.separation->effectiveness; }
+bool floors(const Context& c) {
+    return std::any_of(c.job.emitters.begin(), c.job.emitters.end(), [](const auto& e) { return e.kind == "underfloor"; });
+}
+bool performance(const Context& c) { return c.design.duty.performance.has_value(); }
+
 struct Method {
     bool (*applies)(const Context&);
     std::string_view relation;
@@ -69,6 +77,14 @@ constexpr Method methods[] = {
     {always, "Fittings", "Δp = Σζ·ρv²/2", "small-bore sizes", "faber-kell-2002"},
     {inserts, "Inserts in plastic pipe", "contraction 0.5(1 − β), enlargement (1 − β)², β the area ratio",
      "turbulent flow", "borda-carnot"},
+    {operated, "Flows in the whole pipework", "Σm = 0 at every node, Δp = R·L + Σζ·ρv²/2 + (V/Kv)² in every pipe, by Newton's method",
+     "steady flow, no gravity circulation", ""},
+    {operated, "Temperatures in the whole pipework", "streams mix by conservation; each emitter and room in balance with its water",
+     "one specific heat for the whole system", ""},
+    {floors, "Underfloor output", "Φ proportional to the log mean excess", "as its maker rates it", "en-1264"},
+    {mixing_header, "Header, tees and buffer", "conservation of water and heat where the two sides meet", "ends mix fully, no heat lost", ""},
+    {plate, "Plate exchanger", "ε = (1 − exp(−N(1 − C)))/(1 − C·exp(−N(1 − C)))", "counterflow, UA as stated", "ntu"},
+    {performance, "Performance of the source", "bilinear between the maker's points", "inside the maker's table", ""},
 };
 
 }   // namespace

@@ -61,7 +61,8 @@ Blocks worked_examples(const Context& c) {
     }
     for (const auto& derivation : c.trace.derivations()) {
         if (derivation.subject == Subject::circulator)
-            show(out, c, Subject::circulator, derivation.id, "The duty of the circulator");
+            show(out, c, Subject::circulator, derivation.id,
+                 derivation.id == "separation" ? "Both sides of the separation" : "The duty of the circulator");
     }
     if (out.empty()) say(out, "This pack was made without derivations.");
     else
@@ -102,13 +103,13 @@ List limits_of_validity(const Context& c) {
     List list;
     list.items = {
         "Steady state on the design day: no warming up, no gains of sun or people, no reheat margin.",
-        "Heat lost from pipes on the way is not counted, neither as loss nor as warmth for the rooms.",
-        "Pipework is a tree of flow and return pairs of the same size. Rings, one-pipe loops and reversed "
-        "returns are not covered.",
-        "Each circuit is taken to be balanced to its design flow. Flows before balancing are not predicted.",
+        "Heat lost from pipes on the way is counted where the job states it for a section, and nowhere as warmth for a room.",
+        "Each circuit of the schedules is taken to be balanced to its design flow; what flows before that is in the four states.",
+        "In the states thermostatic valves keep a room from getting too warm, and the flow through them is taken not to change.",
+        "Water moves by pumps alone: circulation by gravity is left out. Its heights above each other have no effect.",
         "A room's loss is shared among its emitters by their ratings; curtains, covers and furniture are not "
         "counted.",
-        "Hot water, buffer sizing, expansion, noise of the heat source, electrical supply and siting are not "
+        "Hot water, the size of a buffer, expansion, noise of the heat source, electrical supply and siting are not "
         "designed here.",
         "Running cost and seasonal performance are not predicted.",
     };

@@ -179,3 +179,26 @@ TEST_CASE("a long thin run that the pump cannot push through is named, and wider
     job.circulator->curve[1].head = unit::pascal(10.0);
     CHECK_FALSE(design::widen_for_pump(design::fill_defaults(job), designed(job)));
 }
+
+TEST_CASE("a published two-pipe circuit is sized as it was published") {
+    // Faber and Kell's Heating and Air-Conditioning of Buildings, page 239 (read): a fan-convector circuit with loads of 22,
+    // 44, 66 and 88 kW in steel of 32, 40, 50 and 50 mm. Its temperature drop is not on that page; 10 K is assumed. Limits of
+    // CIBSE Guide B 1986 to 50 mm: 1.0 m/s and 300 Pa/m (read on a page that quotes it).
+    struct Published {
+        double kilowatts;
+        const char* pipe;
+        const char* next_below;
+    };
+    for (const auto& p : {Published{22.0, "steel_dn32", "steel_dn25"}, Published{44.0, "steel_dn40", "steel_dn32"},
+                          Published{66.0, "steel_dn50", "steel_dn40"}, Published{88.0, "steel_dn50", "steel_dn40"}}) {
+        CAPTURE(p.kilowatts);
+        auto job = one_section_job(p.pipe, 1000.0 * p.kilowatts, 10.0);
+        job.conditions.velocity_preferred = measured(unit::metre_per_second(1.0));
+        CHECK(designed(job).sections[0].verdict == Verdict::keep);
+        job.sections[0].pipe = p.next_below;
+        const auto d = designed(job);
+        CHECK(d.sections[0].verdict != Verdict::keep);
+        REQUIRE(d.sections[0].next_size != nullptr);
+        CHECK(std::string{d.sections[0].next_size->name} == p.pipe);
+    }
+}
