@@ -108,10 +108,10 @@ Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const n
     out.head = r.pump_rise.front();
     for (std::size_t i = 0; i < task.emitters.size(); ++i) out.spare[at(task.emitters[i])] = spare_of(r.emitters[i]);
     for (const int i : r.order) {
-        if (at(i) < task.emitters.size()) {
-            out.index_emitter = task.emitters[at(i)];
-            break;
-        }
+        // What lies beyond a mixing set is driven by the set's own pump.
+        if (at(i) >= task.emitters.size() || d.emitters[at(task.emitters[at(i)])].mixer >= 0) continue;
+        out.index_emitter = task.emitters[at(i)];
+        break;
     }
     // On a loop no emitter is further than another; the one that gets least of its need is named.
     if (out.index_emitter < 0) {

@@ -230,6 +230,7 @@ void take_plant(const Solving& s, State& out) {
         out.below_minimum_flow = out.source_side < s.task.job.heat_source->minimum_flow->value;
     }
     for (const auto& f : s.result.findings) {
+        out.pump_backwards = out.pump_backwards || f.kind == network::FindingKind::pump_driven_backwards;
         out.would_freeze = out.would_freeze || f.kind == network::FindingKind::would_freeze;
         out.past_curve = out.past_curve || f.kind == network::FindingKind::pump_past_curve;
     }
@@ -262,6 +263,18 @@ void take_system_curve(Solving& s, State& out) {
     pump = kept;
 }
 
+/// Circulators in one line that push against each other are a slip, not a state.
+bool refuse_opposed(const Solving& s, std::vector<Refusal>& refusals) {
+    for (const auto& f : s.result.findings) {
+        if (f.kind != network::FindingKind::pumps_oppose) continue;
+        const auto& pumps = s.task.job.further_circulators;
+        refusals.push_back({"further_circulators", pumps.empty() ? Place{} : pumps.front().pump.place,
+                            std::string{network::word(f.kind)}, "turn one of them round with `towards` or `pipe`"});
+        return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 std::optional<State> solve_state(const StateTask& task, network::Workspace& workspace, std::vector<Refusal>& refusals) {
@@ -273,7 +286,9 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
         s.built.system.outdoor = task.job.conditions.mild_day.value;
         s.built.system.sources.front().capacity.reset();   // the stated one holds on the design day
     }
-    if (!settle(s) || (mild && (!compensate(s) || !s.run()))) {
+    const bool settled_down = settle(s);
+    if (settled_down && refuse_opposed(s, refusals)) return {};
+    if (!settled_down || (mild && (!compensate(s) || !s.run()))) {
         refuse(s.result.findings, task.job, refusals);
         if (refusals.empty()) {
             refusals.push_back({"pipework", {}, "the temperatures on a milder day are not found", ""});

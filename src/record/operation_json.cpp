@@ -94,6 +94,7 @@ Json state_json(const job::Job& job, const design::State& state) {
     out["least_served"] = id_at(job.rooms, state.least_served);
     out["source_at_capacity"] = state.source_at_capacity;
     out["below_minimum_flow"] = state.below_minimum_flow;
+    out["pump_backwards"] = state.pump_backwards;
     out["would_freeze"] = state.would_freeze;
     out["past_curve"] = state.past_curve;
     out["rounds"] = state.rounds;

@@ -55,6 +55,11 @@ Table index_table(const Context& c) {
     table.rows.push_back(
         row({"", c.design.separation ? "exchanger or header" : "heat source", "", figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
              figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+    constexpr Pressure counts = Pressure::from_si(5.0);
+    if (const Pressure more = duty.head - so_far; more > counts) {
+        table.rows.push_back(row({"", "left over: a mixing set asks for more", "", "", "", "", figure(more, unit::kilopascal, 2),
+                                  figure(duty.head, unit::kilopascal, 2)}));
+    }
     table.rows.push_back(sum_row({"Head", "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
     table.note = std::string{c.design.tree ? "Flow and return pipe together." : "Pairs of pipes together, single pipes alone; on a ring the way "
                  "of most flow is listed, and any other way drops as much between the same junctions."} + " The head is that of " +

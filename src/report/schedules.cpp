@@ -172,7 +172,8 @@ Blocks section_schedule(const Context& c) {
                      figure_column("Drop", "kPa"),
                      name_column("Verdict")};
     for (std::size_t i = 0; i < c.job.sections.size(); ++i) table.rows.push_back(section_row(c, i));
-    table.note = "Length: one way. Drop: flow and return pipe, fittings included. Preferred: " +
+    table.note = std::string{"Length: one way. Drop: flow and return pipe"} + (c.design.tree ? "" : ", or the one pipe where they run apart") +
+                 ", fittings included. Preferred: " +
                  text(conditions.velocity_preferred.value, unit::metre_per_second, 2) + " and " +
                  text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0) +
                  ". Limit: " + text(conditions.velocity_limit.value, unit::metre_per_second, 2) + ".";

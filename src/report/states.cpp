@@ -85,18 +85,20 @@ std::string changes_in_words(const Context& c) {
 }
 
 std::string warnings(const Context& c) {
-    std::vector<std::string> capacity, least, curve, ice;
+    std::vector<std::string> capacity, least, curve, ice, backwards;
     for (const auto& s : c.operation.states) {
         const std::string name = "\u201c" + std::string{state_label(s.kind)} + "\u201d";
         if (s.source_at_capacity) capacity.push_back(name);
         if (s.below_minimum_flow) least.push_back(name);
         if (s.past_curve) curve.push_back(name);
+        if (s.pump_backwards) backwards.push_back(name);
         if (s.would_freeze) ice.push_back(name);
     }
     std::string out;
     if (!capacity.empty()) out += " The heat source is at its capacity in " + list_of(capacity) + ".";
     if (!least.empty()) out += " The source gets less than its least flow in " + list_of(least) + ".";
     if (!curve.empty()) out += " A pump runs beyond the last point of its curve in " + list_of(curve) + ": the figures there are less certain.";
+    if (!backwards.empty()) out += " Water is driven backwards through a pump in " + list_of(backwards) + ".";
     if (!ice.empty()) out += " Some water comes down to its freezing point in " + list_of(ice) + ": an emitter there gets next to nothing.";
     return out;
 }
@@ -260,10 +262,13 @@ Table balancing_table(const Context& c) {
                                   figure(v.return_temperature, unit::celsius, 1), figure(v.drop, unit::kelvin, 1), "", ""}));
     }
     table.note = (changed ? std::string{"With the changes of the work list made. "} : std::string{}) +
-                 "The first is the index emitter: its valve stays open, and the circulator is set so that it gets its flow (" +
+                 "A valve that stays open is the index of its pump, and the circulator is set so that its index gets its flow (" +
                  text(balancing.head, unit::kilopascal, 1) + "). Kv is that of the lockshield or manifold valve alone. Return and drop are "
                  "what a contact thermometer on bare pipe reads at the design flow temperature with the room warm; on a milder day "
                  "balance to equal drops.";
+    if (!c.design.mixers.empty()) {
+        table.note += " Emitters beyond a mixing set get their flow from the set's own pump, and are balanced among themselves.";
+    }
     if (!out_of_reach.empty()) table.note += " No pump here gives its flow to " + list_of(out_of_reach) + ".";
     return table;
 }

@@ -259,3 +259,37 @@ TEST_CASE("capacities scale with the load, and joining where the load is asks fo
         CHECK(k.minimum_flow_kept == (k.total_flow.in(unit::litre_per_minute) >= 12.0));
     }
 }
+
+TEST_CASE("circulators in one line that push against each other are refused") {
+    auto job = house_of_three();
+    job::FurtherCirculator against;
+    against.pump = curve({{0.0, 90.0}, {30.0, 40.0}});
+    against.in = "S1";
+    against.towards = "HS";
+    job.circulator = curve({{0.0, 60.0}, {30.0, 8.0}});
+    job.further_circulators.push_back(against);
+    const auto filled = design::fill_defaults(job);
+    const auto result = design::operate(filled, designed(job));
+    REQUIRE(std::holds_alternative<std::vector<design::Refusal>>(result));
+    CHECK(std::get<1>(result).front().rule == "two pumps in one line push against each other");
+}
+
+TEST_CASE("equal arms get equal flows, and a larger bore never lowers the flow to its own emitter") {
+    // Two equal arms from the source: equal flows and temperatures.
+    auto job = bare_job();
+    for (const auto* id : {"a", "b"}) job.rooms.push_back(stated_room(id, 1500.0));
+    job.emitters = {panel("Ea", "a", "A", 5000.0), panel("Eb", "b", "B", 5000.0)};
+    job.sections = {section("S1", "HS", "A", "copper_15", 7.0), section("S2", "HS", "B", "copper_15", 7.0)};
+    job.circulator = curve({{0.0, 30.0}, {20.0, 5.0}});
+    const auto o = operated(design::fill_defaults(job), designed(job));
+    const auto& s = o.states.front();
+    CHECK(s.emitters[0].flow.si() == Approx(s.emitters[1].flow.si()).epsilon(1e-9));
+    CHECK(s.emitters[0].outlet.celsius() == Approx(s.emitters[1].outlet.celsius()).epsilon(1e-9));
+
+    SECTION("a larger bore to one emitter never lowers its own flow") {
+        job.sections[0].pipe = "copper_22";
+        const auto wider = operated(design::fill_defaults(job), designed(job));
+        CHECK(wider.states.front().emitters[0].flow > s.emitters[0].flow);
+        CHECK(wider.states.front().emitters[1].flow <= s.emitters[1].flow);
+    }
+}

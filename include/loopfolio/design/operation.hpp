@@ -52,6 +52,7 @@ struct State {
     std::vector<double> reynolds;           ///< by section
     bool source_at_capacity = false;
     bool below_minimum_flow = false;
+    bool pump_backwards = false;   ///< water is driven through a pump against the way it pushes
     bool would_freeze = false;     ///< water somewhere comes down to its freezing point
     bool past_curve = false;       ///< a pump runs beyond its last point
     int rounds = 0;                ///< of hydraulics and heat in turn
