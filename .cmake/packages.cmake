@@ -28,6 +28,8 @@ endfunction()
 
 loopfolio_find(date::date HEADER date/date.h)
 loopfolio_find(hpdf::hpdf HEADER hpdf.h LIBRARY hpdf)
+loopfolio_find(deflate::deflate HEADER libdeflate.h LIBRARY deflate)
+loopfolio_find(lcms2::lcms2 HEADER lcms2.h LIBRARY lcms2)
 loopfolio_find(nettle::nettle HEADER nettle/sha2.h LIBRARY nettle)
 loopfolio_find(harfbuzz::harfbuzz HEADER hb.h LIBRARY harfbuzz SUFFIX harfbuzz)
 loopfolio_find(harfbuzz::subset HEADER hb-subset.h LIBRARY harfbuzz-subset SUFFIX harfbuzz)

@@ -20,11 +20,12 @@ long steps(double value, double per_unit) {
 
 long hundredths(double value) { return steps(value, 100.0); }
 
-/// A byte of a literal string (ISO 32000-1, 7.3.4.2), which is half as long as a hexadecimal one.
-void append_byte(std::string& out, char byte) {
-    if (byte == '(' || byte == ')' || byte == '\\') out += '\\';
-    if (byte == '\r') out += "\\r";
-    else out += byte;
+/// Frames and bars, which have an instruction of their own.
+bool is_upright_rectangle(const std::vector<Point>& p) {
+    if (p.size() != 4) return false;
+    const bool along = p[0].y == p[1].y && p[1].x == p[2].x && p[2].y == p[3].y && p[3].x == p[0].x;
+    const bool across = p[0].x == p[1].x && p[1].y == p[2].y && p[2].x == p[3].x && p[3].y == p[0].y;
+    return along || across;
 }
 
 }  // namespace
@@ -107,8 +108,8 @@ void Content::end_text() {
     in_text_ = false;
 }
 
-void Content::text(const layout::TextItem& item, const std::vector<Run>& runs) {
-    if (runs.empty()) return;
+void Content::text(const layout::TextItem& item, const Encoded& text) {
+    if (text.runs.empty()) return;
     if (!in_text_) {
         out_ += "BT\n";
         in_text_ = true;
@@ -121,21 +122,23 @@ void Content::text(const layout::TextItem& item, const std::vector<Run>& runs) {
     number(start[1] - line_[1], 2);
     out_ += "Td\n";
     line_ = start;
-    for (const Run& run : runs) {
-        if (const long size = hundredths(item.size); run.file != font_ || size != font_size_) {
-            font_ = run.file;
-            font_size_ = size;
-            out_ += '/' + font_resource(run.file) + ' ';
-            number(size, 2);
-            out_ += "Tf\n";
-        }
+    std::size_t from = 0;
+    for (const Encoded::Run& run : text.runs) {
+        font(run.file, hundredths(item.size));
         out_ += '(';
-        for (const std::uint16_t code : run.codes) {
-            append_byte(out_, static_cast<char>(code >> 8));
-            append_byte(out_, static_cast<char>(code & 0xFF));
-        }
+        out_.append(text.codes, from, run.end - from);
         out_ += ")Tj\n";
+        from = run.end;
     }
+}
+
+void Content::font(FontFile file, long size) {
+    if (file == font_ && size == font_size_) return;
+    font_ = file;
+    font_size_ = size;
+    out_ += '/' + font_resource(file) + ' ';
+    number(size, 2);
+    out_ += "Tf\n";
 }
 
 void Content::path(const layout::PathItem& item) {
@@ -148,13 +151,24 @@ void Content::path(const layout::PathItem& item) {
         dashes(item.dashes);
         corners(!item.closed);
     }
-    point(item.points.front());
-    out_ += "m\n";
-    for (std::size_t i = 1; i < item.points.size(); ++i) {
-        point(item.points[i]);
-        out_ += "l\n";
+    const auto& points = item.points;
+    if (item.closed && is_upright_rectangle(points)) {
+        const Hundredths from = place(points[0]), to = place(points[2]);
+        for (const long value : {from[0], from[1], to[0] - from[0], to[1] - from[1]}) number(value, 2);
+        out_ += "re\n";
+    } else {
+        outline(points);
     }
     paint(item.closed, item.filled, stroked);
+}
+
+void Content::outline(const std::vector<Point>& points) {
+    const char* how = "m\n";
+    for (const Point& each : points) {
+        point(each);
+        out_ += how;
+        how = "l\n";
+    }
 }
 
 void Content::circle(const layout::CircleItem& item) {

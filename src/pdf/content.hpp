@@ -6,16 +6,21 @@
 #include "pdf/embedded.hpp"
 
 #include <array>
-#include <cstdint>
+#include <cstddef>
 #include <string>
 #include <vector>
 
 namespace loopfolio::pdf {
 
-/// Some characters in one font file, as codes of that file's font in the document.
-struct Run {
-    FontFile file = FontFile::regular;
-    std::vector<std::uint16_t> codes;
+/// A text as codes of the document's fonts, cut where the font file changes. Kept from one text to the next,
+/// so that no memory is asked for.
+struct Encoded {
+    struct Run {
+        FontFile file = FontFile::regular;
+        std::size_t end = 0;  ///< in `codes`
+    };
+    std::string codes;  ///< two bytes a character, ready for a literal string
+    std::vector<Run> runs;
 };
 
 /// The drawing instructions of one page. Coordinates are written to 1/100 point and colours to 1/1000;
@@ -24,8 +29,8 @@ class Content {
 public:
     explicit Content(double page_height) : page_height_{page_height} {}
 
-    /// `runs` one after the other from the item's baseline point.
-    void text(const layout::TextItem& item, const std::vector<Run>& runs);
+    /// The item, which reads `text`, from its baseline point.
+    void text(const layout::TextItem& item, const Encoded& text);
     void path(const layout::PathItem& item);
     void circle(const layout::CircleItem& item);
 
@@ -43,6 +48,8 @@ private:
     void pen(double width, const layout::Colour& stroke);
     void dashes(const std::vector<double>& lengths);
     void corners(bool round);
+    void font(FontFile file, long size);
+    void outline(const std::vector<layout::Point>& points);
     void paint(bool closed, bool filled, bool stroked);
     void end_text();
 

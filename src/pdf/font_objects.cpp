@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
-#include <iterator>
 
 namespace loopfolio::pdf {
 namespace {
@@ -46,6 +46,13 @@ std::string glyph_map(const std::vector<std::uint16_t>& ids) {
     return map;
 }
 
+/// True where a byte of the code means something in a literal string (ISO 32000-1, 7.3.4.2).
+bool needs_escape(std::size_t code) {
+    constexpr std::string_view special = "()\\\r";
+    return special.find(static_cast<char>(code >> 8)) != std::string_view::npos ||
+           special.find(static_cast<char>(code & 0xFF)) != std::string_view::npos;
+}
+
 }  // namespace
 
 DocumentFont::DocumentFont(const HaruDocument& document, const Fonts::Impl& fonts, FontFile file)
@@ -53,32 +60,35 @@ DocumentFont::DocumentFont(const HaruDocument& document, const Fonts::Impl& font
       font_{fonts.file(file)},
       file_{file},
       dictionary_{document.dictionary()},
-      codes_(0x10000),
       used_(1) {}
 
-std::uint16_t DocumentFont::code(char32_t c, Glyph glyph) {
-    std::uint16_t& code = codes_[c];
-    if (code == 0) {
-        code = static_cast<std::uint16_t>(used_.size());
-        used_.push_back({c, glyph});
-    }
+std::uint16_t DocumentFont::new_code(char32_t c, Glyph glyph) {
+    while (needs_escape(used_.size())) used_.push_back({});
+    const auto code = static_cast<std::uint16_t>(used_.size());
+    used_.push_back({c, glyph});
+    Page& page = pages_[c >> 8];
+    if (!page) page = std::make_unique<Page::element_type>();
+    (*page)[c & 0xFF] = code;
     return code;
 }
 
 std::string DocumentFont::to_unicode() const {
     constexpr std::size_t most_in_a_block = 100;
+    std::vector<std::string> rows;
+    for (std::size_t code = 1; code < used_.size(); ++code) {
+        if (used_[code].character == 0) continue;
+        rows.push_back(
+            fmt::format("<{:04X}> <{:04X}>\n", code, static_cast<std::uint32_t>(used_[code].character)));
+    }
     std::string map =
         "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
         "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
         "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
         "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n";
-    for (std::size_t first = 1; first < used_.size(); first += most_in_a_block) {
-        const std::size_t last = std::min(first + most_in_a_block, used_.size());
-        fmt::format_to(std::back_inserter(map), "{} beginbfchar\n", last - first);
-        for (std::size_t code = first; code < last; ++code) {
-            fmt::format_to(std::back_inserter(map), "<{:04X}> <{:04X}>\n", code,
-                           static_cast<std::uint32_t>(used_[code].character));
-        }
+    for (std::size_t first = 0; first < rows.size(); first += most_in_a_block) {
+        const std::size_t last = std::min(first + most_in_a_block, rows.size());
+        map += fmt::format("{} beginbfchar\n", last - first);
+        for (std::size_t row = first; row < last; ++row) map += rows[row];
         map += "endbfchar\n";
     }
     return map + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";

@@ -5,7 +5,9 @@
 #include "pdf/font_table.hpp"
 #include "pdf/haru.hpp"
 
+#include <array>
 #include <cstdint>
+#include <memory>
 #include <vector>
 
 namespace loopfolio::pdf {
@@ -16,8 +18,13 @@ class DocumentFont {
 public:
     DocumentFont(const HaruDocument& document, const Fonts::Impl& fonts, FontFile file);
 
-    /// The two-byte code of a character; a new one where it has none yet.
-    [[nodiscard]] std::uint16_t code(char32_t c, Glyph glyph);
+    /// The two-byte code of a character; a new one where it has none yet. No byte of it has to be escaped in
+    /// a literal string.
+    [[nodiscard]] std::uint16_t code(char32_t c, Glyph glyph) {
+        const Page& page = pages_[c >> 8];
+        const std::uint16_t code = page ? (*page)[c & 0xFF] : 0;
+        return code != 0 ? code : new_code(c, glyph);
+    }
 
     /// The dictionary for a page's resources.
     [[nodiscard]] HPDF_Dict dictionary() const { return dictionary_; }
@@ -27,9 +34,12 @@ public:
 
 private:
     struct Used {
-        char32_t character = 0;
+        char32_t character = 0;  ///< 0 where the code is passed over
         Glyph glyph;
     };
+    using Page = std::unique_ptr<std::array<std::uint16_t, 256>>;
+
+    [[nodiscard]] std::uint16_t new_code(char32_t c, Glyph glyph);
     [[nodiscard]] std::string to_unicode() const;
     [[nodiscard]] HPDF_Array widths() const;
     [[nodiscard]] HPDF_Dict descriptor(const std::string& name, const std::string& font_file) const;
@@ -38,8 +48,8 @@ private:
     const OpenFont& font_;
     FontFile file_;
     HPDF_Dict dictionary_;
-    std::vector<std::uint16_t> codes_;  ///< by character; 0 for none
-    std::vector<Used> used_;            ///< by code, from 1
+    std::array<Page, 256> pages_;  ///< the codes of 256 characters each; 0 for none
+    std::vector<Used> used_;       ///< by code, from 1
 };
 
 }  // namespace loopfolio::pdf

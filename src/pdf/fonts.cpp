@@ -3,6 +3,7 @@
 #include "loopfolio/pdf/fonts.hpp"
 
 #include "pdf/characters.hpp"
+#include "pdf/even_figures.hpp"
 #include "pdf/font_table.hpp"
 
 #include <algorithm>
@@ -37,16 +38,24 @@ std::array<double, 4> bounds(hb_face_t* face) {
     return edges;
 }
 
-OpenFont open(FontFile file) {
-    const std::string_view bytes = bytes_of(file);
-    hb_blob_t* blob = hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
-                                     HB_MEMORY_MODE_READONLY, nullptr, nullptr);
+OpenFont open_blob(hb_blob_t* blob) {
     OpenFont open;
     open.face.reset(hb_face_create(blob, 0));
     hb_blob_destroy(blob);
     open.font.reset(hb_font_create(open.face.get()));
     hb_face_make_immutable(open.face.get());
     hb_font_make_immutable(open.font.get());
+    return open;
+}
+
+OpenFont open(FontFile file) {
+    const std::string_view bytes = bytes_of(file);
+    OpenFont open = open_blob(hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
+                                        HB_MEMORY_MODE_READONLY, nullptr, nullptr));
+    if (const std::string even = with_even_figures(open.font.get(), bytes); !even.empty()) {
+        open = open_blob(hb_blob_create(even.data(), static_cast<unsigned>(even.size()),
+                                   HB_MEMORY_MODE_DUPLICATE, nullptr, nullptr));
+    }
     open.units = hb_face_get_upem(open.face.get());
     open.box = bounds(open.face.get());
     const auto capital = box_of(open, U'H'), descender = box_of(open, U'p');
@@ -76,10 +85,6 @@ std::vector<Glyph> table(const Fonts::Impl& impl, FontFile main, std::initialize
     // The same mark as the hyphen; taking it from another family would change its look within a word.
     constexpr char32_t non_breaking_hyphen = 0x2011;
     if (glyphs[non_breaking_hyphen].id == 0) glyphs[non_breaking_hyphen] = glyphs[U'-'];
-    // Figures stand in columns. In Lato 2.0 Italic the 6 and the figure space are 0.046 em too narrow.
-    constexpr char32_t figure_space = 0x2007;
-    for (char32_t digit = U'1'; digit <= U'9'; ++digit) glyphs[digit].advance = glyphs[U'0'].advance;
-    glyphs[figure_space].advance = glyphs[U'0'].advance;
     for (const FontFile fallback : fallbacks) fill(glyphs, impl.file(fallback), fallback);
     return glyphs;
 }

@@ -23,17 +23,24 @@ std::string_view meaning(HPDF_STATUS code) {
         case HPDF_STRING_OUT_OF_RANGE:
         case HPDF_BINARY_LENGTH_ERR: return "a text is longer than a PDF may hold";
         case HPDF_PAGE_INVALID_SIZE: return "a page is smaller or larger than a PDF may hold";
-        case HPDF_ZLIB_ERROR: return "the compression library failed";
         default: return "the PDF library refused what it was given";
     }
 }
 
+/// Adds what libharu would say of a stream that it had compressed itself.
+HPDF_STATUS write_filter(HPDF_Dict, HPDF_Stream out) {
+    return HPDF_Stream_WriteStr(out, "/Filter /FlateDecode\n");
+}
+
 }  // namespace
+
+std::string text_bytes(std::string_view utf8) {
+    return is_printable_ascii(utf8) ? std::string{utf8} : "\xFE\xFF" + utf16be(utf8);
+}
 
 // Without a handler of ours: libharu keeps the last code in the document whether or not it has one.
 HaruDocument::HaruDocument() : doc_{HPDF_New(nullptr, nullptr)} {
     if (!doc_) throw std::runtime_error{"out of memory while starting a PDF"};
-    HPDF_SetCompressionMode(doc_, HPDF_COMP_ALL);
     doc_->pdf_version = HPDF_VER_17;
 }
 
@@ -57,26 +64,48 @@ HPDF_Dict HaruDocument::dictionary() const {
     return made;
 }
 
-HPDF_Dict HaruDocument::stream(std::string_view bytes) const {
-    HPDF_Dict made = checked(HPDF_DictStream_New(doc_->mmgr, doc_->xref), "making a stream");
-    made->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
-    HPDF_Stream_Write(made->stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()),
+void HaruDocument::write(HPDF_Dict stream, std::string_view bytes) const {
+    HPDF_Stream_Write(stream->stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()),
                       static_cast<HPDF_UINT>(bytes.size()));
     check("filling a stream");
+}
+
+void HaruDocument::fill(HPDF_Dict stream, std::string_view bytes) const {
+    stream->write_fn = write_filter;
+    write(stream, deflate_(bytes));
+}
+
+HPDF_Dict HaruDocument::plain_stream(std::string_view bytes) const {
+    HPDF_Dict made = checked(HPDF_DictStream_New(doc_->mmgr, doc_->xref), "making a stream");
+    write(made, bytes);
     return made;
+}
+
+HPDF_Dict HaruDocument::stream(std::string_view bytes) const {
+    HPDF_Dict made = plain_stream({});
+    fill(made, bytes);
+    return made;
+}
+
+HPDF_Dict HaruDocument::inner_dictionary() const {
+    return checked(HPDF_Dict_New(doc_->mmgr), "making a dictionary");
 }
 
 HPDF_Array HaruDocument::array() const { return checked(HPDF_Array_New(doc_->mmgr), "making an array"); }
 
+void* HaruDocument::binary(std::string bytes) const {
+    return checked(HPDF_Binary_New(doc_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
+                                   static_cast<HPDF_UINT>(bytes.size())),
+                   "making a string");
+}
+
+void* HaruDocument::text(std::string_view utf8) const {
+    if (!is_printable_ascii(utf8)) return binary(text_bytes(utf8));
+    return checked(HPDF_String_New(doc_->mmgr, std::string{utf8}.c_str(), nullptr), "making a text");
+}
+
 void HaruDocument::set_text(HPDF_Dict dictionary, const char* key, std::string_view utf8) const {
-    if (is_printable_ascii(utf8)) {
-        HPDF_Dict_Add(dictionary, key, HPDF_String_New(doc_->mmgr, std::string{utf8}.c_str(), nullptr));
-    } else {
-        std::string utf16 = "\xFE\xFF" + utf16be(utf8);
-        HPDF_Dict_Add(dictionary, key,
-                      HPDF_Binary_New(doc_->mmgr, reinterpret_cast<HPDF_BYTE*>(utf16.data()),
-                                      static_cast<HPDF_UINT>(utf16.size())));
-    }
+    HPDF_Dict_Add(dictionary, key, text(utf8));
     check(fmt::format("writing {}", key));
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "pdf/deflate.hpp"
+
 #include <hpdf.h>
 #include <hpdf_doc.h>
 
@@ -9,6 +11,10 @@
 #include <string_view>
 
 namespace loopfolio::pdf {
+
+/// The bytes of a text string (ISO 32000-1, 7.9.2.2): `utf8` itself where it is printable ASCII, else UTF-16
+/// with a byte order mark.
+[[nodiscard]] std::string text_bytes(std::string_view utf8);
 
 /// A libharu document that is freed at the end of its scope. libharu is C and keeps the code of what went
 /// wrong in the document; nothing is thrown through its frames. `check` turns the code into an exception.
@@ -20,6 +26,7 @@ public:
     HaruDocument& operator=(const HaruDocument&) = delete;
 
     [[nodiscard]] HPDF_Doc get() const { return doc_; }
+    [[nodiscard]] HPDF_Dict catalog() const { return doc_->catalog; }
 
     /// Throws std::runtime_error where libharu has recorded an error; `doing` completes "while ...".
     void check(std::string_view doing) const;
@@ -32,19 +39,30 @@ public:
         return made;
     }
 
-    /// A dictionary and a compressed stream that are objects of their own and can be referred to.
+    /// Dictionaries and streams that are objects of their own and can be referred to.
     [[nodiscard]] HPDF_Dict dictionary() const;
-    [[nodiscard]] HPDF_Dict stream(std::string_view bytes) const;
-    [[nodiscard]] HPDF_Array array() const;
+    [[nodiscard]] HPDF_Dict stream(std::string_view bytes) const;        ///< compressed
+    [[nodiscard]] HPDF_Dict plain_stream(std::string_view bytes) const;  ///< as it is
 
-    /// Sets `key` to a text string: as it is where it is ASCII, else as UTF-16 with a byte order mark.
+    /// These become part of what they are added to.
+    [[nodiscard]] HPDF_Dict inner_dictionary() const;
+    [[nodiscard]] HPDF_Array array() const;
+    [[nodiscard]] void* text(std::string_view utf8) const;
+    [[nodiscard]] void* binary(std::string bytes) const;
+
     void set_text(HPDF_Dict dictionary, const char* key, std::string_view utf8) const;
+
+    /// Puts `bytes`, compressed, into a stream that libharu made.
+    void fill(HPDF_Dict stream, std::string_view bytes) const;
 
     /// The finished file.
     [[nodiscard]] std::string bytes() const;
 
 private:
     [[noreturn]] void fail(std::string_view doing) const;
+    void write(HPDF_Dict stream, std::string_view bytes) const;
+
+    Deflater deflate_;
     HPDF_Doc doc_;
 };
 

@@ -50,6 +50,8 @@ only() {
 }
 only 'hpdf' src/pdf/
 only 'hb' src/pdf/
+only 'lcms2' src/pdf/
+only 'libdeflate' src/pdf/
 only 'yaml-cpp' src/job/
 only 'nlohmann' src/record/
 only 'nettle' src/record/

@@ -5,6 +5,7 @@
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "support/run_command.hpp"
 
+#include <span>
 #include <sstream>
 #include <string>
 #include <string_view>
@@ -31,14 +32,15 @@ inline layout::TextItem text_item(std::string text, layout::Point baseline,
 /// One page for each list of items.
 inline layout::Pages pages_of(const std::vector<std::vector<layout::Item>>& pages) {
     layout::Pages made;
-    for (const auto& items : pages) made.pages.push_back({595.276, 841.890, items});
+    for (const auto& items : pages) made.pages.emplace_back().items = items;
     return made;
 }
 
 /// The pages as a PDF in a file, for the readers that the tests compare with.
 class PdfFile {
 public:
-    explicit PdfFile(const layout::Pages& pages) : file_{pdf::write_pdf(pages, fonts()), ".pdf"} {}
+    explicit PdfFile(const layout::Pages& pages, std::span<const pdf::Attachment> attachments = {})
+        : file_{pdf::write_pdf(pages, fonts(), attachments), ".pdf"} {}
 
     /// What `tool arguments FILE more` says.
     [[nodiscard]] Output read_with(const std::string& tool, const std::string& more = "") const {

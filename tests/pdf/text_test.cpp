@@ -3,7 +3,10 @@
 #include "pdf/pdf_support.hpp"
 #include "support/catch.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cstdio>
+#include <iterator>
 #include <regex>
 
 using namespace loopfolio;
@@ -27,6 +30,8 @@ const std::vector<std::string> samples{
     "Жуков, Київ, Ĳssel, ðþ ÅÆØ, İıŞş, ⅓",
     "ticks ✓ and ✗ mixed ■ with ● other ▲ shapes ☐",
     "(brackets) \\ back [square] {curly} <angle> % / # ~"};
+
+const std::array<std::string, 3> table_words{"Tŷ'r-Afon", "(30×28)", "≤35°C"};
 
 std::string decoded(std::string xml) {
     static const std::pair<const char*, const char*> entities[]{
@@ -152,6 +157,34 @@ TEST_CASE("a text is as wide on the page as layout was told") {
                   Approx(tests::fonts().width(words[i], face, 17.5)).margin(0.002));
         }
     }
+}
+
+TEST_CASE("both readers find every word of a full page, and no other") {
+    // Three columns of 60 rows in turns of face and size, as a schedule has them.
+    std::vector<layout::Item> items;
+    std::vector<std::string> set;
+    for (int row = 0; row < 60; ++row) {
+        for (int column = 0; column < 3; ++column) {
+            const auto face = static_cast<Face>((row + column) % 3);
+            const std::vector<std::string> words{"R" + std::to_string(row), table_words[static_cast<std::size_t>(column)],
+                                                 std::to_string(row * 7.25).substr(0, 5)};
+            items.push_back(text_item(words[0] + " " + words[1] + " " + words[2],
+                                      {40.0 + 180.0 * column, 40.0 + 12.5 * row}, face, 7.0 + row % 3));
+            set.insert(set.end(), words.begin(), words.end());
+        }
+    }
+    std::sort(set.begin(), set.end());
+    const PdfFile file{pages_of({items})};
+    std::vector<std::string> poppler;
+    for (const Word& word : words_by_poppler(file)) poppler.push_back(word.text);
+    std::sort(poppler.begin(), poppler.end());
+    CHECK(poppler == set);
+    const tests::TemporaryFile text;
+    CHECK(file.read_with("mutool draw -q -F text -o " + text.path(), "1").status == 0);
+    std::ifstream in{text.path()};
+    std::vector<std::string> mupdf{std::istream_iterator<std::string>{in}, {}};
+    std::sort(mupdf.begin(), mupdf.end());
+    CHECK(mupdf == set);
 }
 
 TEST_CASE("fonts are embedded, cut down and readable") {

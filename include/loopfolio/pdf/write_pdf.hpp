@@ -5,13 +5,27 @@
 #include "loopfolio/layout/page.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 
+#include <span>
 #include <string>
 
 namespace loopfolio::pdf {
 
-/// The pages as the bytes of a PDF file: fonts embedded and subset, text that copies out as the characters
-/// that were set, bookmarks, metadata. Deterministic: no clock, no random number, no machine name.
-/// Throws std::runtime_error naming the character where no font holds it, or the library's error code.
-[[nodiscard]] std::string write_pdf(const layout::Pages& pages, const Fonts& fonts);
+/// A file that the PDF carries with it.
+struct Attachment {
+    std::string name;          ///< without folders; no two attachments share one
+    std::string media_type;    ///< such as "application/json"
+    std::string relationship;  ///< Source: what the pages were made from; Data: what they show; Alternative,
+                               ///< Supplement or Unspecified (ISO 19005-3, 6.8)
+    std::string bytes;
+    std::string description;   ///< may be empty
+};
+
+/// The pages as the bytes of a PDF file that an archive can keep (PDF/A-3u, ISO 19005-3): fonts embedded and
+/// subset, text that copies out as the characters that were set, bookmarks, metadata, and `attachments` with
+/// the document's date. Deterministic: no clock, no random number, no machine name.
+/// Throws std::runtime_error naming the character where no font holds it, the attachment that cannot be
+/// carried, or the library's error code.
+[[nodiscard]] std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
+                                    std::span<const Attachment> attachments = {});
 
 }  // namespace loopfolio::pdf

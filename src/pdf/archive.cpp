@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/archive.hpp"
+
+#include <array>
+#include <stdexcept>
+
+namespace loopfolio::pdf {
+namespace {
+
+constexpr std::size_t identifier_bytes = HPDF_MD5_KEY_LEN;
+
+/// The identifier's room: zeros, as libharu writes them.
+std::string room() { return '<' + std::string(2 * identifier_bytes, '0') + '>'; }
+
+void add_identifier(const HaruDocument& document) {
+    HPDF_Array identifier = document.array();
+    for (int i = 0; i < 2; ++i) {
+        HPDF_Array_Add(identifier, document.binary(std::string(identifier_bytes, '\0')));
+    }
+    HPDF_Dict_Add(document.get()->trailer, "ID", identifier);
+}
+
+void add_output_intent(const HaruDocument& document) {
+    constexpr int components = 3;
+    HPDF_Dict profile = document.stream(srgb_profile());
+    HPDF_Dict_AddNumber(profile, "N", components);
+    HPDF_Dict intent = document.dictionary();
+    HPDF_Dict_AddName(intent, "Type", "OutputIntent");
+    HPDF_Dict_AddName(intent, "S", "GTS_PDFA1");
+    document.set_text(intent, "OutputConditionIdentifier", "sRGB");
+    document.set_text(intent, "Info", "sRGB (IEC 61966-2-1)");
+    HPDF_Dict_Add(intent, "DestOutputProfile", profile);
+    HPDF_Array intents = document.array();
+    HPDF_Array_Add(intents, intent);
+    HPDF_Dict_Add(document.catalog(), "OutputIntents", intents);
+}
+
+}  // namespace
+
+void make_archivable(const HaruDocument& document) {
+    add_output_intent(document);
+    add_identifier(document);
+    document.check("writing what an archive needs");
+}
+
+void identify(std::string& file) {
+    HPDF_MD5_CTX state;
+    HPDF_MD5Init(&state);
+    HPDF_MD5Update(&state, reinterpret_cast<const HPDF_BYTE*>(file.data()),
+                   static_cast<HPDF_UINT32>(file.size()));
+    std::array<HPDF_BYTE, identifier_bytes> digest{};
+    HPDF_MD5Final(digest.data(), &state);
+
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    for (int i = 0; i < 2; ++i) {
+        std::size_t at = file.rfind(room());  // the trailer is the last thing in the file
+        if (at == std::string::npos) throw std::runtime_error{"the PDF has no room for its identifier"};
+        for (const HPDF_BYTE byte : digest) {
+            file[++at] = digits[byte >> 4];
+            file[++at] = digits[byte & 0xF];
+        }
+    }
+}
+
+}  // namespace loopfolio::pdf

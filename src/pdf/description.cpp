@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/description.hpp"
+
+#include "pdf/characters.hpp"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace loopfolio::pdf {
+namespace {
+
+/// As XML 1.0 holds it: what XML cannot hold, and what is not UTF-8, becomes the replacement character.
+std::string xml(std::string_view utf8) {
+    std::string out;
+    for (std::size_t at = 0; at < utf8.size();) {
+        const std::size_t start = at;
+        const char32_t c = decode(utf8, at);
+        if (c == U'&') out += "&amp;";
+        else if (c == U'<') out += "&lt;";
+        else if (c == U'>') out += "&gt;";
+        else if (c < 0x20 || c == bad_character || c == 0xFFFE || c == 0xFFFF) out += "\xEF\xBF\xBD";
+        else out += utf8.substr(start, at - start);
+    }
+    return out;
+}
+
+/// An element whose value is a list: `kind` is Seq, Bag or Alt (ISO 16684-1, 6.4). Nothing for no text.
+std::string list(std::string_view name, std::string_view kind, std::string_view text) {
+    if (text.empty()) return {};
+    return fmt::format("   <{0}><rdf:{1}><rdf:li{2}>{3}</rdf:li></rdf:{1}></{0}>\n", name, kind,
+                       kind == "Alt" ? " xml:lang=\"x-default\"" : "", xml(text));
+}
+
+std::string plain(std::string_view name, std::string_view text) {
+    if (text.empty()) return {};
+    return fmt::format("   <{0}>{1}</{0}>\n", name, xml(text));
+}
+
+/// Who wrote the file, as its properties say.
+constexpr std::string_view producer = "loopfolio with libharu";
+
+void fill_info(const HaruDocument& document, const layout::DocumentInfo& info) {
+    HPDF_Dict about = document.get()->info;
+    const std::pair<const char*, std::string_view> texts[]{
+        {"Title", info.title}, {"Author", info.author}, {"Subject", info.subject}, {"Creator", info.creator}};
+    for (const auto& [key, text] : texts) {
+        if (!text.empty()) document.set_text(about, key, text);
+    }
+    document.set_text(about, "Producer", producer);
+    const HPDF_Date date{info.year, info.month, info.day, 0, 0, 0, 'Z', 0, 0};
+    HPDF_SetInfoDateAttr(document.get(), HPDF_INFO_CREATION_DATE, date);
+    document.check("writing the creation date");
+}
+
+}  // namespace
+
+std::string pdf_date(const layout::DocumentInfo& info) {
+    return fmt::format("D:{:04}{:02}{:02}000000Z", info.year, info.month, info.day);
+}
+
+void describe(const HaruDocument& document, const layout::DocumentInfo& info) {
+    fill_info(document, info);
+    document.set_text(document.catalog(), "Lang", info.language);
+    HPDF_Dict shown = document.inner_dictionary();
+    HPDF_Dict_AddBoolean(shown, "DisplayDocTitle", HPDF_TRUE);
+    HPDF_Dict_Add(document.catalog(), "ViewerPreferences", shown);
+    HPDF_Dict metadata = document.plain_stream(xmp(info));  // plain, so that any program can find it
+    HPDF_Dict_AddName(metadata, "Type", "Metadata");
+    HPDF_Dict_AddName(metadata, "Subtype", "XML");
+    HPDF_Dict_Add(document.catalog(), "Metadata", metadata);
+    document.check("writing the title and its like");
+}
+
+std::string xmp(const layout::DocumentInfo& info) {
+    const std::string date = fmt::format("{:04}-{:02}-{:02}T00:00:00Z", info.year, info.month, info.day);
+    std::string out =
+        "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
+        "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
+        " <rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
+        "  <rdf:Description rdf:about=\"\"\n"
+        "    xmlns:dc=\"http://purl.org/dc/elements/1.1/\"\n"
+        "    xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"\n"
+        "    xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"\n"
+        "    xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n";
+    out += plain("pdfaid:part", "3") + plain("pdfaid:conformance", "U");
+    out += plain("dc:format", "application/pdf");
+    out += list("dc:title", "Alt", info.title) + list("dc:creator", "Seq", info.author);
+    out += list("dc:description", "Alt", info.subject) + list("dc:language", "Bag", info.language);
+    out += plain("xmp:CreatorTool", info.creator) + plain("xmp:CreateDate", date);
+    out += plain("pdf:Producer", producer);
+    return out + "  </rdf:Description>\n </rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
+}
+
+}  // namespace loopfolio::pdf

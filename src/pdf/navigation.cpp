@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/navigation.hpp"
+
+#include <fmt/format.h>
+
+#include <stdexcept>
+
+namespace loopfolio::pdf {
+namespace {
+
+/// [page /XYZ left top zoom], with zoom 0 for "as it is", which HPDF_Destination_SetXYZ refuses.
+HPDF_Array destination(const HaruDocument& document, HPDF_Page page, double top) {
+    HPDF_Array made = document.array();
+    HPDF_Array_Add(made, page);
+    HPDF_Array_AddName(made, "XYZ");
+    HPDF_Array_AddNumber(made, 0);
+    HPDF_Array_AddReal(made, static_cast<float>(HPDF_Page_GetHeight(page) - top));
+    HPDF_Array_AddNumber(made, 0);
+    return made;
+}
+
+HPDF_Page page_at(const std::vector<HPDF_Page>& pages, int index, std::string_view what) {
+    if (index < 0 || static_cast<std::size_t>(index) >= pages.size()) {
+        throw std::runtime_error{fmt::format("{} leads to a page that is not there", what)};
+    }
+    return pages[static_cast<std::size_t>(index)];
+}
+
+}  // namespace
+
+void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
+                   const std::vector<HPDF_Page>& pages) {
+    struct Open {
+        int level;
+        HPDF_Outline outline;
+    };
+    std::vector<Open> parents;
+    for (const layout::Bookmark& bookmark : bookmarks) {
+        HPDF_Page page = page_at(pages, bookmark.page, fmt::format("the bookmark \"{}\"", bookmark.title));
+        while (!parents.empty() && parents.back().level >= bookmark.level) parents.pop_back();
+        HPDF_Outline parent = parents.empty() ? nullptr : parents.back().outline;
+        HPDF_Outline made = document.checked(HPDF_CreateOutline(document.get(), parent, "", nullptr),
+                                             "adding a bookmark");
+        document.set_text(made, "Title", bookmark.title);
+        HPDF_Dict_Add(made, "Dest", destination(document, page, bookmark.top));
+        HPDF_Outline_SetOpened(made, bookmark.level == 0 ? HPDF_TRUE : HPDF_FALSE);
+        parents.push_back({bookmark.level, made});
+    }
+    if (!bookmarks.empty()) HPDF_SetPageMode(document.get(), HPDF_PAGE_MODE_USE_OUTLINE);
+    document.check("writing the bookmarks");
+}
+
+}  // namespace loopfolio::pdf

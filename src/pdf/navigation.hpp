@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/layout/page.hpp"
+#include "pdf/haru.hpp"
+
+#include <vector>
+
+namespace loopfolio::pdf {
+
+/// The outline that a reader shows beside the pages. `pages` are the document's, in order.
+void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
+                   const std::vector<HPDF_Page>& pages);
+
+}  // namespace loopfolio::pdf

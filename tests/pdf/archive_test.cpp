@@ -1,0 +1,151 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/archive.hpp"
+#include "pdf/pdf_support.hpp"
+#include "support/catch.hpp"
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+
+using namespace loopfolio;
+using tests::PdfFile;
+using tests::pages_of;
+using tests::text_item;
+using Catch::Matchers::Contains;
+using Catch::Matchers::StartsWith;
+
+// The file as a whole is judged by tests/pdf/archive/check.sh, on the samples written here too.
+
+namespace {
+
+const std::vector<pdf::Attachment> attachments{
+    {"job.yaml", "application/yaml", "Source", "rooms: []\n# Tŷ\r\n", "The job file"},
+    {"Ŵyn (1).json", "application/json", "Data", std::string{"{\0}", 3}, ""},
+    {"empty.txt", "text/plain", "Supplement", "", "Nothing <&> in it"}};
+
+layout::Pages described() {
+    auto pages = pages_of({{text_item("one", {40, 40})}});
+    pages.info = {"<Tŷ & \"Llŷr\">", "A. Surveyor", "Dyluniad", "loopfolio 1", 2026, 3, 9, "cy"};
+    return pages;
+}
+
+/// Every kind of item, every font file, and words that are awkward to describe.
+layout::Pages everything() {
+    std::vector<layout::Item> items;
+    double y = 40.0;
+    for (const auto face : {layout::Face::regular, layout::Face::bold, layout::Face::italic}) {
+        items.push_back(text_item("0123456789\u2007\u2011 ✓ Łódź Ελένη Жуков (\\)\u00A0%", {40, y += 30}, face));
+    }
+    layout::CircleItem circle;
+    circle.centre = {200, 300};
+    circle.radius = 20.0;
+    circle.filled = true;
+    circle.fill = {0.2, 0.5, 0.5};
+    items.push_back(circle);
+    layout::PathItem line;
+    line.points = {{50, 400}, {300, 400}, {300, 450}};
+    line.line_width = 0.5;
+    line.dashes = {3.0, 2.0};
+    items.push_back(line);
+    auto pages = pages_of({items, items});
+    pages.info = {"<Tŷ & ]]> \x01\xFF \U0001F600", "Ŵ", "", "\"x'", 2026, 12, 31, "en-GB"};
+    pages.bookmarks = {{"Ŵyn & (more)", 0, 0, 50.0}, {"<below>", 1, 1, 60.0}};
+    return pages;
+}
+
+/// The first and the second of the trailer's identifiers, in hexadecimal digits.
+std::pair<std::string, std::string> identifiers(const std::string& file) {
+    static const std::regex both{"/ID \\[ *<([0-9A-F]{32})> *<([0-9A-F]{32})> *\\]"};
+    std::smatch found;
+    const std::string end = file.substr(file.rfind("trailer"));
+    REQUIRE(std::regex_search(end, found, both));
+    return {found[1], found[2]};
+}
+
+}  // namespace
+
+TEST_CASE("the description as XMP says what the document's properties say") {
+    const PdfFile file{described()};
+    const std::string metadata = file.read_with("pdfinfo -meta").text;
+    // Names and forms: ISO 19005-3, 6.6.4; ISO 16684-1, 8.3 and 8.4.
+    for (const char* part :
+         {"<pdfaid:part>3</pdfaid:part>", "<pdfaid:conformance>U</pdfaid:conformance>",
+          "<rdf:li xml:lang=\"x-default\">&lt;Tŷ &amp; \"Llŷr\"&gt;</rdf:li>",
+          "<dc:creator><rdf:Seq><rdf:li>A. Surveyor</rdf:li></rdf:Seq></dc:creator>",
+          "<dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">Dyluniad</rdf:li></rdf:Alt>",
+          "<dc:language><rdf:Bag><rdf:li>cy</rdf:li></rdf:Bag></dc:language>",
+          "<xmp:CreatorTool>loopfolio 1</xmp:CreatorTool>",
+          "<xmp:CreateDate>2026-03-09T00:00:00Z</xmp:CreateDate>"}) {
+        CHECK_THAT(metadata, Contains(part));
+    }
+    const std::string info = file.read_with("pdfinfo -rawdates").text;
+    CHECK_THAT(info, Contains("<Tŷ & \"Llŷr\">") && Contains("D:20260309000000Z"));
+}
+
+TEST_CASE("attached files come out as they went in") {
+    const PdfFile file{described(), attachments};
+    for (const pdf::Attachment& attachment : attachments) {
+        CAPTURE(attachment.name);
+        CHECK(file.read_with("qpdf --show-attachment='" + attachment.name + "'").text == attachment.bytes);
+    }
+    const std::string list = file.read_with("qpdf --list-attachments --verbose").text;
+    for (const char* part : {"job.yaml -> ", "Ŵyn (1).json -> ", "description: The job file",
+                             "mime type: application/yaml", "mime type: application/json"}) {
+        CHECK_THAT(list, Contains(part));
+    }
+    const std::string objects = file.read_with("mutool show", "grep").text;
+    for (const char* part : {"/AF[", "/AFRelationship/Source", "/AFRelationship/Data", "/Size 3",
+                             "/ModDate(D:20260309000000Z)"}) {
+        CHECK_THAT(objects, Contains(part));
+    }
+    CHECK_THAT(file.read_with("pdfdetach -list").text, StartsWith("3 embedded files"));
+}
+
+TEST_CASE("an attachment that PDF/A would not have is refused by name") {
+    struct Row {
+        pdf::Attachment attachment;
+        const char* why;
+    };
+    const Row rows[]{{{"", "text/plain", "Data", "", ""}, "its name is empty"},
+                     {{"a/b", "text/plain", "Data", "", ""}, "\"a/b\" cannot be attached"},
+                     {{"a", "text", "Data", "", ""}, "\"text\" is no media type"},
+                     {{"a", "text/plain", "Cousin", "", ""}, "\"Cousin\" is no relationship"}};
+    for (const Row& row : rows) {
+        CHECK_THROWS_WITH(pdf::write_pdf(described(), tests::fonts(), {&row.attachment, 1}),
+                          Contains(row.why));
+    }
+    const std::vector<pdf::Attachment> twice{attachments[0], attachments[0]};
+    CHECK_THROWS_WITH(pdf::write_pdf(described(), tests::fonts(), twice), Contains("another has its name"));
+}
+
+TEST_CASE("the file's identifier is the digest of its content") {
+    std::string file = pdf::write_pdf(described(), tests::fonts(), attachments);
+    const auto [first, second] = identifiers(file);
+    CHECK(first == second);
+    for (int i = 0; i < 2; ++i) file.replace(file.rfind(first), first.size(), first.size(), '0');
+    // By coreutils, which writes lower-case digits; "-i" of grep looks past that.
+    const tests::TemporaryFile emptied{file};
+    CHECK(tests::run_command("md5sum " + emptied.path() + " | grep -i ^" + first).status == 0);
+}
+
+TEST_CASE("the colour profile is one of RGB, and the same every time") {
+    const std::string profile = pdf::srgb_profile();
+    CHECK(profile == pdf::srgb_profile());
+    // ICC.1:2004-10, table 13: version, class, colour space, date and signature in the header.
+    CHECK(profile.substr(8, 2) == "\x04\x20");
+    CHECK(profile.substr(12, 8) == "mntrRGB ");
+    CHECK(profile.substr(24, 12) == std::string{"\x07\xD4\0\1\0\1\0\0\0\0\0\0", 12});
+    CHECK(profile.substr(36, 4) == "acsp");
+}
+
+TEST_CASE("samples for the validator", "[.samples]") {
+    const char* folder = std::getenv("LOOPFOLIO_SAMPLES");
+    REQUIRE(folder != nullptr);
+    const auto write = [&](const char* name, const std::string& bytes) {
+        std::ofstream{std::filesystem::path{folder} / name, std::ios::binary} << bytes;
+    };
+    write("everything.pdf", pdf::write_pdf(everything(), tests::fonts(), attachments));
+    write("least.pdf", pdf::write_pdf(pages_of({{}}), tests::fonts()));
+}
