@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 
 #include <filesystem>
+#include <vector>
 
 namespace loopfolio::app {
 
@@ -71,7 +72,11 @@ Pack make_pack(const Designed& d, std::string_view text, std::string_view file, 
                                         {"loopfolio " + origin.version, origin.job_file, origin.job_sha256},
                                         design::widen_for_pump(d.job, d.design));
     const auto pages = layout::lay_out(report, fonts);
-    pack.pdf = pdf::write_pdf(pages, fonts);
+    // An archive that keeps the pack alone keeps what it was made from, and its figures.
+    const std::vector<pdf::Attachment> attachments{
+        {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, "The job file that this pack was made from"},
+        {pack.stem + ".json", "application/json", "Data", pack.record, "The record of this pack's figures"}};
+    pack.pdf = pdf::write_pdf(pages, fonts, attachments);
     pack.pages = static_cast<int>(pages.pages.size());
     return pack;
 }

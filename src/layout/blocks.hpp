@@ -23,6 +23,7 @@ void set_block(const report::BarChart& block, const Setting& setting, Galley& ga
 void set_block(const report::LineChart& block, const Setting& setting, Galley& galley);
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley);
 void set_block(const report::VerdictKey& block, const Setting& setting, Galley& galley);
+void set_block(const report::Contents& block, const Setting& setting, Galley& galley);
 void set_block(const report::Checklist& block, const Setting& setting, Galley& galley);
 void set_block(const report::SignOff& block, const Setting& setting, Galley& galley);
 void set_block(const report::Derivation& block, const Setting& setting, Galley& galley);

@@ -76,6 +76,10 @@ std::string dump(const Pages& pages) {
             out += std::visit([](const auto& one) { return line_of(one); }, item);
             out += '\n';
         }
+        for (const Link& link : page.links) {
+            fmt::format_to(std::back_inserter(out), "link {:.1f},{:.1f} to page {} at {:.1f}\n", tenth(link.area.left),
+                           tenth(link.area.top), link.page + 1, tenth(link.top));
+        }
     }
     return out;
 }

@@ -3,8 +3,10 @@
 #include "layout/flow.hpp"
 
 #include "layout/marks.hpp"
+#include "layout/text_flow.hpp"
 
 #include <algorithm>
+#include <string>
 #include <utility>
 
 namespace loopfolio::layout {
@@ -15,10 +17,11 @@ constexpr double rounding = 1e-6;
 
 class PageMaker {
 public:
-    explicit PageMaker(Galley galley) : galley_{std::move(galley)} { start_page(); }
+    PageMaker(Galley galley, const TextMeasurer& measurer) : galley_{std::move(galley)}, measurer_{measurer} { start_page(); }
 
     Pages take() {
         place(0, galley_.strips.size(), Keep::whole);
+        for (const auto& [page, reference] : open_) resolve(page, reference);
         return std::move(pages_);
     }
 
@@ -77,6 +80,13 @@ private:
         else if (strip.head >= 0) put_head(galley_.heads[static_cast<std::size_t>(strip.head)]);
         fresh_ = fresh_ && strip.height == 0.0;
         if (strip.anchor) add_bookmark(*strip.anchor);
+        for (Strip::Reference reference : strip.references) {
+            const double dx = style::frame.left;
+            reference.area = {reference.area.left + dx, reference.area.top + y_, reference.area.right + dx,
+                              reference.area.bottom + y_};
+            reference.number_end = {reference.number_end.x + dx, reference.number_end.y + y_};
+            open_.emplace_back(pages_.pages.size() - 1, std::move(reference));
+        }
         for (Item& item : strip.items) {
             shift(item, style::frame.left, y_);
             pages_.pages.back().items.push_back(std::move(item));
@@ -89,6 +99,17 @@ private:
             pages_.pages.back().items.push_back(std::move(item));
         }
         y_ += head.height;
+    }
+
+    void resolve(std::size_t on, const Strip::Reference& reference) {
+        if (reference.anchor >= pages_.bookmarks.size()) return;
+        const Bookmark& target = pages_.bookmarks[reference.anchor];
+        Page& page = pages_.pages[on];
+        std::string number = std::to_string(target.page + 1);
+        const double width = measurer_.width(number, reference.style.face, reference.style.size);
+        page.items.push_back(text_at({reference.number_end.x - width, reference.number_end.y}, std::move(number),
+                                     reference.style, measurer_));
+        page.links.push_back({reference.area, target.page, target.top});
     }
 
     /// An outline may not skip a level on its way down.
@@ -105,6 +126,8 @@ private:
     }
 
     Galley galley_;
+    const TextMeasurer& measurer_;
+    std::vector<std::pair<std::size_t, Strip::Reference>> open_;   ///< with the page that they are on
     Pages pages_;
     double y_ = 0.0;
     bool fresh_ = true;
@@ -112,6 +135,6 @@ private:
 
 }  // namespace
 
-Pages flow(Galley galley) { return PageMaker{std::move(galley)}.take(); }
+Pages flow(Galley galley, const TextMeasurer& measurer) { return PageMaker{std::move(galley), measurer}.take(); }
 
 }  // namespace loopfolio::layout

@@ -38,7 +38,8 @@ void drop_trailing_blanks(Galley& galley) {
 }  // namespace
 
 Pages lay_out(const report::Report& report, const TextMeasurer& measurer) {
-    const Setting setting{measurer};
+    Setting setting{measurer};
+    setting.report = &report;
     Galley galley;
     set_title(report, setting, galley);
     for (const report::Part& part : report.parts) {
@@ -48,7 +49,7 @@ Pages lay_out(const report::Report& report, const TextMeasurer& measurer) {
         set_blocks(part, setting, galley);
     }
     drop_trailing_blanks(galley);
-    Pages pages = flow(std::move(galley));
+    Pages pages = flow(std::move(galley), measurer);
     pages.info = {report.title, report.author, report.subject, report.creator,
                   report.year,  report.month,  report.day,     pages.info.language};
     add_furniture(pages, report, measurer);

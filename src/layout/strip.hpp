@@ -4,6 +4,7 @@
 
 #include "layout/style.hpp"
 #include "loopfolio/layout/measurer.hpp"
+#include "loopfolio/report/document.hpp"
 
 #include <optional>
 #include <string>
@@ -29,6 +30,13 @@ struct Strip {
         int level = 0;
     };
     std::optional<Anchor> anchor;    ///< for the outline
+    struct Reference {
+        std::size_t anchor = 0;      ///< number of the anchor in the galley, from 0
+        Box area;                    ///< of the entry that leads there
+        Point number_end;            ///< right end of the baseline of its page number
+        TextStyle style;
+    };
+    std::vector<Reference> references;
     std::vector<Item> items;         ///< from the frame's left edge and the strip's top
 };
 
@@ -42,6 +50,7 @@ struct Galley {
 struct Setting {
     const TextMeasurer& measurer;
     double width = style::frame.right - style::frame.left;
+    const report::Report* report = nullptr;   ///< the whole, for its contents
 };
 
 /// Makes one strip of several where they are no taller than `limit` together; else binds them tight.

@@ -27,7 +27,39 @@ HPDF_Page page_at(const std::vector<HPDF_Page>& pages, int index, std::string_vi
     return pages[static_cast<std::size_t>(index)];
 }
 
+/// Without a frame, and printed, as PDF/A demands (ISO 19005-3, 6.3.2).
+HPDF_Dict annotation(const HaruDocument& document, const layout::Box& area, double page_height) {
+    constexpr int print = 1 << 2;
+    HPDF_Array rectangle = document.array(), frame = document.array();
+    for (const double edge :
+         {area.left, page_height - area.bottom, area.right, page_height - area.top}) {
+        HPDF_Array_AddReal(rectangle, static_cast<float>(edge));
+    }
+    for (int i = 0; i < 3; ++i) HPDF_Array_AddNumber(frame, 0);
+    HPDF_Dict made = document.dictionary();
+    HPDF_Dict_AddName(made, "Type", "Annot");
+    HPDF_Dict_AddName(made, "Subtype", "Link");
+    HPDF_Dict_Add(made, "Rect", rectangle);
+    HPDF_Dict_Add(made, "Border", frame);
+    HPDF_Dict_AddNumber(made, "F", print);
+    return made;
+}
+
 }  // namespace
+
+void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, HPDF_Page on,
+               const std::vector<HPDF_Page>& pages) {
+    if (links.empty()) return;
+    HPDF_Array annotations = document.array();
+    HPDF_Dict_Add(on, "Annots", annotations);  // first, so that it has an owner if a link is refused
+    for (const layout::Link& link : links) {
+        HPDF_Page page = page_at(pages, link.page, "a link");
+        HPDF_Dict made = annotation(document, link.area, HPDF_Page_GetHeight(on));
+        HPDF_Dict_Add(made, "Dest", destination(document, page, link.top));
+        HPDF_Array_Add(annotations, made);
+    }
+    document.check("writing the links");
+}
 
 void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
                    const std::vector<HPDF_Page>& pages) {

@@ -13,4 +13,8 @@ namespace loopfolio::pdf {
 void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
                    const std::vector<HPDF_Page>& pages);
 
+/// Areas of the page `on` that lead to other pages.
+void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, HPDF_Page on,
+               const std::vector<HPDF_Page>& pages);
+
 }  // namespace loopfolio::pdf

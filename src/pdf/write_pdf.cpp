@@ -115,6 +115,7 @@ std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
     std::vector<HPDF_Page> made;
     for (const Page& page : pages.pages) made.push_back(add_page(document, page, document_fonts));
     document_fonts.finish();
+    for (std::size_t i = 0; i < made.size(); ++i) add_links(document, pages.pages[i].links, made[i], made);
     add_bookmarks(document, pages.bookmarks, made);
     describe(document, pages.info);
     attach(document, attachments, pdf_date(pages.info));

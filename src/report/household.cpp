@@ -161,6 +161,7 @@ Part household_part(const Context& c) {
     out.push_back(key_figures(c, o));
     if (auto sentence = if_nothing_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
     out.push_back(identity_facts(c));
+    out.push_back(Contents{});
     figures_explained(out, c);
     found(out, c);
     heading(out, 1, "What stays");

@@ -52,6 +52,7 @@ layout::Pages everything() {
     auto pages = pages_of({items, items});
     pages.info = {"<Tŷ & ]]> \x01\xFF \U0001F600", "Ŵ", "", "\"x'", 2026, 12, 31, "en-GB"};
     pages.bookmarks = {{"Ŵyn & (more)", 0, 0, 50.0}, {"<below>", 1, 1, 60.0}};
+    pages.pages[0].links = {{{40.0, 50.0, 200.0, 70.0}, 1, 60.0}};
     return pages;
 }
 

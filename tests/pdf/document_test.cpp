@@ -83,6 +83,26 @@ TEST_CASE("bookmarks form a tree and lead to their place") {
     }
 }
 
+TEST_CASE("links cover their area and lead to their place") {
+    auto pages = pack(4);
+    pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0}, {{40.0, 70.0, 240.5, 82.0}, 1, 0.0}};
+    const PdfFile file{pages};
+    // MuPDF gives the area as left, top, right and bottom from the top left of the page.
+    const tests::TemporaryFile script{R"(
+        var document = new Document(scriptArgs[0]);
+        for (var page = 0; page < 2; ++page) {
+            document.loadPage(page).getLinks().forEach(function (link) {
+                print(page, link.bounds.map(function (x) { return x.toFixed(2); }).join(" "), link.uri);
+            });
+        })", ".js"};
+    const std::string said = file.read_with("mutool run " + script.path()).text;
+    CHECK_THAT(said, Contains("0 40.00 50.00 240.50 62.25 #page=3&zoom=100,0,300\n"
+                              "0 40.00 70.00 240.50 82.00 #page=2&zoom=100,0,0\n"));
+    CHECK_THAT(said, !Contains("\n1 "));
+    pages.pages[2].links = {{{0.0, 0.0, 9.0, 9.0}, 4, 0.0}};
+    CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), Contains("a link leads to a page"));
+}
+
 TEST_CASE("the same pages give the same bytes") {
     const auto pages = pack(6);
     const std::string first = pdf::write_pdf(pages, tests::fonts());

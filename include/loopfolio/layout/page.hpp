@@ -55,9 +55,17 @@ struct CircleItem {
 
 using Item = std::variant<TextItem, PathItem, CircleItem>;
 
+/// An area of a page that leads to a place on a page.
+struct Link {
+    Box area;
+    int page = 0;         ///< from 0
+    double top = 0.0;
+};
+
 struct Page {
     double width = 595.276, height = 841.890;   ///< A4 portrait
     std::vector<Item> items;
+    std::vector<Link> links;
 };
 
 /// An entry of the outline that a reader shows beside the pages.

@@ -148,6 +148,9 @@ struct PipeTree {
     std::string alternative;
 };
 
+/// The parts of the report and their chapters with page numbers, side by side; each entry leads to its page.
+struct Contents {};
+
 /// A key to the verdict shapes.
 struct VerdictKey {};
 
@@ -183,7 +186,7 @@ struct Space {
 };
 
 using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, LineChart, PipeTree,
-                           VerdictKey, Checklist, SignOff, Derivation, PageBreak, Space>;
+                           VerdictKey, Contents, Checklist, SignOff, Derivation, PageBreak, Space>;
 
 struct Part {
     std::string title;                ///< `Part 1: for the household`
