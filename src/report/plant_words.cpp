@@ -102,6 +102,7 @@ Blocks plant_changes(const Context& c, const std::vector<design::Finding>& findi
             case design::Check::source_capacity: heading(out, 2, "The heat source is too small"); break;
             case design::Check::mixer_head:
             case design::Check::separation_head: heading(out, 2, "A second pump is too weak"); break;
+            case design::Check::source_maximum_drop: heading(out, 2, "The water cools too much"); break;
             default: heading(out, 2, "Too little water for the heat source"); break;
         }
         say(out, bold(subject(c, finding.check)) + ": " + comparison(c, finding) + ". " + remedy(c, finding));
@@ -119,6 +120,7 @@ std::string plant_keep(const Context& c, const design::Finding& finding) {
     switch (finding.check) {
         case design::Check::circulator_head: verdict = " is strong enough"; break;
         case design::Check::source_capacity: verdict = " is large enough"; break;
+        case design::Check::source_maximum_drop: verdict = " suits the difference between flow and return"; break;
         case design::Check::mixer_head:
         case design::Check::separation_head: verdict = " is strong enough"; break;
         default: verdict = " gets enough water"; break;
