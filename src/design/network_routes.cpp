@@ -73,14 +73,14 @@ void mark_index_circuit(const job::Job& job, Design& d, int emitter) {
 }
 
 /// What reaches emitters along a loop, or through pipes that lose heat.
-bool find_inlets(const job::Job& job, Design& d, const network::System& system, const std::vector<MassFlow>& flow,
+bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& built, const std::vector<MassFlow>& flow,
                  network::Workspace& workspace, std::vector<Refusal>& refusals) {
     const bool loses = std::ranges::any_of(job.sections, [](const job::Section& s) { return s.heat_loss.has_value(); });
     const bool loops = std::ranges::any_of(d.emitters, [](const EmitterResult& e) { return e.on_loop; });
     if (!loses && !loops) return true;
-    const auto heat = network::solve_thermal(system, flow, d.state.specific_heat, workspace);
+    const auto heat = network::solve_thermal(built.system, flow, d.state.specific_heat, workspace);
     if (!heat.solved) {
-        refuse(heat.findings, job, refusals);
+        refuse(heat.findings, job, built, refusals);
         return false;
     }
     d.pipe_loss = heat.energy.pipes;
@@ -89,7 +89,7 @@ bool find_inlets(const job::Job& job, Design& d, const network::System& system, 
         if (e.load <= Power{}) continue;
         e.inlet = heat.emitters[i].inlet;
         if (!e.on_loop) continue;
-        e.flow = size_of(flow[at(system.emitters[i].link)]);
+        e.flow = size_of(flow[at(built.system.emitters[i].link)]);
         if (e.flow > MassFlow{}) e.drop = e.load / (e.flow * d.state.specific_heat);
     }
     return true;
@@ -128,33 +128,62 @@ Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const n
 
 }  // namespace
 
-void refuse(const network::Findings& findings, const job::Job& job, std::vector<Refusal>& refusals) {
+namespace {
+
+/// Where in the job a link comes from.
+struct Origin {
+    std::string field = "pipework";
+    Place place;
+    std::string name;
+};
+
+Origin origin_of(int link, const job::Job& job, const network::BuiltNetwork& built) {
+    for (std::size_t i = 0; i < built.sections.size() && i < job.sections.size(); ++i) {
+        if (link != built.sections[i].flow && link != built.sections[i].return_) continue;
+        return {fmt::format("pipework.sections[{}]", i), job.sections[i].place, "section `" + job.sections[i].id + "`"};
+    }
+    for (std::size_t i = 0; i < built.system.emitters.size() && i < job.emitters.size(); ++i) {
+        if (link != built.system.emitters[i].link) continue;
+        return {fmt::format("emitters[{}]", i), job.emitters[i].place, "emitter `" + job.emitters[i].id + "`"};
+    }
+    for (std::size_t i = 0; i < built.mixers.size() && i < job.mixers.size(); ++i) {
+        const auto& m = built.mixers[i];
+        if (link != m.valve && link != m.bypass && link != m.pump && link != m.back) continue;
+        return {fmt::format("mixers[{}]", i), job.mixers[i].place, "mixing set `" + job.mixers[i].id + "`"};
+    }
+    if (link >= 0 && (link == built.drive || link == built.source_pump)) return {"circulator", {}, "the circulator"};
+    return {};
+}
+
+}  // namespace
+
+void refuse(const network::Findings& findings, const job::Job& job, const network::BuiltNetwork& built,
+            std::vector<Refusal>& refusals) {
     for (const auto& f : findings) {
         if (f.severity != Severity::error) continue;
+        const Origin origin = origin_of(f.link, job, built);
         std::string rule{network::word(f.kind)};
-        if (!f.field.empty()) rule = fmt::format("{}: {} is {}", rule, f.field, fixed(f.value, 3));
-        const auto i = static_cast<std::size_t>(std::max(f.index, 0));
-        const bool section = f.index >= 0 && i < job.sections.size();
-        refusals.push_back({"pipework.sections", section ? job.sections[i].place : Place{}, rule,
-                            "the pipework cannot be solved as it is described"});
+        if (!f.field.empty()) rule += fmt::format(": {} is {}", f.field, fixed(f.value, 3));
+        if (!origin.name.empty()) rule += ", at " + origin.name;
+        refusals.push_back({origin.field, origin.place, rule, "the pipework cannot be solved as it is described"});
     }
 }
 
 std::optional<Routes> network_routes(const job::Job& job, Design& d, std::vector<Refusal>& refusals) {
     auto built = network::build_network(plan_of(job, d));
-    refuse(built.findings, job, refusals);
+    refuse(built.findings, job, built, refusals);
     if (!refusals.empty()) return {};
     close_unused(d, built);
     const auto task = task_of(job, d, built);
     network::Workspace workspace;
     const auto balanced = network::balance(built.system.pipework, d.state, task.task, workspace);
-    refuse(balanced.findings, job, refusals);
+    refuse(balanced.findings, job, built, refusals);
     if (!balanced.solved) return {};
     d.duty.flow = balanced.pump_flow.front();
     direct_sections(d, built, balanced.flow);
     find_parents(d, built, job);
     cross_mixers(d);
-    if (!find_inlets(job, d, built.system, balanced.flow, workspace, refusals)) return {};
+    if (!find_inlets(job, d, built, balanced.flow, workspace, refusals)) return {};
     return routes_of(job, d, task, balanced);
 }
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "design/parts.hpp"
-#include "loopfolio/network/finding.hpp"
+#include "loopfolio/network/build.hpp"
 
 namespace loopfolio::design {
 
@@ -11,7 +11,9 @@ namespace loopfolio::design {
 /// sections' flows and directions, and what reaches an emitter along a one-pipe loop or through pipes that lose heat.
 [[nodiscard]] std::optional<Routes> network_routes(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
-/// The network room's findings that are errors, in the words of a job.
-void refuse(const network::Findings& findings, const job::Job& job, std::vector<Refusal>& refusals);
+/// The network room's findings that are errors, in the words of a job: `built` tells which section, emitter or mixing set a
+/// link is.
+void refuse(const network::Findings& findings, const job::Job& job, const network::BuiltNetwork& built,
+            std::vector<Refusal>& refusals);
 
 }  // namespace loopfolio::design

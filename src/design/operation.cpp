@@ -75,12 +75,12 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
 std::optional<Balancing> balance_design(const job::Job& job, const Design& d, network::Workspace& workspace,
                                         std::vector<Refusal>& refusals) {
     auto built = network::build_network(plan_of(job, d));
-    refuse(built.findings, job, refusals);
+    refuse(built.findings, job, built, refusals);
     if (!refusals.empty()) return {};
     close_unused(d, built);
     const auto task = task_of(job, d, built);
     const auto result = network::balance(built.system.pipework, d.state, task.task, workspace);
-    refuse(result.findings, job, refusals);
+    refuse(result.findings, job, built, refusals);
     if (!result.solved) return {};
     Balancing out;
     out.head = result.pump_rise.front();

@@ -242,7 +242,7 @@ void take_plant(const Solving& s, State& out) {
 
 /// The flow that each of a row of heads drives: the pipework's own curve, whatever pump there is.
 void take_system_curve(Solving& s, State& out) {
-    constexpr int points = 12;
+    constexpr int points = 8;
     auto& pump = s.built.system.pipework.pumps[at(s.link(s.built.drive).pump)];
     const auto kept = pump;
     const Pressure most = 1.6 * std::max(out.head, s.task.design.duty.head);
@@ -289,7 +289,7 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
     const bool settled_down = settle(s);
     if (settled_down && refuse_opposed(s, refusals)) return {};
     if (!settled_down || (mild && (!compensate(s) || !s.run()))) {
-        refuse(s.result.findings, task.job, refusals);
+        refuse(s.result.findings, task.job, s.built, refusals);
         if (refusals.empty()) {
             refusals.push_back({"pipework", {}, "the temperatures on a milder day are not found", ""});
         }

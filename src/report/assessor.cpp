@@ -60,6 +60,7 @@ Part assessor_part(const Context& c) {
     heat_losses(out, c);
     heading(out, 1, "Methods");
     out.push_back(methods_table(c));
+    if (auto solved = states_residuals(c); !solved.rows.empty()) out.push_back(std::move(solved));
     if (auto factors = loss_factors_table(c); !factors.rows.empty()) out.push_back(std::move(factors));
     heading(out, 1, "Worked examples");
     append(out, worked_examples(c));

@@ -32,6 +32,8 @@ namespace loopfolio::report {
 [[nodiscard]] Blocks separation_facts(const Context& context);
 /// The order of work and what each valve is set to.
 [[nodiscard]] Table balancing_table(const Context& context);
+/// How closely the equations of each state are met; no rows where nothing flows.
+[[nodiscard]] Table states_residuals(const Context& context);
 /// One plain sentence: what happens on the design day if nothing is changed.
 [[nodiscard]] std::string if_nothing_is_changed(const Context& context);
 

@@ -6,6 +6,9 @@
 #include "report/labels.hpp"
 #include "report/words.hpp"
 
+#include <fmt/format.h>
+
+#include <cmath>
 #include <functional>
 
 namespace loopfolio::report {
@@ -223,6 +226,21 @@ Blocks states_in_figures(const Context& c) {
     out.push_back(rooms_table(c));
     out.push_back(flows_table(c));
     return out;
+}
+
+Table states_residuals(const Context& c) {
+    Table table;
+    table.caption = "How closely the four states are solved";
+    table.compact = true;
+    table.columns = {words_column("State"), figure_column("Rounds", ""), figure_column("Flow missing at a node", "kg/s"),
+                     figure_column("Pressure missing along a pipe", "Pa"), figure_column("Heat missing", "share")};
+    const auto small = [](double value) { return value == 0.0 ? std::string{"0"} : fmt::format("{:.1e}", std::abs(value)); };
+    for (const auto& s : c.operation.states) {
+        table.rows.push_back(row({std::string{state_label(s.kind)}, fixed(s.rounds, 0), small(s.continuity_residual.si()),
+                                  small(s.pressure_residual.si()), small(s.energy_error)}));
+    }
+    table.note = "Rounds: of flows and temperatures in turn, until both stand still. 1.0e-09 is a thousand-millionth.";
+    return table;
 }
 
 std::string if_nothing_is_changed(const Context& c) {

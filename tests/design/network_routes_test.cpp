@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/operation.hpp"
+
+#include "design/network_routes.hpp"
+#include "design/pipe_plan.hpp"
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
 
@@ -292,4 +295,26 @@ TEST_CASE("equal arms get equal flows, and a larger bore never lowers the flow t
         CHECK(wider.states.front().emitters[0].flow > s.emitters[0].flow);
         CHECK(wider.states.front().emitters[1].flow <= s.emitters[1].flow);
     }
+}
+
+TEST_CASE("what the network refuses is told by the names of the job") {
+    const auto job = design::fill_defaults(house_of_three());
+    auto d = designed(house_of_three());
+    const auto built = network::build_network(design::plan_of(job, d));
+    network::Finding f;
+    f.kind = network::FindingKind::not_converged;
+    std::vector<design::Refusal> refusals;
+    f.link = built.sections[1].return_;
+    design::refuse({f}, job, built, refusals);
+    f.link = built.system.emitters[2].link;
+    design::refuse({f}, job, built, refusals);
+    f.link = built.drive;
+    design::refuse({f}, job, built, refusals);
+    f.severity = Severity::warning;
+    design::refuse({f}, job, built, refusals);
+    REQUIRE(refusals.size() == 3);
+    CHECK(refusals[0].field == "pipework.sections[1]");
+    CHECK(refusals[0].rule.find("section `S2`") != std::string::npos);
+    CHECK(refusals[1].rule.find("emitter `Ec`") != std::string::npos);
+    CHECK(refusals[2].field == "circulator");
 }
