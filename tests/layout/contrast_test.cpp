@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "layout/style.hpp"
+#include "support/catch.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace loopfolio::layout;
+
+namespace {
+
+/// Relative luminance and contrast ratio as WCAG 2.2 defines them (W3C Recommendation, 2023).
+double luminance(Colour c) {
+    const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
+    return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
+}
+
+double contrast(Colour a, Colour b) {
+    const double x = luminance(a), y = luminance(b);
+    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
+}
+
+}  // namespace
+
+TEST_CASE("the measure of contrast agrees with the ends of its scale") {
+    CHECK(contrast({0.0, 0.0, 0.0}, {1.0, 1.0, 1.0}) == Approx(21.0));
+    CHECK(contrast({0.5, 0.5, 0.5}, {0.5, 0.5, 0.5}) == Approx(1.0));
+    // #767676 on white is the lightest grey that still passes at 4.5, as is often quoted.
+    CHECK(contrast({118.0 / 255, 118.0 / 255, 118.0 / 255}, style::white) == Approx(4.54).margin(0.01));
+}
+
+TEST_CASE("every colour of text has contrast enough on every ground") {
+    constexpr double least = 4.5;   // success criterion 1.4.3, level AA, for small text
+    for (const auto& text : {style::ink, style::accent, style::grey}) {
+        for (const auto& ground : {style::white, style::tint, style::glow}) CHECK(contrast(text, ground) >= least);
+    }
+    // Lines that carry meaning: 1.4.11 asks for 3.
+    for (const auto& line : {style::accent, style::grey}) CHECK(contrast(line, style::white) >= 3.0);
+}
