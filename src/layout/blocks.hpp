@@ -41,8 +41,8 @@ void set_block(const report::Space& block, const Setting& setting, Galley& galle
 /// Appends strips, the first with space before it; empty input adds nothing.
 void append(Galley& galley, std::vector<Strip> strips, double space_before);
 
-/// The caption of a table or drawing, bound to what follows it.
-void set_caption(const std::string& caption, const Setting& setting, Galley& galley);
+/// The caption of a table or drawing, bound to what follows it, as `element` of the structure.
+void set_caption(const std::string& caption, int element, const Setting& setting, Galley& galley);
 
 /// The caption as a single line for a head that is set again; `continued` is added.
 [[nodiscard]] Strip continued_caption(const std::string& caption, const Setting& setting);

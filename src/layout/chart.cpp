@@ -3,11 +3,12 @@
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
 #include "layout/scale.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 #include "loopfolio/base/number_text.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <optional>
 #include <utility>
 
 namespace loopfolio::layout {
@@ -21,19 +22,19 @@ constexpr double unit_gap = 20.0;   // a tick may reach this far left of the plo
 constexpr TextStyle label_style{8.5, 10.6, Face::regular, style::ink};
 constexpr TextStyle value_style{7.5, bar_height + bar_gap, Face::regular, style::ink};
 constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
+constexpr TextStyle name_style = style::in_colour(value_style, style::grey);   // of a series, at its bar
+constexpr double value_gap = 4.0, name_gap = 5.0;
 
 /// Where values lie across the page.
 struct Axis {
-    double low = 0.0, high = 1.0, step = 1.0;
-    int decimals = 0;
+    Scale scale;
     double left = 0.0, width = 1.0;     ///< of the plot, in points
-    [[nodiscard]] double x(double value) const { return left + (value - low) / (high - low) * width; }
+    [[nodiscard]] double share(double value) const { return (value - scale.low) / (scale.high - scale.low); }
+    [[nodiscard]] double x(double value) const { return left + share(value) * width; }
 };
 
 Axis axis_for(const report::BarChart& chart, double left, double width) {
-    Axis axis;
-    axis.left = left;
-    axis.width = width;
+    constexpr double most_ticks = 9.0;
     double low = 0.0, high = 0.0;
     for (const auto& group : chart.groups) {
         for (const double value : group.values) {
@@ -42,34 +43,35 @@ Axis axis_for(const report::BarChart& chart, double left, double width) {
             high = std::max(high, value);
         }
     }
-    constexpr double most_ticks = 9.0;
-    const Scale scale = scale_for(low, high, most_ticks);
-    axis.low = scale.low;
-    axis.high = scale.high;
-    axis.step = scale.step;
-    axis.decimals = scale.decimals;
-    return axis;
+    return {scale_for(low, high, most_ticks), left, width};
 }
 
 class ChartSetter {
 public:
     ChartSetter(const report::BarChart& chart, const Setting& setting, Galley& galley)
-        : chart_{chart}, setting_{setting}, galley_{galley}, axis_{plot()} {}
+        : chart_{chart}, setting_{setting}, galley_{galley}, axis_{plot()} {
+        name_at_bars();
+    }
 
     void set() {
-        set_caption(chart_.caption, setting_, galley_);
-        if (chart_.groups.empty()) return;
-        Strip head = head_strip();
+        if (chart_.groups.empty()) {
+            return set_caption(chart_.caption, add_element(galley_, Role::p), setting_, galley_);
+        }
+        const int figure = add_figure(galley_, chart_.alternative, chart_.caption);
+        set_caption(chart_.caption, add_element(galley_, Role::caption, figure), setting_, galley_);
         std::vector<Strip> repeated;
         repeated.push_back(continued_caption(chart_.caption, setting_));
-        repeated.push_back(head);
+        repeated.push_back(head_strip(true));
         galley_.heads.push_back(std::move(fused(std::move(repeated), whole_row_limit).front()));
         const int again = static_cast<int>(galley_.heads.size()) - 1;
+        Strip head = head_strip(!named_);
         head.keep = Keep::near;
+        mark_all(head.items, figure);
         galley_.strips.push_back(std::move(head));
         // The flow keeps a chart of a normal house whole, where a page has room for it.
         for (std::size_t g = 0; g < chart_.groups.size(); ++g) {
-            Strip strip = group_strip(chart_.groups[g]);
+            Strip strip = group_strip(g);
+            mark_all(strip.items, figure);
             strip.head = again;
             const bool near_end = g == 0 || g + 2 == chart_.groups.size();
             if (g + 1 < chart_.groups.size()) strip.keep = near_end ? Keep::near : Keep::whole;
@@ -90,6 +92,30 @@ private:
         return axis_for(chart_, left, std::max(60.0, setting_.width - left - values - 8.0));
     }
 
+    /// The first pair of bars names the series where the names have room beside it; the plot gives way a little.
+    void name_at_bars() {
+        constexpr double least_share = 0.6;   // of its width that the plot keeps
+        const std::size_t count = std::min<std::size_t>(chart_.series.size(), 2);
+        const auto complete = [&](const report::BarChart::Group& group) {
+            const auto first = group.values.begin();
+            return group.values.size() >= count &&
+                   std::all_of(first, first + static_cast<std::ptrdiff_t>(count), drawable);
+        };
+        const auto first = std::find_if(chart_.groups.begin(), chart_.groups.end(), complete);
+        if (count == 0 || first == chart_.groups.end()) return;
+        double width = axis_.width;
+        for (std::size_t s = 0; s < count; ++s) {
+            const auto name = break_lines(chart_.series[s], name_style, setting_.width, setting_.measurer);
+            if (name.size() > 1) return;
+            const double beside = value_gap + width_of(printed(first->values[s])) + name_gap + widest(name);
+            const double share = std::max(axis_.share(std::max(first->values[s], 0.0)), 1e-9);
+            width = std::min(width, (setting_.width - axis_.left - beside) / share);
+        }
+        if (width < least_share * axis_.width) return;
+        axis_.width = width;
+        named_ = static_cast<std::size_t>(first - chart_.groups.begin());
+    }
+
     std::string printed(double value) const {
         if (!drawable(value)) return "";
         return fixed(value, std::clamp(chart_.decimals, 0, 9));
@@ -98,15 +124,15 @@ private:
         return setting_.measurer.width(text, value_style.face, value_style.size);
     }
 
-    /// The series by name and the axis with its ticks, above the bars.
-    Strip head_strip() const {
+    /// The axis with its ticks, above the bars, and above that, where asked for, the series by name.
+    Strip head_strip(bool with_series) const {
         Strip head;
-        put_series(head);
+        if (with_series) put_series(head);
         const double top = head.height + 3.0;
         const double ticks_bottom = top + axis_style.leading + 3.0;
         double free_from = -1e9;
-        for (double tick = axis_.low; tick <= axis_.high + 0.5 * axis_.step; tick += axis_.step) {
-            std::string text = fixed(tick, axis_.decimals);
+        for (const double tick : ticks_of(axis_.scale)) {
+            std::string text = fixed(tick, axis_.scale.decimals);
             const double width = setting_.measurer.width(text, axis_style.face, axis_style.size);
             const double x =
                 std::clamp(axis_.x(tick) - width / 2.0, axis_.left - unit_gap, setting_.width - width);
@@ -152,14 +178,15 @@ private:
     }
 
     void put_grid(std::vector<Item>& items, double top, double bottom) const {
-        for (double tick = axis_.low; tick <= axis_.high + 0.5 * axis_.step; tick += axis_.step) {
-            const bool zero = std::abs(tick) < 0.5 * axis_.step;
+        for (const double tick : ticks_of(axis_.scale)) {
+            const bool zero = tick == 0.0;
             const double x = axis_.x(tick);
             put_rule(items, {x, top}, {x, bottom}, zero ? 0.8 : 0.35, zero ? style::grey : style::hairline);
         }
     }
 
-    Strip group_strip(const report::BarChart::Group& group) const {
+    Strip group_strip(std::size_t index) const {
+        const auto& group = chart_.groups[index];
         Strip strip;
         const auto& measurer = setting_.measurer;
         const auto bars = static_cast<double>(std::clamp<std::size_t>(group.values.size(), 1, 2));
@@ -176,29 +203,39 @@ private:
         }
         double top = (strip.height - bars_height) / 2.0;
         for (std::size_t s = 0; s < group.values.size() && s < 2; ++s) {
-            if (drawable(group.values[s])) put_value(strip.items, s, group.values[s], top);
+            if (drawable(group.values[s])) put_value(strip.items, s, group.values[s], top, named_ == index);
             top += bar_height + bar_gap;
         }
         return strip;
     }
 
-    void put_value(std::vector<Item>& items, std::size_t series, double value, double top) const {
+    void put_value(std::vector<Item>& items, std::size_t series, double value, double top, bool named) const {
+        const auto& measurer = setting_.measurer;
         const double zero = axis_.x(0.0), end = axis_.x(value);
         const Box bar{std::min(zero, end), top, std::max(zero, end), top + bar_height};
         if (end != zero) put_bar(items, series, bar);
         std::string text = printed(value);
         const double width = width_of(text);
-        const double x = std::max(zero, end) + 4.0;
-        const double cap = setting_.measurer.cap_height(value_style.face) * value_style.size;
+        const double x = std::max(zero, end) + value_gap;
+        std::vector<Line> name;
+        if (named && series < chart_.series.size()) {
+            name = break_label(chart_.series[series], name_style, setting_.width, 1, measurer);
+        }
+        const double right = x + width + (name.empty() ? 0.0 : name_gap + widest(name));
+        const double ground_right = std::min(right + 1.0, setting_.width);
+        put_area(items, {x - 1.0, top + 0.4, ground_right, top + bar_height - 0.4}, style::white);
+        const double cap = measurer.cap_height(value_style.face) * value_style.size;
         const double baseline = top + (bar_height + cap) / 2.0;
-        put_area(items, {x - 1.0, top + 0.4, x + width + 1.0, top + bar_height - 0.4}, style::white);
-        items.push_back(text_at({x, baseline}, std::move(text), value_style, setting_.measurer));
+        items.push_back(text_at({x, baseline}, std::move(text), value_style, measurer));
+        const double name_top = baseline - baseline_in(name_style, measurer);
+        put_lines(items, name, {x + width + name_gap, name_top}, 0.0, name_style, measurer);
     }
 
     const report::BarChart& chart_;
     const Setting& setting_;
     Galley& galley_;
     Axis axis_;
+    std::optional<std::size_t> named_;   ///< the group at whose bars the series are named
 };
 
 }  // namespace

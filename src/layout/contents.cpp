@@ -2,72 +2,115 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace loopfolio::layout {
 
 namespace {
 
-constexpr double gap = 20.0, number_room = 20.0;
+constexpr double gap = 20.0, number_room = 20.0, indent = 8.0;
 constexpr std::size_t columns_at_most = 3;
 constexpr TextStyle entry_style{8.5, 12.6, Face::regular, style::ink};
 constexpr TextStyle part_style{8.5, 14.0, Face::bold, style::accent};
+constexpr double below_part = 2.0;   // its rule
 
 struct Entry {
     std::string text;
     std::size_t anchor = 0;
-    bool is_part = false;
 };
 
-/// The entries of each part. Anchors are counted as the blocks make them: parts, chapters and sections.
-std::vector<std::vector<Entry>> entries_of(const report::Report& report) {
-    std::vector<std::vector<Entry>> out;
+/// A part and its chapters.
+struct Column {
+    Entry part;
+    std::vector<Entry> chapters;
+};
+
+/// Anchors are counted as the blocks make them: parts, chapters and sections of which something is printed.
+std::vector<Column> columns_of(const report::Report& report, const TextMeasurer& measurer) {
+    std::vector<Column> out;
     std::size_t anchor = 0;
     for (const auto& part : report.parts) {
-        out.push_back({{part.title, anchor++, true}});
+        out.push_back({{part.title, anchor++}, {}});
         for (const auto& block : part.blocks) {
             const auto* heading = std::get_if<report::Heading>(&block);
-            if (heading == nullptr || heading->level > 2 || heading->text.empty()) continue;
-            if (heading->level <= 1) out.back().push_back({heading->text, anchor, false});
+            if (heading == nullptr || heading->level > 2) continue;
+            if (break_lines(heading->text, style::chapter, style::page_width, measurer).empty()) continue;
+            if (heading->level <= 1) out.back().chapters.push_back({heading->text, anchor});
             ++anchor;
         }
     }
     return out;
 }
 
-/// One part's entries below each other; returns the height.
-double put_column(Strip& strip, const std::vector<Entry>& entries, double left, double top, double width,
-                  const TextMeasurer& measurer) {
-    double y = top;
-    for (const auto& entry : entries) {
-        const TextStyle& text = entry.is_part ? part_style : entry_style;
-        put_lines(strip.items, break_label(entry.text, text, width - number_room, 1, measurer), {left, y}, 0.0, text, measurer);
-        strip.references.push_back({entry.anchor, {left, y, left + width, y + text.leading},
-                                    {left + width, y + baseline_in(text, measurer)}, text});
-        y += text.leading;
-        if (entry.is_part) put_rule(strip.items, {left, y}, {left + width, y}, 0.35, style::hairline);
-        if (entry.is_part) y += 2.0;
+class ContentsSetter {
+public:
+    ContentsSetter(double width, const TextMeasurer& measurer, Galley& galley)
+        : width_{width}, measurer_{measurer}, galley_{galley} {}
+
+    /// Columns side by side: the parts in one strip, then a strip for each line of chapters.
+    std::vector<Strip> set(const std::vector<Column>& columns, std::size_t first, std::size_t last) {
+        std::vector<Strip> strips(1);
+        for (std::size_t c = first; c < last; ++c) {
+            const double left = static_cast<double>(c - first) * (width_ + gap);
+            list_ = add_element(galley_, Role::list);
+            put_entry(strips, 0, columns[c].part, part_style, left);
+            std::size_t row = 1;
+            for (const Entry& chapter : columns[c].chapters) row = put_entry(strips, row, chapter, entry_style, left);
+        }
+        for (std::size_t c = first; c < last; ++c) {
+            const double left = static_cast<double>(c - first) * (width_ + gap), y = part_style.leading;
+            put_rule(strips.front().items, {left, y}, {left + width_, y}, 0.35, style::hairline);
+        }
+        for (std::size_t i = 0; i < strips.size(); ++i) {
+            strips[i].height = i == 0 ? part_style.leading + below_part : entry_style.leading;
+        }
+        return strips;
     }
-    return y - top;
-}
+
+private:
+    /// Sets an entry from strip `row` on, a line a strip and its number on the last; returns the row after it.
+    std::size_t put_entry(std::vector<Strip>& strips, std::size_t row, const Entry& entry, const TextStyle& text,
+                          double left) {
+        const std::size_t most_lines = row == 0 ? 1 : 3;
+        const int body = add_element(galley_, Role::list_body, add_element(galley_, Role::list_item, list_));
+        const auto lines = break_label(entry.text, text, width_ - number_room - indent, most_lines, measurer_);
+        const std::size_t count = std::max<std::size_t>(lines.size(), 1);
+        if (strips.size() < row + count) strips.resize(row + count);
+        for (std::size_t k = 0; k < lines.size(); ++k) {
+            std::vector<Item> items;
+            put_line(items, lines[k], {left + (k > 0 ? indent : 0.0), 0.0}, text, measurer_);
+            mark_text(items, body);
+            std::move(items.begin(), items.end(), std::back_inserter(strips[row + k].items));
+        }
+        const double top = -text.leading * static_cast<double>(count - 1);
+        const double right = left + width_;
+        strips[row + count - 1].references.push_back(
+            {entry.anchor, {left, top, right, text.leading}, {right, baseline_in(text, measurer_)}, text, body});
+        return row + count;
+    }
+
+    double width_;                 ///< of a column
+    const TextMeasurer& measurer_;
+    Galley& galley_;
+    int list_ = 0;
+};
 
 }  // namespace
 
 void set_block(const report::Contents&, const Setting& setting, Galley& galley) {
     if (setting.report == nullptr) return;
-    const auto parts = entries_of(*setting.report);
-    const std::size_t columns = std::clamp<std::size_t>(parts.size(), 1, columns_at_most);
-    const double width = (setting.width - gap * static_cast<double>(columns - 1)) / static_cast<double>(columns);
-    for (std::size_t first = 0; first < parts.size(); first += columns) {
-        Strip strip;
-        for (std::size_t c = 0; c < columns && first + c < parts.size(); ++c) {
-            const double left = static_cast<double>(c) * (width + gap);
-            strip.height = std::max(strip.height, put_column(strip, parts[first + c], left, 0.0, width, setting.measurer));
-        }
-        append(galley, {std::move(strip)}, style::before_display);
+    const auto columns = columns_of(*setting.report, setting.measurer);
+    const std::size_t beside = std::clamp<std::size_t>(columns.size(), 1, columns_at_most);
+    const double width = (setting.width - gap * static_cast<double>(beside - 1)) / static_cast<double>(beside);
+    for (std::size_t first = 0; first < columns.size(); first += beside) {
+        const std::size_t last = std::min(first + beside, columns.size());
+        auto strips = ContentsSetter{width, setting.measurer, galley}.set(columns, first, last);
+        append(galley, fused(std::move(strips), whole_row_limit), style::before_display);
     }
 }
 

@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <iterator>
+#include <vector>
 
 namespace loopfolio::layout {
 
@@ -56,6 +57,69 @@ std::string line_of(const CircleItem& item) {
                        item.radius, paint(item.filled, item.fill, item.line_width, item.stroke));
 }
 
+const char* name(Role role) {
+    switch (role) {
+        case Role::document: return "document";
+        case Role::part: return "part";
+        case Role::h1: return "h1";
+        case Role::h2: return "h2";
+        case Role::h3: return "h3";
+        case Role::h4: return "h4";
+        case Role::p: return "p";
+        case Role::list: return "list";
+        case Role::list_item: return "item";
+        case Role::list_label: return "label";
+        case Role::list_body: return "body";
+        case Role::table: return "table";
+        case Role::row: return "row";
+        case Role::head_cell: return "head";
+        case Role::cell: return "cell";
+        case Role::figure: return "figure";
+        case Role::caption: return "caption";
+        case Role::note: return "note";
+    }
+    return "";
+}
+
+/// The words of each element, and the number of its items that are drawn.
+struct Content {
+    std::string words;
+    int drawn = 0;
+};
+
+std::vector<Content> contents_of(const Pages& pages) {
+    std::vector<Content> out(pages.structure.size());
+    for (const Page& page : pages.pages) {
+        for (const Item& item : page.items) {
+            const int mark = std::visit([](const auto& one) { return one.mark; }, item);
+            if (mark < 0) continue;
+            Content& content = out[static_cast<std::size_t>(mark)];
+            const auto* text = std::get_if<TextItem>(&item);
+            if (text == nullptr) ++content.drawn;
+            else content.words += (content.words.empty() ? "" : " ") + text->text;
+        }
+    }
+    return out;
+}
+
+/// One line an element, further in than its parent.
+void dump_structure(const Pages& pages, std::string& out) {
+    const auto contents = contents_of(pages);
+    std::vector<int> depth(pages.structure.size(), 0);
+    for (std::size_t i = 0; i < pages.structure.size(); ++i) {
+        const Element& element = pages.structure[i];
+        if (element.parent >= 0) depth[i] = depth[static_cast<std::size_t>(element.parent)] + 1;
+        out += std::string(2 * static_cast<std::size_t>(depth[i]), ' ') + name(element.role);
+        fmt::format_to(std::back_inserter(out), " page {}", element.page + 1);
+        if (element.scope == Element::Scope::column) out += " of its column";
+        if (element.columns != 1) fmt::format_to(std::back_inserter(out), " over {} columns", element.columns);
+        if (contents[i].drawn > 0) fmt::format_to(std::back_inserter(out), " drawn {}", contents[i].drawn);
+        if (!element.alternative.empty()) out += " told as '" + element.alternative + "'";
+        if (!contents[i].words.empty()) out += " | " + contents[i].words;
+        out += '\n';
+    }
+}
+
 }  // namespace
 
 std::string dump(const Pages& pages) {
@@ -81,6 +145,7 @@ std::string dump(const Pages& pages) {
                            tenth(link.area.top), link.page + 1, tenth(link.top));
         }
     }
+    dump_structure(pages, out);
     return out;
 }
 

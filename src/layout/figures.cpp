@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 
 #include <algorithm>
@@ -27,7 +28,7 @@ Lines figure_lines(const std::string& value, double width, const TextMeasurer& m
     const std::size_t gap = space < end ? 1 : 2;
     end = std::min(end, space);
     const bool figure = !value.empty() && value.find_first_of("0123456789") < 4;
-    if (figure && end != std::string::npos) {
+    if (figure && end > 0 && end != std::string::npos) {
         const auto& big = style::figure;
         const auto& small = style::figure_unit;
         const std::string number = value.substr(0, end), unit = value.substr(end + gap);
@@ -64,10 +65,13 @@ void set_figure_row(const report::KeyFigures& block, std::size_t first, std::siz
         const double x = static_cast<double>(i - first) * (width + gap);
         put_rule(rules.items, {x, 0.0}, {x + width, 0.0}, 1.6, style::accent);
         Lines value = figure_lines(block.figures[i].value, width, setting.measurer);
+        Lines caption = cell_lines(block.figures[i].caption, style::small, x, width, setting.measurer);
         move_right(value, x);
+        const int figure = add_element(galley, Role::p);
+        mark_text(value, figure);
+        mark_text(caption, figure);
         values.lines.push_back(std::move(value));
-        captions.lines.push_back(
-            cell_lines(block.figures[i].caption, style::small, x, width, setting.measurer));
+        captions.lines.push_back(std::move(caption));
     }
     std::vector<Strip> strips;
     strips.push_back(std::move(rules));
@@ -78,12 +82,17 @@ void set_figure_row(const report::KeyFigures& block, std::size_t first, std::siz
     append(galley, fused(std::move(strips), whole_row_limit), style::before_display);
 }
 
-/// A term over its text.
-Lines fact_lines(const report::Facts::Fact& fact, double x, double width, const TextMeasurer& measurer) {
+/// A term over its text, as an entry of `list`.
+Lines fact_lines(const report::Facts::Fact& fact, double x, double width, int list, const Setting& setting,
+                 Galley& galley) {
+    const auto& measurer = setting.measurer;
+    const int entry = add_element(galley, Role::list_item, list);
     TextStyle term = style::running;
     term.leading = style::table.leading;
     Lines lines = cell_lines(fact.term, term, x, width, measurer);
     Lines text = cell_lines(fact.text, style::in_size(style::table, 9.6), x, width, measurer);
+    mark_text(lines, add_element(galley, Role::list_label, entry));
+    mark_text(text, add_element(galley, Role::list_body, entry));
     std::move(text.begin(), text.end(), std::back_inserter(lines));
     return lines;
 }
@@ -104,8 +113,9 @@ StepColumns step_columns(const report::Derivation& derivation, const Setting& se
     return columns;
 }
 
+/// A step as an entry of `list`.
 std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t number,
-                               const StepColumns& columns, const Setting& setting) {
+                               const StepColumns& columns, int list, const Setting& setting, Galley& galley) {
     constexpr double padding = 3.6;
     const auto& text = style::table;
     const TextStyle bold = style::in_face(text, Face::bold);
@@ -114,17 +124,25 @@ std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t
     const double formula_left = columns.number + columns.what + columns.gap;
     const double formula_width = setting.width - formula_left - columns.gap - columns.result;
     GridRow row{{}, text.leading, padding, padding};
+    const int entry = add_element(galley, Role::list_item, list);
     row.lines.push_back(cell_lines(std::to_string(number), style::in_colour(bold, style::accent), 0.0,
                                    columns.number, setting.measurer));
+    mark_text(row.lines.back(), add_element(galley, Role::list_label, entry));
+    const int body = add_element(galley, Role::list_body, entry);
     row.lines.push_back(cell_lines(step.what, text, columns.number, columns.what, setting.measurer));
+    mark_text(row.lines.back(), add_element(galley, Role::p, body));
     Lines formula = cell_lines(step.formula, text, formula_left, formula_width, setting.measurer);
     Lines from = cell_lines(step.source, source, formula_left, formula_width, setting.measurer);
+    mark_text(formula, add_element(galley, Role::p, body));
+    const int result_element = add_element(galley, Role::p, body);   // is read before the source
+    mark_text(from, add_element(galley, Role::p, body));
     std::move(from.begin(), from.end(), std::back_inserter(formula));
     row.lines.push_back(std::move(formula));
     Lines result;
     for (const Line& line : break_lines(step.result, bold, columns.result, setting.measurer)) {
         put_line(result.emplace_back(), line, {setting.width - line.width, 0.0}, bold, setting.measurer);
     }
+    mark_text(result, result_element);
     row.lines.push_back(std::move(result));
     return grid_strips(std::move(row));
 }
@@ -142,11 +160,12 @@ void set_block(const report::KeyFigures& block, const Setting& setting, Galley& 
 void set_block(const report::Facts& block, const Setting& setting, Galley& galley) {
     constexpr double gap = 20.0;
     const double width = (setting.width - gap) / 2.0;
+    const int list = add_element(galley, Role::list);
     for (std::size_t i = 0; i < block.facts.size(); i += 2) {
         GridRow row{{}, style::table.leading, 4.0, 4.0};
-        row.lines.push_back(fact_lines(block.facts[i], 0.0, width, setting.measurer));
+        row.lines.push_back(fact_lines(block.facts[i], 0.0, width, list, setting, galley));
         const bool pair = i + 1 < block.facts.size();
-        if (pair) row.lines.push_back(fact_lines(block.facts[i + 1], width + gap, width, setting.measurer));
+        if (pair) row.lines.push_back(fact_lines(block.facts[i + 1], width + gap, width, list, setting, galley));
         auto strips = grid_strips(std::move(row));
         put_rule(strips.front().items, {0.0, 0.0}, {width, 0.0}, 0.35, style::hairline);
         if (pair) {
@@ -181,12 +200,14 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
     const double scale = std::min(1.0, available / total);
     const double between = scale < 1.0 ? gap : (setting.width - total) / 2.0;
     GridRow row{{}, text.leading, padding, padding};
+    const int list = add_element(galley, Role::list);
     double x = 0.0;
     for (std::size_t i = 0; i < words.size(); ++i) {
         constexpr double rounding = 0.01;
         const double width = scale * widths[i] - indent + rounding;
         Lines lines = cell_lines(words[i], text, x + indent, width, setting.measurer);
         const double middle = baseline_in(text, setting.measurer) - 0.36 * text.size;
+        mark_text(lines, add_element(galley, Role::list_body, add_element(galley, Role::list_item, list)));
         if (!lines.empty()) put_verdict(lines.front(), entries[i].verdict, {x + sign / 2.0, middle}, sign);
         row.lines.push_back(std::move(lines));
         x += scale * widths[i] + between;
@@ -199,13 +220,14 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
 }
 
 void set_block(const report::Derivation& block, const Setting& setting, Galley& galley) {
-    set_caption(block.title, setting, galley);
+    const int list = add_element(galley, Role::list);
+    set_caption(block.title, add_element(galley, Role::caption, list), setting, galley);
     galley.heads.push_back(continued_caption(block.title, setting));
     const int head = static_cast<int>(galley.heads.size()) - 1;
     const StepColumns columns = step_columns(block, setting);
     for (std::size_t i = 0; i < block.steps.size(); ++i) {
         const bool first = i == 0, last = i + 1 == block.steps.size();
-        auto strips = step_strips(block.steps[i], i + 1, columns, setting);
+        auto strips = step_strips(block.steps[i], i + 1, columns, list, setting, galley);
         put_rule(strips.front().items, {0.0, 0.0}, {setting.width, 0.0}, first ? 0.8 : 0.35,
                  first ? style::accent : style::hairline);
         if (last) {

@@ -3,6 +3,7 @@
 #include "layout/flow.hpp"
 
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 
 #include <algorithm>
@@ -22,6 +23,8 @@ public:
     Pages take() {
         place(0, galley_.strips.size(), Keep::whole);
         for (const auto& [page, reference] : open_) resolve(page, reference);
+        pages_.structure = std::move(galley_.structure);
+        settle_structure(pages_);
         return std::move(pages_);
     }
 
@@ -95,6 +98,7 @@ private:
     }
     void put_head(const Strip& head) {
         for (Item item : head.items) {
+            mark_as_artifact(item);
             shift(item, style::frame.left, y_);
             pages_.pages.back().items.push_back(std::move(item));
         }
@@ -107,9 +111,11 @@ private:
         Page& page = pages_.pages[on];
         std::string number = std::to_string(target.page + 1);
         const double width = measurer_.width(number, reference.style.face, reference.style.size);
-        page.items.push_back(text_at({reference.number_end.x - width, reference.number_end.y}, std::move(number),
-                                     reference.style, measurer_));
-        page.links.push_back({reference.area, target.page, target.top});
+        TextItem item = text_at({reference.number_end.x - width, reference.number_end.y}, std::move(number),
+                                reference.style, measurer_);
+        item.mark = reference.mark;
+        page.items.push_back(std::move(item));
+        page.links.push_back({reference.area, target.page, target.top, reference.mark});
     }
 
     /// An outline may not skip a level on its way down.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 
 #include <algorithm>
@@ -22,12 +23,15 @@ void set_block(const report::Checklist& block, const Setting& setting, Galley& g
     constexpr double box = 10.0, indent = 20.0, blank_width = 92.0, unit_width = 44.0, gap = 10.0;
     constexpr double row_height = 8.5 * millimetre;
     const auto& text = style::body;
+    const int list = add_element(galley, Role::list);
     for (std::size_t i = 0; i < block.items.size(); ++i) {
         const auto& item = block.items[i];
         const double blank_left = setting.width - unit_width - blank_width;
         const double text_width = (item.blank.empty() ? setting.width : blank_left - gap) - indent;
         GridRow row{{}, text.leading, row_height - text.leading - 3.0, 3.0};
         row.lines.push_back(cell_lines(item.text, text, indent, text_width, setting.measurer));
+        const int body = add_element(galley, Role::list_body, add_element(galley, Role::list_item, list));
+        mark_text(row.lines.back(), add_element(galley, Role::p, body));
         const double baseline = baseline_in(text, setting.measurer);
         auto& first = row.lines.emplace_back().emplace_back();
         const double middle = baseline - 0.36 * text.size;
@@ -38,6 +42,7 @@ void set_block(const report::Checklist& block, const Setting& setting, Galley& g
                      pen_line, style::grey);
             row.lines.push_back(cell_lines(item.blank, text, blank_left + blank_width + 5.0, unit_width - 5.0,
                                            setting.measurer));
+            mark_text(row.lines.back(), add_element(galley, Role::p, body));
         }
         append(galley, grid_strips(std::move(row)), i == 0 ? 2.0 : 0.0);
     }
@@ -52,6 +57,7 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
     static constexpr Field fields[] = {{"Name", 0.36}, {"Signature", 0.40}, {"Date", 0.24}};
     auto statement = text_strips(block.statement, style::body, style::measure, setting.measurer);
     for (Strip& strip : statement) strip.keep = Keep::near;
+    mark_text(statement, add_element(galley, Role::p));
     append(galley, std::move(statement), style::before_display);
     for (const std::string& signer : block.signers) {
         const double inner = setting.width - 2.0 * padding;
@@ -59,6 +65,7 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
         for (Strip& strip : strips) {
             for (Item& item : strip.items) shift(item, padding, 6.0);
         }
+        mark_text(strips, add_element(galley, Role::p));
         Strip lines;
         lines.height = field_height + style::running.leading + 10.0;
         double x = padding;
@@ -69,6 +76,7 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
             put_lines(lines.items, name, {x, field_height + 2.0}, 0.0, style::running, setting.measurer);
             x += width + padding;
         }
+        mark_text(lines.items, add_element(galley, Role::p));
         strips.push_back(std::move(lines));
         strips = fused(std::move(strips), whole_row_limit);
         if (strips.size() == 1) {

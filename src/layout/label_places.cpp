@@ -9,15 +9,25 @@ namespace loopfolio::layout {
 
 namespace {
 
-constexpr double over_label = 1000.0;   // a label may cross a line before it covers another label
-constexpr double over_line_point = 3.0;
-constexpr double later_anchor = 0.5, further_off = 2.0;
-constexpr double line_step = 3.0;
+// What each fault of a place costs; only the first is never accepted.
+constexpr double over_label = 1e6;
+constexpr double over_mark = 300.0, over_line_point = 4.0;
+constexpr double nearer_to_another = 60.0, leader_over_label = 80.0, leader_along_line = 5.0;
+constexpr double later_anchor = 0.5, each_point_off = 0.25;
 
-double overlap(const Box& a, const Box& b) {
-    const double wide = std::min(a.right, b.right) - std::max(a.left, b.left);
-    const double high = std::min(a.bottom, b.bottom) - std::max(a.top, b.top);
-    return wide > 0.0 && high > 0.0 ? wide * high : 0.0;
+constexpr double between_labels = 1.5;
+constexpr double line_step = 4.0;        // no line slips through a label between two of its points
+constexpr double leader_from = 10.0;     // beyond the distance kept
+
+double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
+
+Point nearest_in(const Box& box, Point p) {
+    return {std::clamp(p.x, box.left, box.right), std::clamp(p.y, box.top, box.bottom)};
+}
+
+bool overlap(const Box& a, const Box& b, double margin) {
+    return a.left < b.right + margin && b.left < a.right + margin && a.top < b.bottom + margin &&
+           b.top < a.bottom + margin;
 }
 
 /// Moves a box into the plot, whole if it can be.
@@ -31,55 +41,161 @@ Box inside(Box box, const Box& plot) {
     return box;
 }
 
-}  // namespace
-
-Point LabelPlace::nearest() const {
-    return {std::clamp(anchor.x, box.left, box.right), std::clamp(anchor.y, box.top, box.bottom)};
+/// Points along a line, its ends among them.
+void sample(Point a, Point b, std::vector<Point>& out) {
+    const int steps = std::clamp(static_cast<int>(distance(a, b) / line_step), 1, 1000);
+    for (int k = 0; k <= steps; ++k) {
+        const double t = static_cast<double>(k) / steps;
+        out.push_back({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)});
+    }
 }
 
-void LabelPlaces::avoid_line(const std::vector<Point>& points) {
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const Point a = points[i - 1], b = points[i];
-        const int steps = std::clamp(static_cast<int>(std::hypot(b.x - a.x, b.y - a.y) / line_step), 1, 1000);
-        for (int k = 0; k <= steps; ++k) {
-            const double t = static_cast<double>(k) / steps;
-            points_.push_back({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)});
+/// Of standing `off` from something else and `own` from what is named.
+double cost_of_other(double off, double own) {
+    constexpr double at_least = 3.0;   // nearer to its own than to the other
+    return nearer_to_another * std::max(0.0, own + at_least - off) / (own + at_least);
+}
+
+class Placer {
+public:
+    Placer(const Box& plot, const Obstacles& obstacles, const std::vector<LabelWish>& wishes)
+        : plot_{plot}, obstacles_{obstacles}, wishes_{wishes}, places_(wishes.size()) {
+        for (const auto& line : obstacles.lines) {
+            auto& points = line_points_.emplace_back();
+            for (std::size_t i = 1; i < line.size(); ++i) sample(line[i - 1], line[i], points);
         }
     }
-}
 
-double LabelPlaces::cost_of(const Box& box) const {
-    double cost = 0.0;
-    for (const auto& other : boxes_) {
-        const double shared = overlap(box, other);
-        if (shared > 0.0) cost += over_label + shared;
+    /// Each label in turn, then each again now that it is known where the others stand.
+    std::vector<std::optional<LabelPlace>> run() {
+        constexpr int passes = 3;
+        for (int pass = 0; pass < passes; ++pass) {
+            for (std::size_t i = 0; i < wishes_.size(); ++i) {
+                places_[i].reset();
+                places_[i] = best(i);
+            }
+        }
+        return std::move(places_);
     }
-    for (const auto& p : points_) {
-        if (p.x > box.left && p.x < box.right && p.y > box.top && p.y < box.bottom) cost += over_line_point;
-    }
-    return cost;
-}
 
-LabelPlace LabelPlaces::best(const std::vector<Point>& anchors, double width, double height, double clear) const {
-    LabelPlace best;
-    double least = 1e300;
-    for (std::size_t i = 0; i < anchors.size(); ++i) {
-        const Point p = anchors[i];
-        for (const double off : {clear, clear + 8.0, clear + 20.0, clear + 36.0, clear + 54.0}) {
-            const Point corners[] = {{p.x + off, p.y - height / 2.0}, {p.x - off - width, p.y - height / 2.0},
-                                     {p.x - width / 2.0, p.y - off - height}, {p.x - width / 2.0, p.y + off},
-                                     {p.x + 0.7 * off, p.y - 0.7 * off - height}, {p.x - 0.7 * off - width, p.y - 0.7 * off - height},
-                                     {p.x + 0.7 * off, p.y + 0.7 * off}, {p.x - 0.7 * off - width, p.y + 0.7 * off}};
-            for (const Point& corner : corners) {
-                const Box box = inside({corner.x, corner.y, corner.x + width, corner.y + height}, plot_);
-                const double cost = cost_of(box) + later_anchor * static_cast<double>(i) + further_off * (off - clear) / 8.0;
-                if (cost >= least) continue;
-                least = cost;
-                best = {box, p, off > clear + 10.0};
+private:
+    struct Search {
+        std::optional<LabelPlace> place;
+        double least = over_label;
+    };
+
+    std::optional<LabelPlace> best(std::size_t label) const {
+        Search search;
+        try_beside(label, search);
+        if (!search.place) try_everywhere(label, search);
+        return search.place;
+    }
+
+    void try_beside(std::size_t label, Search& search) const {
+        const auto& [anchors, w, h, clear, line] = wishes_[label];
+        for (std::size_t i = 0; i < anchors.size(); ++i) {
+            const Point p = anchors[i];
+            for (const double further : {0.0, 6.0, 14.0, 24.0, 38.0, 54.0}) {
+                const double off = clear + further, d = off / std::sqrt(2.0);
+                const Point corners[] = {{p.x + off, p.y - h / 2.0},     {p.x - off - w, p.y - h / 2.0},
+                                         {p.x + d, p.y - d - h},         {p.x + d, p.y + d},
+                                         {p.x - d - w, p.y - d - h},     {p.x - d - w, p.y + d},
+                                         {p.x - w / 2.0, p.y - off - h}, {p.x - w / 2.0, p.y + off}};
+                for (const Point& corner : corners) {
+                    consider(label, p, corner, later_anchor * static_cast<double>(i), search);
+                }
             }
         }
     }
-    return best;
+
+    void try_everywhere(std::size_t label, Search& search) const {
+        constexpr double step = 5.0;
+        const auto& wish = wishes_[label];
+        if (wish.anchors.empty()) return;
+        for (double y = plot_.top; y + wish.height <= plot_.bottom; y += step) {
+            for (double x = plot_.left; x + wish.width <= plot_.right; x += step) {
+                consider(label, wish.anchors.front(), {x, y}, 0.0, search);
+            }
+        }
+    }
+
+    void consider(std::size_t label, Point anchor, Point corner, double cost, Search& search) const {
+        const auto& wish = wishes_[label];
+        const Box wished{corner.x, corner.y, corner.x + wish.width, corner.y + wish.height};
+        LabelPlace place{inside(wished, plot_), anchor};
+        const double off = distance(anchor, place.nearest()) - wish.clear;
+        place.stands_off = off > leader_from;
+        std::vector<Point> leader;
+        if (place.stands_off) sample(place.anchor, place.nearest(), leader);
+        cost += each_point_off * std::max(0.0, off) + cost_of_labels(label, place.box, leader);
+        if (cost < search.least) cost += cost_of_marks(wish, place);
+        if (cost < search.least) cost += cost_of_lines(wish, place, leader);
+        constexpr double rounding = 1e-9;   // of equal places the first tried is taken
+        if (cost >= search.least - rounding) return;
+        search.least = cost;
+        search.place = place;
+    }
+
+    double cost_of_labels(std::size_t label, const Box& box, const std::vector<Point>& leader) const {
+        double cost = 0.0;
+        for (std::size_t i = 0; i < places_.size(); ++i) {
+            if (i == label || !places_[i]) continue;
+            const Box& other = places_[i]->box;
+            if (overlap(box, other, between_labels)) return over_label;
+            const bool crossed = std::any_of(leader.begin(), leader.end(), [&](Point p) {
+                return overlap({p.x, p.y, p.x, p.y}, other, 0.0);
+            });
+            if (crossed) cost += leader_over_label;
+        }
+        return cost;
+    }
+
+    double cost_of_marks(const LabelWish& wish, const LabelPlace& place) const {
+        double cost = 0.0;
+        const double own = distance(place.anchor, place.nearest());
+        for (const Point& mark : obstacles_.marks) {
+            const double off = distance(mark, nearest_in(place.box, mark));
+            if (off < obstacles_.mark_radius) cost += over_mark;
+            const bool another = wish.line < 0 && distance(mark, place.anchor) > 1.0;
+            if (another) cost += cost_of_other(off, own);
+        }
+        return cost;
+    }
+
+    double cost_of_lines(const LabelWish& wish, const LabelPlace& place,
+                         const std::vector<Point>& leader) const {
+        const double own = distance(place.anchor, place.nearest());
+        double cost = 0.0;
+        for (std::size_t i = 0; i < line_points_.size(); ++i) {
+            double nearest = 1e9;
+            for (const Point& p : line_points_[i]) {
+                const double off = distance(p, nearest_in(place.box, p));
+                if (off == 0.0) cost += over_line_point;
+                nearest = std::min(nearest, off);
+                for (const Point& on_leader : leader) {
+                    if (distance(p, on_leader) < line_step / 2.0) cost += leader_along_line;
+                }
+            }
+            const bool another = wish.line >= 0 && static_cast<std::size_t>(wish.line) != i;
+            if (another) cost += cost_of_other(nearest, own);
+        }
+        return cost;
+    }
+
+    Box plot_;
+    const Obstacles& obstacles_;
+    const std::vector<LabelWish>& wishes_;
+    std::vector<std::vector<Point>> line_points_;
+    std::vector<std::optional<LabelPlace>> places_;
+};
+
+}  // namespace
+
+Point LabelPlace::nearest() const { return nearest_in(box, anchor); }
+
+std::vector<std::optional<LabelPlace>> place_labels(const Box& plot, const Obstacles& obstacles,
+                                                    const std::vector<LabelWish>& wishes) {
+    return Placer{plot, obstacles, wishes}.run();
 }
 
 }  // namespace loopfolio::layout

@@ -4,9 +4,18 @@
 
 #include "loopfolio/layout/page.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace loopfolio::layout {
+
+/// A label that looks for its place.
+struct LabelWish {
+    std::vector<Point> anchors;   ///< what it may stand beside, the best first
+    double width = 0.0, height = 0.0;
+    double clear = 0.0;           ///< distance that it keeps from its anchor
+    int line = -1;                ///< that it names: index in Obstacles::lines; -1 where it names a mark
+};
 
 /// Where a label goes.
 struct LabelPlace {
@@ -16,23 +25,17 @@ struct LabelPlace {
     [[nodiscard]] Point nearest() const;   ///< point of the box that the line goes to
 };
 
-/// Finds room for labels in a plot: beside what they name, inside the plot, and off lines, marks and other labels as far as
-/// there is room. Of equal places the first tried is taken.
-class LabelPlaces {
-public:
-    explicit LabelPlaces(const Box& plot) : plot_{plot} {}
-    void avoid(const Box& box) { boxes_.push_back(box); }
-    void avoid_line(const std::vector<Point>& points);
-
-    /// The best place near one of `anchors`, `clear` away from it; earlier anchors are preferred.
-    [[nodiscard]] LabelPlace best(const std::vector<Point>& anchors, double width, double height, double clear) const;
-
-private:
-    [[nodiscard]] double cost_of(const Box& box) const;
-
-    Box plot_;
-    std::vector<Box> boxes_;
-    std::vector<Point> points_;   ///< along the lines, close enough that none slips through a label
+/// What labels should not cover.
+struct Obstacles {
+    std::vector<std::vector<Point>> lines;
+    std::vector<Point> marks;
+    double mark_radius = 0.0;
 };
+
+/// A place in the plot for each label: beside what it names, off lines and marks, and not nearer to another
+/// line or mark than to its own, as far as there is room. Never over another label: one for which the whole
+/// plot has no room gets no place.
+[[nodiscard]] std::vector<std::optional<LabelPlace>> place_labels(const Box& plot, const Obstacles& obstacles,
+                                                                  const std::vector<LabelWish>& wishes);
 
 }  // namespace loopfolio::layout

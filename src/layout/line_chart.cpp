@@ -4,11 +4,13 @@
 #include "layout/label_places.hpp"
 #include "layout/marks.hpp"
 #include "layout/scale.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 #include "loopfolio/base/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace loopfolio::layout {
@@ -22,10 +24,7 @@ constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
 constexpr TextStyle label_style{8.0, 9.6, Face::regular, style::ink};
 constexpr TextStyle mark_style{8.0, 9.6, Face::bold, style::accent};
 
-/// A drawn line.
-struct Curve {
-    std::vector<Point> points;   ///< on the strip, inside the plot
-};
+bool drawable_point(LineChart::Point p) { return drawable(p.x) && drawable(p.y); }
 
 std::vector<double> dashes_of(LineChart::Dash dash) {
     switch (dash) {
@@ -41,7 +40,6 @@ struct Range {
     double low = 0.0, high = 0.0;
     bool any = false;
     void take(double value) {
-        if (!drawable(value)) return;
         low = any ? std::min(low, value) : value;
         high = any ? std::max(high, value) : value;
         any = true;
@@ -53,47 +51,60 @@ public:
     LineChartSetter(const LineChart& chart, const Setting& setting, Galley& galley)
         : chart_{chart}, setting_{setting}, galley_{galley} {
         Range x, y;
-        for (const auto& s : chart.series) {
-            for (const auto& p : s.points) {
-                x.take(p.x);
-                y.take(p.y);
-            }
-        }
-        for (const auto& m : chart.marks) {
-            x.take(m.at.x);
-            y.take(m.at.y);
-        }
+        const auto take = [&](LineChart::Point p) {
+            if (!drawable_point(p)) return;
+            x.take(p.x);
+            y.take(p.y);
+        };
+        for (const auto& s : chart.series) std::for_each(s.points.begin(), s.points.end(), take);
+        for (const auto& m : chart.marks) take(m.at);
+        empty_ = !x.any;
         if (chart.x.from_zero) x.take(0.0);
         if (chart.y.from_zero) y.take(0.0);
-        x_ = scale_for(x.low, x.high, 10.0);
         y_ = scale_for(y.low, y.high, 7.0);
-        plot_ = {tick_room(), 2.0 * axis_style.leading, setting.width - 6.0, 2.0 * axis_style.leading + plot_height};
+        plot_.left = widest_tick(y_) + 8.0;
+        plot_.right = setting.width - 6.0;
+        plot_.top = 2.0 * axis_style.leading;
+        plot_.bottom = plot_.top + plot_height;
+        x_ = scale_across(x);
     }
 
     void set() {
-        set_caption(chart_.caption, setting_, galley_);
-        if (chart_.series.empty()) return;
+        if (empty_) return set_caption(chart_.caption, add_element(galley_, Role::p), setting_, galley_);
+        const int figure = add_figure(galley_, chart_.alternative, chart_.caption);
+        set_caption(chart_.caption, add_element(galley_, Role::caption, figure), setting_, galley_);
         Strip strip;
         put_axes(strip.items);
-        std::vector<Curve> lines;
-        for (const auto& s : chart_.series) lines.push_back(put_series(strip.items, s));
-        LabelPlaces places{plot_};
-        for (const auto& line : lines) places.avoid_line(line.points);
-        for (const auto& m : chart_.marks) put_mark(strip.items, places, m);
-        for (const auto& m : chart_.marks) label_mark(strip.items, places, m);
-        for (std::size_t i = 0; i < lines.size(); ++i) label_series(strip.items, places, chart_.series[i].label, lines[i]);
+        for (std::size_t i = 0; i < chart_.series.size(); ++i) put_series(strip.items, i);
+        for (const auto& m : chart_.marks) put_mark(strip.items, m);
+        put_labels(strip.items);
         strip.height = plot_.bottom + 2.0 * axis_style.leading + 6.0;
+        mark_all(strip.items, figure);
         append(galley_, {std::move(strip)}, 2.0);
     }
 
 private:
-    double tick_room() const {
-        double widest = 0.0;
-        for (double t = y_.low; t <= y_.high + 0.5 * y_.step; t += y_.step) {
-            widest = std::max(widest, setting_.measurer.width(fixed(t, y_.decimals), axis_style.face, axis_style.size));
-        }
-        return widest + 8.0;
+    double width_of(const std::string& text) const {
+        return setting_.measurer.width(text, axis_style.face, axis_style.size);
     }
+    double widest_tick(const Scale& scale) const {
+        double widest = 0.0;
+        for (const double t : ticks_of(scale)) widest = std::max(widest, width_of(fixed(t, scale.decimals)));
+        return widest;
+    }
+
+    /// As many ticks as can stand side by side.
+    Scale scale_across(const Range& range) const {
+        constexpr int most = 10, least = 1;
+        constexpr double gap = 8.0;
+        for (int ticks = most; ticks > least; --ticks) {
+            const Scale scale = scale_for(range.low, range.high, ticks);
+            const double apart = (plot_.right - plot_.left) * scale.step / (scale.high - scale.low);
+            if (widest_tick(scale) + gap <= apart) return scale;
+        }
+        return scale_for(range.low, range.high, least);
+    }
+
     Point place(LineChart::Point p) const {
         return {plot_.left + (p.x - x_.low) / (x_.high - x_.low) * (plot_.right - plot_.left),
                 plot_.bottom - (p.y - y_.low) / (y_.high - y_.low) * (plot_.bottom - plot_.top)};
@@ -105,20 +116,23 @@ private:
 
     void put_axes(std::vector<Item>& items) const {
         const auto& m = setting_.measurer;
-        for (double t = y_.low; t <= y_.high + 0.5 * y_.step; t += y_.step) {
+        for (const double t : ticks_of(y_)) {
             const double y = place({x_.low, t}).y;
             const bool base = t < y_.low + 0.5 * y_.step;
             put_rule(items, {plot_.left, y}, {plot_.right, y}, base ? 0.8 : 0.35, base ? style::grey : style::hairline);
             std::string text = fixed(t, y_.decimals);
-            const double width = m.width(text, axis_style.face, axis_style.size);
+            const double width = width_of(text);
             items.push_back(text_at({plot_.left - 5.0 - width, y + 0.36 * axis_style.size}, std::move(text), axis_style, m));
         }
-        for (double t = x_.low; t <= x_.high + 0.5 * x_.step; t += x_.step) {
+        double free_from = 0.0;
+        for (const double t : ticks_of(x_)) {
             const double x = place({t, y_.low}).x;
             put_rule(items, {x, plot_.bottom}, {x, plot_.bottom + 3.0}, 0.6, style::grey);
             std::string text = fixed(t, x_.decimals);
-            const double width = m.width(text, axis_style.face, axis_style.size);
+            const double width = width_of(text);
             const double left = std::clamp(x - width / 2.0, 0.0, setting_.width - width);
+            if (left < free_from) continue;
+            free_from = left + width + 2.0;
             items.push_back(text_at({left, plot_.bottom + 4.0 + baseline_in(axis_style, m)}, std::move(text), axis_style, m));
         }
         put_lines(items, break_label(title(chart_.y), axis_style, setting_.width, 1, m), {0.0, 4.0}, 0.0, axis_style, m);
@@ -126,53 +140,108 @@ private:
                   {plot_.right, plot_.bottom + 5.0 + axis_style.leading}, 1.0, axis_style, m);
     }
 
-    Curve put_series(std::vector<Item>& items, const LineChart::Series& series) const {
-        Curve line;
+    /// The stretches of a series, on the strip; a point that is no number parts them.
+    std::vector<std::vector<Point>> stretches(const LineChart::Series& series) const {
+        std::vector<std::vector<Point>> out(1);
         for (const auto& p : series.points) {
-            if (drawable(p.x) && drawable(p.y)) line.points.push_back(place(p));
+            if (drawable_point(p)) out.back().push_back(place(p));
+            else if (!out.back().empty()) out.emplace_back();
         }
-        if (line.points.size() < 2) return line;
-        PathItem path;
-        path.points = line.points;
-        path.line_width = series.dash == LineChart::Dash::dotted ? 1.5 : 1.2;
-        path.stroke = series.dash == LineChart::Dash::solid ? style::accent : style::grey;
-        path.dashes = dashes_of(series.dash);
-        items.push_back(std::move(path));
-        return line;
+        std::erase_if(out, [](const auto& points) { return points.size() < 2; });
+        return out;
     }
 
-    void put_mark(std::vector<Item>& items, LabelPlaces& places, const LineChart::Mark& mark) const {
-        if (!drawable(mark.at.x) || !drawable(mark.at.y)) return;
-        const Point p = place(mark.at);
-        put_circle(items, p, mark_radius + 1.2, style::white);
-        put_circle(items, p, mark_radius, style::accent);
-        places.avoid({p.x - mark_radius, p.y - mark_radius, p.x + mark_radius, p.y + mark_radius});
+    /// Dash tells series apart; of two with the same dash the second is in the other tone and thinner.
+    void put_series(std::vector<Item>& items, std::size_t index) const {
+        const auto& series = chart_.series[index];
+        const auto start = chart_.series.begin();
+        const auto before = std::count_if(start, start + static_cast<std::ptrdiff_t>(index),
+                                          [&](const auto& other) { return other.dash == series.dash; });
+        const bool first = before % 2 == 0, dark = (series.dash == LineChart::Dash::solid) == first;
+        const double full = series.dash == LineChart::Dash::dotted ? 1.5 : 1.3;
+        for (auto& points : stretches(series)) {
+            PathItem path;
+            path.points = std::move(points);
+            path.line_width = first ? full : 0.6 * full;
+            path.stroke = dark ? style::accent : style::grey;
+            path.dashes = dashes_of(series.dash);
+            items.push_back(std::move(path));
+        }
     }
 
-    void label_mark(std::vector<Item>& items, LabelPlaces& places, const LineChart::Mark& mark) const {
-        if (!drawable(mark.at.x) || !drawable(mark.at.y)) return;
-        put_label(items, places, mark.label, mark_style, {place(mark.at)}, mark_radius + 3.0);
+    void put_mark(std::vector<Item>& items, const LineChart::Mark& mark) const {
+        if (!drawable_point(mark.at)) return;
+        put_circle(items, place(mark.at), mark_radius + 1.2, style::white);
+        put_circle(items, place(mark.at), mark_radius, style::accent);
     }
 
-    void label_series(std::vector<Item>& items, LabelPlaces& places, const std::string& label, const Curve& line) const {
-        if (line.points.size() < 2) return;
-        std::vector<Point> anchors;
+    struct Label {
+        std::vector<Line> lines;
+        const TextStyle& style;
+    };
+
+    /// Labels of marks first: a line can be named at many places, a mark at one.
+    void put_labels(std::vector<Item>& items) const {
+        Obstacles obstacles{{}, {}, mark_radius};
+        std::vector<Label> labels;
+        std::vector<LabelWish> wishes;
+        for (const auto& m : chart_.marks) {
+            if (!drawable_point(m.at)) continue;
+            obstacles.marks.push_back(place(m.at));
+            add_label(labels, wishes, m.label, mark_style, {{place(m.at)}, 0.0, 0.0, mark_radius + 3.6, -1});
+        }
+        for (const auto& s : chart_.series) {
+            auto lines = stretches(s);
+            if (lines.empty()) continue;
+            std::move(lines.begin(), lines.end(), std::back_inserter(obstacles.lines));
+            const int line = static_cast<int>(obstacles.lines.size()) - 1;
+            add_label(labels, wishes, s.label, label_style,
+                      {places_along(obstacles.lines.back()), 0.0, 0.0, 4.0, line});
+        }
+        const auto places = place_labels(plot_, obstacles, wishes);
+        for (const auto& at : places) {
+            if (at && at->stands_off) put_rule(items, at->anchor, at->nearest(), 0.4, style::grey);
+        }
+        for (std::size_t i = 0; i < labels.size(); ++i) {
+            if (places[i]) put_label(items, labels[i], places[i]->box);
+        }
+    }
+
+    /// Where a line may be named: its end rather than its middle, and its middle rather than its start.
+    static std::vector<Point> places_along(const std::vector<Point>& line) {
+        std::vector<double> so_far{0.0};
+        for (std::size_t i = 1; i < line.size(); ++i) {
+            so_far.push_back(so_far.back() + std::hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y));
+        }
+        std::vector<Point> places;
         for (const double share : {1.0, 0.9, 0.75, 0.6, 0.45, 0.3, 0.15, 0.0}) {
-            anchors.push_back(line.points[static_cast<std::size_t>(std::lround(share * static_cast<double>(line.points.size() - 1)))]);
+            const double at = share * so_far.back();
+            std::size_t i = 1;
+            while (i + 1 < line.size() && so_far[i] < at) ++i;
+            const double stretch = so_far[i] - so_far[i - 1];
+            const double t = stretch > 0.0 ? (at - so_far[i - 1]) / stretch : 0.0;
+            places.push_back({line[i - 1].x + t * (line[i].x - line[i - 1].x),
+                              line[i - 1].y + t * (line[i].y - line[i - 1].y)});
         }
-        put_label(items, places, label, label_style, anchors, 4.0);
+        return places;
     }
 
-    /// A label near one of `anchors`, wherever it covers least; a thin line leads to it where it stands off.
-    void put_label(std::vector<Item>& items, LabelPlaces& places, const std::string& label, const TextStyle& text,
-                   const std::vector<Point>& anchors, double clear) const {
-        const auto lines = break_label(label, text, 0.45 * setting_.width, 1, setting_.measurer);
+    /// A label with what it wishes; its size is found here.
+    void add_label(std::vector<Label>& labels, std::vector<LabelWish>& wishes, const std::string& text,
+                   const TextStyle& text_style, LabelWish wish) const {
+        constexpr double most_width = 0.36;
+        constexpr std::size_t most_lines = 2;
+        auto lines = break_label(text, text_style, most_width * setting_.width, most_lines, setting_.measurer);
         if (lines.empty()) return;
-        const LabelPlace at = places.best(anchors, lines.front().width, text.leading, clear);
-        if (at.stands_off) put_rule(items, at.anchor, at.nearest(), 0.4, style::grey);
-        put_area(items, {at.box.left - 1.0, at.box.top, at.box.right + 1.0, at.box.bottom}, style::white);
-        put_lines(items, lines, {at.box.left, at.box.top}, 0.0, text, setting_.measurer);
-        places.avoid(at.box);
+        wish.width = widest(lines);
+        wish.height = static_cast<double>(lines.size()) * text_style.leading;
+        wishes.push_back(std::move(wish));
+        labels.push_back({std::move(lines), text_style});
+    }
+
+    void put_label(std::vector<Item>& items, const Label& label, const Box& box) const {
+        put_area(items, {box.left - 1.0, box.top, box.right + 1.0, box.bottom}, style::white);
+        put_lines(items, label.lines, {box.left, box.top}, 0.0, label.style, setting_.measurer);
     }
 
     const LineChart& chart_;
@@ -180,6 +249,7 @@ private:
     Galley& galley_;
     Scale x_, y_;
     Box plot_;
+    bool empty_ = true;
 };
 
 }  // namespace

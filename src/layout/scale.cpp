@@ -30,6 +30,16 @@ Scale scale_for(double low, double high, double most_ticks) {
     return scale;
 }
 
+std::vector<double> ticks_of(const Scale& scale) {
+    std::vector<double> ticks;
+    const auto last = std::lround((scale.high - scale.low) / scale.step);
+    for (long k = 0; k <= last; ++k) {
+        const double value = scale.low + static_cast<double>(k) * scale.step;
+        ticks.push_back(std::abs(value) < 1e-6 * scale.step ? 0.0 : value);
+    }
+    return ticks;
+}
+
 bool drawable(double value) { return std::isfinite(value) && std::abs(value) < 1e15; }
 
 }  // namespace loopfolio::layout

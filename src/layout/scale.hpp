@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <vector>
+
 namespace loopfolio::layout {
 
 /// Round ticks over a range of values.
@@ -13,6 +15,9 @@ struct Scale {
 /// Ticks of 1, 2 or 5 times a power of ten from at or below `low` to at or above `high`, at most about `most_ticks` of them.
 /// A range of no width is given one.
 [[nodiscard]] Scale scale_for(double low, double high, double most_ticks);
+
+/// The values of its ticks, zero exactly where one is there.
+[[nodiscard]] std::vector<double> ticks_of(const Scale& scale);
 
 /// Whether a chart can show a value.
 [[nodiscard]] bool drawable(double value);

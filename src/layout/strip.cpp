@@ -24,6 +24,12 @@ std::vector<Strip> fused(std::vector<Strip> strips, double limit) {
             shift(item, 0.0, whole.height);
             whole.items.push_back(std::move(item));
         }
+        for (Strip::Reference& reference : strips[i].references) {
+            reference.area.top += whole.height;
+            reference.area.bottom += whole.height;
+            reference.number_end.y += whole.height;
+            whole.references.push_back(std::move(reference));
+        }
         whole.height += strips[i].height;
     }
     whole.keep = strips.back().keep;

@@ -35,6 +35,7 @@ struct Strip {
         Box area;                    ///< of the entry that leads there
         Point number_end;            ///< right end of the baseline of its page number
         TextStyle style;
+        int mark = -1;               ///< the element of the entry
     };
     std::vector<Reference> references;
     std::vector<Item> items;         ///< from the frame's left edge and the strip's top
@@ -44,6 +45,9 @@ struct Strip {
 struct Galley {
     std::vector<Strip> strips;
     std::vector<Strip> heads;        ///< what continued tables and drawings repeat
+    std::vector<Element> structure{{Role::document, -1, {}, 0, {}, 1}};
+    int open = 0;                    ///< the element that blocks are part of
+    int heading = 0;                 ///< level of the last heading, 1 for h1
 };
 
 /// What every block needs to set itself.

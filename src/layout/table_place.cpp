@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/table.hpp"
 #include "layout/text_flow.hpp"
 
@@ -55,19 +56,29 @@ double first_left(const Lines& lines) {
                                                   : std::get<TextItem>(lines.front().front()).baseline.x;
 }
 
+/// Whether the text itself says the verdict, so that its sign adds nothing to it.
+bool says_verdict(std::string_view text, Verdict verdict) {
+    return text.substr(0, word(verdict).size()) == word(verdict);
+}
+
+/// The lines of a cell, stamped as `element`.
 Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& column, const TextStyle& style,
-              const TextMeasurer& measurer) {
+              int element, const TextMeasurer& measurer, Galley& galley) {
     const bool signed_cell = cell.verdict && column.width >= sign_width(cell, style) + style.size;
     const double sign = signed_cell ? sign_width(cell, style) : 0.0;
     const std::string_view text = cell_text(cell);
     Lines lines;
     if (align == report::Align::decimal) lines = on_the_point(text, style, column, sign, measurer);
     if (lines.empty()) lines = wrapped(text, style, column, anchor_of(align), sign, measurer);
+    mark_text(lines, element);
     if (signed_cell && !lines.empty()) {
         const double size = sign_size_in_ems * style.size;
         const double middle =
             baseline_in(style, measurer) - 0.5 * measurer.cap_height(style.face) * style.size;
         put_verdict(lines.front(), *cell.verdict, {first_left(lines) - sign + size / 2.0, middle}, size);
+        if (!says_verdict(text, *cell.verdict)) {
+            mark_all(lines.front(), add_sign(galley, element, std::string{word(*cell.verdict)}));
+        }
     }
     return lines;
 }
@@ -83,9 +94,13 @@ public:
     }
 
     void set() {
-        set_caption(table_.caption, setting_, galley_);
+        const bool any = !plan_.columns.empty();
+        if (any) element_ = add_element(galley_, Role::table);
+        const int caption =
+            any ? add_element(galley_, Role::caption, element_) : add_element(galley_, Role::p);
+        set_caption(table_.caption, caption, setting_, galley_);
         const bool captioned = !table_.caption.empty();
-        if (!plan_.columns.empty()) {
+        if (any) {
             std::vector<Strip> head = head_strips();
             const int repeated = add_repeated_head(head);
             for (Strip& strip : head) strip.keep = Keep::near;
@@ -93,7 +108,9 @@ public:
             set_rows(repeated);
         }
         if (!table_.note.empty()) {
-            append(galley_, text_strips(table_.note, style::small, setting_.width, setting_.measurer), 4.0);
+            auto note = text_strips(table_.note, style::small, setting_.width, setting_.measurer);
+            mark_text(note, add_element(galley_, Role::note));
+            append(galley_, std::move(note), 4.0);
         }
     }
 
@@ -105,6 +122,7 @@ private:
         GridRow row{{}, plan_.text.leading, 1.0, 3.0};
         bool units = false;
         for (const auto& column : table_.columns) units = units || !column.unit.empty();
+        const int row_element = add_element(galley_, Role::row, element_);
         std::size_t tallest = 0;
         for (std::size_t c = 0; c < table_.columns.size(); ++c) {
             const double anchor = anchor_of(table_.columns[c].align);
@@ -114,6 +132,7 @@ private:
                 wrapped(table_.columns[c].unit, light, plan_.columns[c], anchor, 0.0, setting_.measurer);
             if (units && unit.empty()) unit.emplace_back();
             std::move(unit.begin(), unit.end(), std::back_inserter(lines));
+            mark_text(lines, add_cell(Role::head_cell, row_element, 1));
             tallest = std::max(tallest, lines.size());
             row.lines.push_back(std::move(lines));
         }
@@ -121,6 +140,13 @@ private:
         std::vector<Strip> strips = grid_strips(std::move(row));
         put_rule_below(strips.back(), thick, style::accent);
         return strips;
+    }
+
+    int add_cell(Role role, int row, std::size_t columns) {
+        const int cell = add_element(galley_, role, row);
+        if (role == Role::head_cell) galley_.structure.back().scope = Element::Scope::column;
+        galley_.structure.back().columns = static_cast<int>(columns);
+        return cell;
     }
 
     int add_repeated_head(const std::vector<Strip>& head) {
@@ -181,19 +207,23 @@ private:
         constexpr double pen_row = 8.0 * 72.0 / 25.4;
         const double above = written_ ? pen_row - style.leading - row_padding : row_padding;
         GridRow grid{{}, style.leading, above, row_padding};
+        const int element = add_element(galley_, Role::row, element_);
         if (row.group_head) {
             const TextStyle group = style::in_colour(style::in_face(style, Face::bold), style::accent);
             const ColumnPlan whole{0.0, plan_.width, 0.0};
             grid.above = 2.5 * row_padding;
+            const int cell = add_cell(Role::cell, element, plan_.columns.size());
             if (!row.cells.empty()) {
-                grid.lines.push_back(
-                    cell_of(row.cells.front(), report::Align::left, whole, group, setting_.measurer));
+                grid.lines.push_back(cell_of(row.cells.front(), report::Align::left, whole, group, cell,
+                                             setting_.measurer, galley_));
             }
             return grid_strips(std::move(grid));
         }
-        for (std::size_t c = 0; c < std::min(row.cells.size(), plan_.columns.size()); ++c) {
-            grid.lines.push_back(
-                cell_of(row.cells[c], table_.columns[c].align, plan_.columns[c], style, setting_.measurer));
+        for (std::size_t c = 0; c < plan_.columns.size(); ++c) {
+            const int cell = add_cell(Role::cell, element, 1);
+            if (c >= row.cells.size()) continue;
+            grid.lines.push_back(cell_of(row.cells[c], table_.columns[c].align, plan_.columns[c], style, cell,
+                                         setting_.measurer, galley_));
         }
         return grid_strips(std::move(grid));
     }
@@ -206,6 +236,7 @@ private:
     const Setting& setting_;
     Galley& galley_;
     TablePlan plan_;
+    int element_ = 0;           ///< of the structure
     bool written_ = false;      ///< by pen: rows are high enough for it
 };
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/text_flow.hpp"
 
 #include <algorithm>
@@ -25,6 +26,13 @@ void put_caution_ground(std::vector<Strip>& strips, double width) {
         for (Item& item : strips[i].items) ground.push_back(std::move(item));
         strips[i].items = std::move(ground);
     }
+}
+
+/// Headings of the structure go down one level at a time, whatever their look.
+Role heading_role(int level, Galley& galley) {
+    static constexpr Role roles[] = {Role::h1, Role::h2, Role::h3, Role::h4};
+    galley.heading = std::min(level, galley.heading + 1);
+    return roles[galley.heading - 1];
 }
 
 }  // namespace
@@ -61,8 +69,9 @@ void append(Galley& galley, std::vector<Strip> strips, double space_before) {
 
 void set_title(const report::Report& report, const Setting& setting, Galley& galley) {
     const auto& measurer = setting.measurer;
-    const auto add = [&](const std::string& text, const TextStyle& text_style, double before) {
+    const auto add = [&](const std::string& text, Role role, const TextStyle& text_style, double before) {
         auto strips = text_strips(text, text_style, setting.width, measurer);
+        mark_text(strips, add_element(galley, role));
         for (Strip& strip : strips) strip.keep = Keep::near;
         append(galley, std::move(strips), before);
     };
@@ -70,9 +79,9 @@ void set_title(const report::Report& report, const Setting& setting, Galley& gal
     band.height = 4.0;
     put_area(band.items, {0.0, 0.0, setting.width, band.height}, style::accent);
     galley.strips.push_back(std::move(band));
-    add(report.author, style::in_colour(style::small_head, style::accent), 10.0);
-    add(report.title, style::title, 26.0);
-    add(report.subtitle, style::subtitle, 4.0);
+    add(report.author, Role::p, style::in_colour(style::small_head, style::accent), 10.0);
+    add(report.title, Role::h1, style::title, 26.0);
+    add(report.subtitle, Role::p, style::subtitle, 4.0);
     GridRow reference{{}, style::small.leading, 0.0, 10.0};
     const double half = setting.width / 2.0 - 10.0;
     reference.lines.push_back(cell_lines(report.header_left, style::small, 0.0, half, measurer));
@@ -80,6 +89,7 @@ void set_title(const report::Report& report, const Setting& setting, Galley& gal
     for (const Line& line : break_lines(report.header_right, style::small, half, measurer)) {
         put_line(right.emplace_back(), line, {setting.width - line.width, 0.0}, style::small, measurer);
     }
+    for (auto& lines : reference.lines) mark_text(lines, add_element(galley, Role::p));
     append(galley, grid_strips(std::move(reference)), 14.0);
     Strip rule;
     rule.height = 1.0;
@@ -89,8 +99,14 @@ void set_title(const report::Report& report, const Setting& setting, Galley& gal
 
 void set_part(const report::Part& part, const Setting& setting, Galley& galley) {
     const std::size_t first = galley.strips.size();
-    append(galley, text_strips(part.title, style::part_title, setting.width, setting.measurer), 22.0);
-    append(galley, text_strips(part.subtitle, style::part_subtitle, style::measure, setting.measurer), 2.0);
+    galley.open = add_element(galley, Role::part, 0);
+    galley.heading = 1;
+    auto title = text_strips(part.title, style::part_title, setting.width, setting.measurer);
+    auto subtitle = text_strips(part.subtitle, style::part_subtitle, style::measure, setting.measurer);
+    mark_text(title, add_element(galley, Role::h1));
+    mark_text(subtitle, add_element(galley, Role::p));
+    append(galley, std::move(title), 22.0);
+    append(galley, std::move(subtitle), 2.0);
     Strip rule;
     rule.height = 4.0;
     put_rule(rule.items, {0.0, 0.5}, {setting.width, 0.5}, 1.0, style::accent);
@@ -105,14 +121,16 @@ void set_block(const report::Heading& block, const Setting& setting, Galley& gal
     auto strips = text_strips(block.text, styles[level], setting.width, setting.measurer);
     if (strips.empty()) return;
     for (Strip& strip : strips) strip.keep = Keep::near;
+    mark_text(strips, add_element(galley, heading_role(static_cast<int>(level) + 2, galley)));
     if (level < 2) strips.front().anchor = Strip::Anchor{block.text, static_cast<int>(level) + 1};
     append(galley, std::move(strips), style::before_heading[level]);
 }
 
 void set_block(const report::Paragraph& block, const Setting& setting, Galley& galley) {
     const TextStyle& text_style = block.lead ? style::lead : block.small ? style::small : style::body;
-    append(galley, text_strips(block.text, text_style, style::measure, setting.measurer),
-           block.small ? 5.0 : style::before_block);
+    auto strips = text_strips(block.text, text_style, style::measure, setting.measurer);
+    mark_text(strips, add_element(galley, Role::p));
+    append(galley, std::move(strips), block.small ? 5.0 : style::before_block);
 }
 
 void set_block(const report::List& block, const Setting& setting, Galley& galley) {
@@ -123,16 +141,21 @@ void set_block(const report::List& block, const Setting& setting, Galley& galley
     const std::string last = std::to_string(block.items.size()) + ".";
     const double number_width = setting.measurer.width(last, number.face, number.size);
     const double indent = block.numbered ? number_width + 7.0 : indent_of_bullets;
+    const int list = add_element(galley, Role::list);
     for (std::size_t i = 0; i < block.items.size(); ++i) {
         auto strips = text_strips(block.items[i], text_style, style::measure - indent, setting.measurer);
         if (strips.empty()) continue;
         for (Strip& strip : strips) {
             for (Item& item : strip.items) shift(item, indent, 0.0);
         }
+        const int entry = add_element(galley, Role::list_item, list);
+        const int label = add_element(galley, Role::list_label, entry);
+        mark_text(strips, add_element(galley, Role::list_body, entry));
         if (block.numbered) {
             const auto lines =
                 break_lines(std::to_string(i + 1) + ".", number, setting.width, setting.measurer);
             put_lines(strips.front().items, lines, {number_width, 0.0}, 1.0, number, setting.measurer);
+            mark_text(strips.front().items, label);
         } else {
             const double middle = baseline_in(text_style, setting.measurer) - 0.26 * text_style.size;
             put_circle(strips.front().items, {bullet_radius + 1.0, middle}, bullet_radius, style::accent);
@@ -146,14 +169,18 @@ void set_block(const report::Caution& block, const Setting& setting, Galley& gal
     constexpr double padding = 7.0, right_padding = 12.0;
     const double width = setting.width - text_left - right_padding;
     auto strips = text_strips(block.title, style::small_head, width, setting.measurer);
-    for (auto& strip : text_strips(block.text, style::caution, width, setting.measurer)) {
-        strips.push_back(std::move(strip));
-    }
-    if (strips.empty()) return;
+    auto text = text_strips(block.text, style::caution, width, setting.measurer);
+    if (strips.empty() && text.empty()) return;
+    const int title = add_element(galley, Role::p);
+    mark_text(strips, title);
+    const int sign = add_sign(galley, title, "Caution");
+    mark_text(text, add_element(galley, Role::p));
+    std::move(text.begin(), text.end(), std::back_inserter(strips));
     for (Strip& strip : strips) {
         for (Item& item : strip.items) shift(item, text_left, 0.0);
     }
     put_warning_sign(strips.front().items, {13.0, 0.0}, 14.0);
+    mark_all(strips.front().items, sign);
     for (Item& item : strips.front().items) shift(item, 0.0, padding);
     strips.front().height += padding;
     strips.back().height += padding;
@@ -175,8 +202,9 @@ void set_block(const report::Space& block, const Setting&, Galley& galley) {
     galley.strips.push_back(std::move(strip));
 }
 
-void set_caption(const std::string& caption, const Setting& setting, Galley& galley) {
+void set_caption(const std::string& caption, int element, const Setting& setting, Galley& galley) {
     auto strips = text_strips(caption, style::caption, setting.width, setting.measurer);
+    mark_text(strips, element);
     for (Strip& strip : strips) strip.keep = Keep::near;
     append(galley, std::move(strips), style::before_display);
 }

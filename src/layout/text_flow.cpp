@@ -37,6 +37,7 @@ bool is_letter(std::string_view text, std::size_t at, std::size_t& next) {
 
 /// Whether the word may break after the hyphen or slash at `at`: enough letters on both sides.
 bool breaks_after(std::string_view word, std::size_t at) {
+    if (letter_end(word, at) != at + 1) return false;   // a mark stands on it
     constexpr std::size_t look_back = 4 * letters_beside_break;   // four bytes a letter at most
     int behind = 0;
     for (std::size_t i = at + 1, next = 0; i < word.size() && behind < letters_beside_break; i = next) {

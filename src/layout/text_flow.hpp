@@ -23,9 +23,9 @@ struct Line {
 };
 
 /// Breaks text into lines no wider than `width`. Lines break at spaces, after a hyphen or slash between
-/// longer words, at `\n`, and inside a word, between letters, only where the word alone is too wide.
-/// Never at a no-break space. `**` switches bold on and off. No lines for empty text. A single letter
-/// wider than `width` still gets its line.
+/// longer words, at `\n`, and inside a word, between letters, only where the word alone is too wide. A letter
+/// keeps the marks that combine with it; a no-break space (U+00A0, U+202F) counts as a letter of a word. `**`
+/// switches bold on and off. No lines for empty text. A single letter wider than `width` still gets its line.
 [[nodiscard]] std::vector<Line> break_lines(std::string_view text, const TextStyle& style, double width,
                                             const TextMeasurer& measurer);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
+#include "layout/structure.hpp"
 #include "layout/tree.hpp"
 
 #include <algorithm>
@@ -62,9 +63,12 @@ public:
     }
 
     void set() {
-        set_caption(tree_.caption, setting_, galley_);
+        const int figure = add_figure(galley_, tree_.alternative, tree_.caption);
+        set_caption(tree_.caption, add_element(galley_, Role::caption, figure), setting_, galley_);
+        const std::size_t first = galley_.strips.size();
         append_rows();
         append_legend();
+        for (std::size_t i = first; i < galley_.strips.size(); ++i) mark_all(galley_.strips[i].items, figure);
     }
 
 private:
@@ -189,27 +193,39 @@ private:
         make_room(row, std::max(node_radius, -top), std::max(node_radius, top + height));
     }
 
-    /// An emitter, or a pipe's open end, with its label to the right.
+    /// The end of a branch with its label to the right.
     void draw_end(int node, double x) {
         const auto& drawn = tree_.nodes[index(node)];
-        double label_left = x + node_radius + 5.0;
-        if (drawn.kind == PipeTree::Node::Kind::emitter) {
-            constexpr double width = 5.0, half_height = 6.5;
-            put_area(last().nodes, {x, -half_height, x + width, half_height}, style::white);
-            put_outline(last().nodes, {x, -half_height, x + width, half_height}, 1.0,
-                        pipe_colour(drawn.on_index_circuit));
-            put_rule(last().nodes, {x + width / 2.0, -half_height}, {x + width / 2.0, half_height}, 0.6,
-                     pipe_colour(drawn.on_index_circuit));
-            label_left = x + width + 6.0;
-            make_room(last(), half_height, half_height);
-        } else {
-            put_circle(last().nodes, {x, 0.0}, node_radius, style::white, 0.9, style::grey);
-        }
+        double label_left = draw_end_sign(drawn, x);
         if (drawn.emitter_verdict) {
             put_verdict(last().nodes, *drawn.emitter_verdict, {label_left + tree_sign / 2.0, 0.0}, tree_sign);
             label_left += tree_sign + 4.0;
         }
         put_end_label(drawn, label_left, drawn.on_index_circuit);
+    }
+
+    /// An emitter, a joint or a pipe's open end; returns where a label may begin.
+    double draw_end_sign(const PipeTree::Node& drawn, double x) {
+        using Kind = PipeTree::Node::Kind;
+        const Colour colour = pipe_colour(drawn.on_index_circuit);
+        auto& items = last().nodes;
+        if (drawn.kind == Kind::emitter) {
+            constexpr double width = 5.0, half = 6.5;
+            put_area(items, {x, -half, x + width, half}, style::white);
+            put_outline(items, {x, -half, x + width, half}, 1.0, colour);
+            put_rule(items, {x + width / 2.0, -half}, {x + width / 2.0, half}, 0.6, colour);
+            make_room(last(), half, half);
+            return x + width + 6.0;
+        }
+        if (drawn.kind == Kind::joint) {
+            // Two bars across the pipe: a ring would look like the sign for keep.
+            constexpr double half = 4.5, apart = 2.8;
+            for (const double bar : {x, x + apart}) put_rule(items, {bar, -half}, {bar, half}, 1.0, colour);
+            make_room(last(), half, half);
+            return x + apart + 6.0;
+        }
+        put_circle(items, {x, 0.0}, node_radius, style::white, 0.9, style::grey);
+        return x + node_radius + 5.0;
     }
 
     /// Label, detail and the index circuit's mark, centred on the axis of the last row.
@@ -346,7 +362,7 @@ void set_block(const report::PipeTree& block, const Setting& setting, Galley& ga
     constexpr double page = style::frame.bottom - style::frame.top - 60.0;
     constexpr double below_opener = page - 110.0;   // so that a part may open with its drawing
     constexpr double sizes[] = {8.4, 7.6, 6.8};
-    if (block.nodes.empty()) return set_caption(block.caption, setting, galley);
+    if (block.nodes.empty()) return set_caption(block.caption, add_element(galley, Role::p), setting, galley);
     for (const double room : {below_opener, page}) {
         for (const double size : sizes) {
             TreeSetter setter{block, size, setting, galley};

@@ -70,24 +70,81 @@ TEST_CASE("lines are labelled directly, every series and mark once") {
 
 TEST_CASE("labels find room beside what they name, off lines and each other") {
     const Box plot{0.0, 0.0, 300.0, 200.0};
-    LabelPlaces places{plot};
-    places.avoid_line({{0.0, 100.0}, {300.0, 100.0}});
-    std::vector<Box> taken;
-    for (int i = 0; i < 6; ++i) {
-        const auto at = places.best({{150.0, 100.0}}, 40.0, 10.0, 4.0);
-        CHECK(at.box.left >= plot.left);
-        CHECK(at.box.right <= plot.right);
-        CHECK(at.box.top >= plot.top);
-        CHECK(at.box.bottom <= plot.bottom);
-        for (const auto& other : taken) {
-            const bool apart = at.box.right <= other.left || at.box.left >= other.right || at.box.bottom <= other.top ||
-                               at.box.top >= other.bottom;
-            CHECK(apart);
+    const Obstacles obstacles{{{{0.0, 100.0}, {300.0, 100.0}}}, {{150.0, 100.0}}, 2.5};
+    const std::vector<LabelWish> wishes(4, {{{150.0, 100.0}}, 40.0, 10.0, 4.0, -1});
+    const auto places = place_labels(plot, obstacles, wishes);
+    REQUIRE(places.size() == 4);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        REQUIRE(places[i].has_value());
+        const Box& box = places[i]->box;
+        CHECK((box.left >= plot.left && box.right <= plot.right && box.top >= plot.top && box.bottom <= plot.bottom));
+        CHECK((box.bottom <= 100.0 || box.top >= 100.0));
+        for (std::size_t k = 0; k < i; ++k) {
+            const Box& other = places[k]->box;
+            CHECK((box.right <= other.left || box.left >= other.right || box.bottom <= other.top ||
+                   box.top >= other.bottom));
         }
-        CHECK((at.box.bottom <= 100.0 || at.box.top >= 100.0));
-        taken.push_back(at.box);
-        places.avoid(at.box);
     }
+}
+
+TEST_CASE("a label stands nearer to its own mark than to any other") {
+    const Obstacles obstacles{{}, {{100.0, 100.0}, {112.0, 108.0}, {124.0, 116.0}}, 2.5};
+    std::vector<LabelWish> wishes;
+    for (const Point& mark : obstacles.marks) wishes.push_back({{mark}, 60.0, 10.0, 5.0, -1});
+    const auto places = place_labels({0.0, 0.0, 300.0, 200.0}, obstacles, wishes);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        REQUIRE(places[i].has_value());
+        const auto off = [&](Point mark) {
+            const Box& box = places[i]->box;
+            return std::hypot(mark.x - std::clamp(mark.x, box.left, box.right),
+                              mark.y - std::clamp(mark.y, box.top, box.bottom));
+        };
+        for (std::size_t k = 0; k < places.size(); ++k) {
+            if (k != i) CHECK(off(obstacles.marks[k]) > off(obstacles.marks[i]));
+        }
+    }
+}
+
+TEST_CASE("a label for which the plot has no room is left out") {
+    const std::vector<LabelWish> wishes(5, {{{20.0, 10.0}}, 40.0, 10.0, 4.0, -1});
+    const auto places = place_labels({0.0, 0.0, 41.0, 30.0}, {}, wishes);
+    const auto placed =
+        std::count_if(places.begin(), places.end(), [](const auto& place) { return place.has_value(); });
+    CHECK(placed >= 1);
+    CHECK(placed <= 3);
+}
+
+TEST_CASE("a point that is no number parts a line, and a chart of marks alone is drawn") {
+    auto chart = chart_of_two();
+    const auto lines_in = [](const LineChart& drawn) {
+        const Page page = lay_out(tests::report_of({drawn}), tests::FixedWidth{}).pages.front();
+        return std::count_if(page.items.begin(), page.items.end(), [](const Item& item) {
+            const auto* path = std::get_if<PathItem>(&item);
+            return path != nullptr && !path->closed && path->points.size() > 2;
+        });
+    };
+    CHECK(lines_in(chart) == 2);
+    chart.series[0].points[9].y = std::numeric_limits<double>::quiet_NaN();
+    CHECK(lines_in(chart) == 3);
+    chart.series.clear();
+    CHECK(lines_in(chart) == 0);
+    const Page page = lay_out(tests::report_of({chart}), tests::FixedWidth{}).pages.front();
+    CHECK(tests::texts(page, "duty").size() == 1);
+    CHECK(tests::texts(page, "flow, L/min").size() == 1);
+}
+
+TEST_CASE("series of one dash differ in tone and width") {
+    auto chart = chart_of_two();
+    chart.series[1].dash = LineChart::Dash::solid;
+    const Page page = lay_out(tests::report_of({chart}), tests::FixedWidth{}).pages.front();
+    std::vector<PathItem> lines;
+    for (const Item& item : page.items) {
+        const auto* path = std::get_if<PathItem>(&item);
+        if (path != nullptr && !path->closed && path->points.size() > 2) lines.push_back(*path);
+    }
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0].line_width > 1.3 * lines[1].line_width);
+    CHECK(lines[0].stroke.red != lines[1].stroke.red);
 }
 
 TEST_CASE("charts with hardly anything in them, or far too much, are set without a fault") {
@@ -103,6 +160,13 @@ TEST_CASE("charts with hardly anything in them, or far too much, are set without
         chart.series[0].points[3].y = std::numeric_limits<double>::quiet_NaN();
         chart.marks[0].at.x = std::numeric_limits<double>::infinity();
     }
+    SECTION("figures of many digits") {
+        for (auto& series : chart.series) {
+            for (auto& p : series.points) p = {p.x * 4e12, p.y * 1e12};
+        }
+        chart.marks.clear();
+    }
+    SECTION("far more than the plot can name") { chart.marks.assign(120, chart.marks.front()); }
     SECTION("very long labels") {
         for (auto& s : chart.series) s.label = std::string(300, 'w');
         chart.x.title = chart.y.title = std::string(400, 'x');

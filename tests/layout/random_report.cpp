@@ -84,7 +84,7 @@ PipeTree random_tree(Draw& draw) {
         node.label = draw.text(2);
         node.detail = draw.text(3);
         node.kind =
-            i == 0 ? PipeTree::Node::Kind::source : static_cast<PipeTree::Node::Kind>(1 + draw.below(2));
+            i == 0 ? PipeTree::Node::Kind::source : static_cast<PipeTree::Node::Kind>(1 + draw.below(3));
         // Wide, deep and evenly forked trees, and now and then a parent that is none.
         node.parent = shape == 0 ? draw.below(i + 1) : shape == 1 ? i - 1 - draw.below(2) : (i - 1) / 2;
         node.pipe_label = draw.text(5);
@@ -121,13 +121,35 @@ BarChart random_chart(Draw& draw) {
     return chart;
 }
 
+LineChart random_lines(Draw& draw) {
+    LineChart chart;
+    chart.caption = draw.text(8);
+    chart.alternative = draw.text(12);
+    chart.x = {draw.text(4), draw.text(1), draw.one_in(2)};
+    chart.y = {draw.text(4), draw.text(1), draw.one_in(2)};
+    const double scales[] = {0.001, 1.0, 1e12, -3.0};
+    const double x_scale = scales[draw.below(4)], y_scale = scales[draw.below(4)];
+    const auto point = [&] {
+        LineChart::Point p{x_scale * draw.below(100), y_scale * draw.below(100)};
+        if (draw.one_in(20)) p.y = std::numeric_limits<double>::quiet_NaN();
+        return p;
+    };
+    for (int s = draw.below(7); s > 0; --s) {
+        LineChart::Series series{draw.text(4), {}, static_cast<LineChart::Dash>(draw.below(3))};
+        for (int i = draw.below(30); i > 0; --i) series.points.push_back(point());
+        chart.series.push_back(std::move(series));
+    }
+    for (int m = draw.below(9); m > 0; --m) chart.marks.push_back({draw.text(4), point()});
+    return chart;
+}
+
 Block random_block(Draw& draw) {
     const auto several = [&](int most, auto make) {
         std::vector<decltype(make())> out;
         for (int i = draw.below(most + 1); i > 0; --i) out.push_back(make());
         return out;
     };
-    switch (draw.below(15)) {
+    switch (draw.below(17)) {
         case 0: return Heading{draw.below(5), draw.text(9)};
         case 1: return Paragraph{draw.text(120), draw.one_in(4), draw.one_in(4)};
         case 2: return List{several(6, [&] { return draw.text(40); }), draw.one_in(2)};
@@ -146,6 +168,8 @@ Block random_block(Draw& draw) {
                     return Derivation::Step{draw.text(6), draw.text(14), draw.text(2), draw.text(6)};
                 })};
         case 13: return PageBreak{};
+        case 14: return random_lines(draw);
+        case 15: return Contents{};
         default: return Space{static_cast<double>(draw.below(60))};
     }
 }

@@ -42,6 +42,9 @@ TEST_CASE("where lines break") {
         {"at 3\u202f170\u00a0W", 8, "at|3\u202f170\u00a0W"},
         {"low-temperature", 12, "low-|temperature"},
         {"flow/return", 8, "flow/|return"},
+        {"flow-\u0301return", 8, "flow-\u0301ret|urn"},  // no break that a mark would follow
+        {"of 3\u202f170\u202fW now", 9, "of|3\u202f170\u202fW|now"},
+        {"at 11.4\u00a0kW\u00a0now", 11, "at|11.4\u00a0kW\u00a0now"},
         {"12 W/m2 of floor", 5, "12|W/m2|of|floor"},  // a unit stays whole
         {"2026-05-14", 6, "2026-0|5-14"},  // digits: only between letters, as a last resort
         {"\u22123.2 to 4", 6, "\u22123.2|to 4"},

@@ -13,7 +13,8 @@ namespace loopfolio::layout {
 /// page's margins and no two text items overlap; text too wide for its cell is broken, at a letter if need be.
 [[nodiscard]] Pages lay_out(const report::Report& report, const TextMeasurer& measurer);
 
-/// Every page as text, one item a line with its position to 0.1 point: what tests and reviewers read.
+/// Every page as text, one item a line with its position to 0.1 point, and then the structure, one element a line with
+/// its words: what tests and reviewers read.
 [[nodiscard]] std::string dump(const Pages& pages);
 
 }  // namespace loopfolio::layout

@@ -33,6 +33,7 @@ struct TextItem {
     double size = 10.0;
     double width = 0.0;
     Colour colour;
+    int mark = -1;       ///< the element that it belongs to: index in Pages::structure; -1 for an artifact
 };
 
 /// An open line or, with `closed`, a polygon. Stroked where `line_width` > 0, filled where `filled`.
@@ -43,6 +44,7 @@ struct PathItem {
     double line_width = 0.0;
     Colour stroke, fill;
     std::vector<double> dashes;   ///< lengths on and off; empty for a solid line
+    int mark = -1;                ///< as in TextItem
 };
 
 struct CircleItem {
@@ -51,6 +53,7 @@ struct CircleItem {
     bool filled = false;
     double line_width = 0.0;
     Colour stroke, fill;
+    int mark = -1;                ///< as in TextItem
 };
 
 using Item = std::variant<TextItem, PathItem, CircleItem>;
@@ -60,6 +63,7 @@ struct Link {
     Box area;
     int page = 0;         ///< from 0
     double top = 0.0;
+    int mark = -1;        ///< the element that it belongs to
 };
 
 struct Page {
@@ -76,6 +80,25 @@ struct Bookmark {
     double top = 0.0;
 };
 
+/// What an element of a report is, after the standard structure types of ISO 32000-1, 14.8.4.
+enum class Role {
+    document, part, h1, h2, h3, h4, p, list, list_item, list_label, list_body, table, row, head_cell, cell, figure,
+    caption, note
+};
+
+/// An element of the report as someone reads it who does not see the pages. Its own items come first, in the order of
+/// the pages, then its children in the order of the list. Whatever is on a page and belongs to no element is an
+/// artifact: running head and foot, heads set again on later pages, rules, grounds and the like.
+struct Element {
+    enum class Scope { none, column };
+    Role role = Role::p;
+    int parent = -1;          ///< index in Pages::structure, always before its own; -1 for the document, which is first
+    std::string alternative;  ///< of a figure, in words; never empty there
+    int page = 0;             ///< from 0, where it begins
+    Scope scope = Scope::none;   ///< of a head cell: what it heads
+    int columns = 1;          ///< of a cell: how many it takes. All rows of a table take the same number
+};
+
 struct DocumentInfo {
     std::string title, author, subject, creator;
     int year = 2000, month = 1, day = 1;   ///< creation date as the file states it
@@ -86,6 +109,7 @@ struct Pages {
     DocumentInfo info;
     std::vector<Page> pages;
     std::vector<Bookmark> bookmarks;
+    std::vector<Element> structure;
 };
 
 }  // namespace loopfolio::layout
