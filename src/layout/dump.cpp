@@ -57,6 +57,11 @@ std::string line_of(const CircleItem& item) {
                        item.radius, paint(item.filled, item.fill, item.line_width, item.stroke));
 }
 
+std::string line_of(const ImageItem& item) {
+    return fmt::format("image {} {:.1f},{:.1f} to {:.1f},{:.1f}", item.image + 1, tenth(item.box.left),
+                       tenth(item.box.top), tenth(item.box.right), tenth(item.box.bottom));
+}
+
 const char* name(Role role) {
     switch (role) {
         case Role::document: return "document";
@@ -131,6 +136,10 @@ std::string dump(const Pages& pages) {
     for (const Bookmark& mark : pages.bookmarks) {
         fmt::format_to(std::back_inserter(out), "bookmark {} page {} at {:.1f} | {}\n", mark.level,
                        mark.page + 1, tenth(mark.top), mark.title);
+    }
+    for (std::size_t i = 0; i < pages.images.size(); ++i) {
+        fmt::format_to(std::back_inserter(out), "image {} of {} x {} pixels\n", i + 1, pages.images[i]->width,
+                       pages.images[i]->height);
     }
     for (std::size_t i = 0; i < pages.pages.size(); ++i) {
         const Page& page = pages.pages[i];

@@ -21,6 +21,23 @@ std::vector<Point> corners(const Box& box) {
     return {{box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
 }
 
+struct Shift {
+    double dx, dy;
+
+    void operator()(Point& point) const {
+        point.x += dx;
+        point.y += dy;
+    }
+    void operator()(TextItem& item) const { (*this)(item.baseline); }
+    void operator()(CircleItem& item) const { (*this)(item.centre); }
+    void operator()(PathItem& item) const {
+        for (Point& point : item.points) (*this)(point);
+    }
+    void operator()(ImageItem& item) const {
+        item.box = {item.box.left + dx, item.box.top + dy, item.box.right + dx, item.box.bottom + dy};
+    }
+};
+
 void put_diamond(std::vector<Item>& items, Point c, double r) {
     items.push_back(polygon({{c.x, c.y - r}, {c.x, c.y + r}, {c.x - r, c.y}}, style::ink));
     PathItem outline = polygon({{c.x, c.y - r}, {c.x + r, c.y}, {c.x, c.y + r}, {c.x - r, c.y}}, style::ink);
@@ -90,13 +107,7 @@ void put_warning_sign(std::vector<Item>& items, Point left_top, double size) {
 }
 
 void shift(Item& item, double dx, double dy) {
-    const auto move = [&](Point& point) {
-        point.x += dx;
-        point.y += dy;
-    };
-    if (auto* text = std::get_if<TextItem>(&item)) move(text->baseline);
-    else if (auto* circle = std::get_if<CircleItem>(&item)) move(circle->centre);
-    else for (Point& point : std::get<PathItem>(item).points) move(point);
+    std::visit(Shift{dx, dy}, item);
 }
 
 }  // namespace loopfolio::layout

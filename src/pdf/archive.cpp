@@ -10,16 +10,8 @@ namespace {
 
 constexpr std::size_t identifier_bytes = HPDF_MD5_KEY_LEN;
 
-/// The identifier's room: zeros, as libharu writes them.
+/// The room for one identifier.
 std::string room() { return '<' + std::string(2 * identifier_bytes, '0') + '>'; }
-
-void add_identifier(const HaruDocument& document) {
-    HPDF_Array identifier = document.array();
-    for (int i = 0; i < 2; ++i) {
-        HPDF_Array_Add(identifier, document.binary(std::string(identifier_bytes, '\0')));
-    }
-    HPDF_Dict_Add(document.get()->trailer, "ID", identifier);
-}
 
 void add_output_intent(const HaruDocument& document) {
     constexpr int components = 3;
@@ -40,9 +32,10 @@ void add_output_intent(const HaruDocument& document) {
 
 void make_archivable(const HaruDocument& document) {
     add_output_intent(document);
-    add_identifier(document);
     document.check("writing what an archive needs");
 }
+
+std::string room_for_identifiers() { return '[' + room() + room() + ']'; }
 
 void identify(std::string& file) {
     HPDF_MD5_CTX state;
@@ -54,7 +47,7 @@ void identify(std::string& file) {
 
     constexpr std::string_view digits = "0123456789ABCDEF";
     for (int i = 0; i < 2; ++i) {
-        std::size_t at = file.rfind(room());  // the trailer is the last thing in the file
+        std::size_t at = file.rfind(room());  // what follows it is the table of objects
         if (at == std::string::npos) throw std::runtime_error{"the PDF has no room for its identifier"};
         for (const HPDF_BYTE byte : digest) {
             file[++at] = digits[byte >> 4];

@@ -103,18 +103,47 @@ void Content::paint(bool closed, bool filled, bool stroked) {
     else out_ += closed ? "s\n" : "S\n";
 }
 
+void Content::begin_text() {
+    if (in_text_) return;
+    out_ += "BT\n";
+    in_text_ = true;
+    line_ = {};
+}
+
 void Content::end_text() {
     if (in_text_) out_ += "ET\n";
     in_text_ = false;
 }
 
+/// Text objects and marks have to nest (ISO 32000-1, 14.6.1).
+void Content::begin_marked(bool only_text) {
+    mark_in_text_ = only_text;
+    if (only_text) begin_text();
+    else end_text();
+}
+
+void Content::begin_mark(std::string_view type, int number, bool only_text) {
+    begin_marked(only_text);
+    out_ += '/';
+    out_ += type;
+    out_ += "<</MCID ";
+    out_ += std::to_string(number);
+    out_ += ">>BDC\n";
+}
+
+void Content::begin_artifact(bool only_text) {
+    begin_marked(only_text);
+    out_ += "/Artifact BMC\n";
+}
+
+void Content::end_mark() {
+    if (!mark_in_text_) end_text();
+    out_ += "EMC\n";
+}
+
 void Content::text(const layout::TextItem& item, const Encoded& text) {
     if (text.runs.empty()) return;
-    if (!in_text_) {
-        out_ += "BT\n";
-        in_text_ = true;
-        line_ = {};
-    }
+    begin_text();
     colour(item.colour, fill_, "g\n", "rg\n");
     // Steps between rounded places, so that no error adds up along the page.
     const Hundredths start = place(item.baseline);
@@ -196,6 +225,16 @@ void Content::circle(const layout::CircleItem& item) {
         y = next_y;
     }
     paint(true, item.filled, stroked);
+}
+
+void Content::image(const layout::Box& box, std::string_view name) {
+    end_text();
+    const Hundredths from = place({box.left, box.bottom}), to = place({box.right, box.top});
+    out_ += "q\n";
+    for (const long value : {to[0] - from[0], 0L, 0L, to[1] - from[1], from[0], from[1]}) number(value, 2);
+    out_ += "cm\n/";
+    out_ += name;
+    out_ += " Do\nQ\n";
 }
 
 std::string Content::finish() {

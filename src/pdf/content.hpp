@@ -8,6 +8,7 @@
 #include <array>
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace loopfolio::pdf {
@@ -33,6 +34,14 @@ public:
     void text(const layout::TextItem& item, const Encoded& text);
     void path(const layout::PathItem& item);
     void circle(const layout::CircleItem& item);
+    /// `name` is that of the image in the page's resources.
+    void image(const layout::Box& box, std::string_view name);
+
+    /// What follows, up to `end_mark`, is the page's marked content of that type and number (ISO 32000-1, 14.6), or
+    /// an artifact. With `only_text` a text object goes on across marks.
+    void begin_mark(std::string_view type, int number, bool only_text);
+    void begin_artifact(bool only_text);
+    void end_mark();
 
     /// The instructions; the page is complete.
     [[nodiscard]] std::string finish();
@@ -51,11 +60,14 @@ private:
     void font(FontFile file, long size);
     void outline(const std::vector<layout::Point>& points);
     void paint(bool closed, bool filled, bool stroked);
+    void begin_text();
     void end_text();
+    void begin_marked(bool only_text);
 
     double page_height_;
     std::string out_;
     bool in_text_ = false, round_corners_ = false;
+    bool mark_in_text_ = false;  ///< the open mark lies within a text object
     Hundredths line_{};  ///< where the current text object's last line began
     Rgb fill_{}, stroke_{};   ///< thousandths; a page starts with black
     long pen_ = 100;  ///< hundredths of a point; a page starts with 1

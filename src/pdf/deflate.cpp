@@ -7,10 +7,11 @@
 
 namespace loopfolio::pdf {
 
-/// Of libdeflate's 12 levels: as small as zlib's default in half the time; docs/pdf.md has the figures.
-constexpr int level = 6;
+/// Of libdeflate's 12 levels; docs/pdf.md has the figures.
+constexpr int usual_level = 5, quick_level = 1;
 
-Deflater::Deflater() : compressor_{libdeflate_alloc_compressor(level)} {
+Deflater::Deflater(Effort effort)
+    : compressor_{libdeflate_alloc_compressor(effort == Effort::quick ? quick_level : usual_level)} {
     if (!compressor_) throw std::bad_alloc{};
 }
 

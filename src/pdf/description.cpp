@@ -41,6 +41,25 @@ std::string plain(std::string_view name, std::string_view text) {
 /// Who wrote the file, as its properties say.
 constexpr std::string_view producer = "loopfolio with libharu";
 
+/// PDF/A knows the names of PDF/UA only where they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause 5).
+constexpr std::string_view schema_of_pdfua =
+    "  <rdf:Description rdf:about=\"\"\n"
+    "    xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\"\n"
+    "    xmlns:pdfaSchema=\"http://www.aiim.org/pdfa/ns/schema#\"\n"
+    "    xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\">\n"
+    "   <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">\n"
+    "    <pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>\n"
+    "    <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>\n"
+    "    <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>\n"
+    "    <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType=\"Resource\">\n"
+    "     <pdfaProperty:name>part</pdfaProperty:name>\n"
+    "     <pdfaProperty:valueType>Integer</pdfaProperty:valueType>\n"
+    "     <pdfaProperty:category>internal</pdfaProperty:category>\n"
+    "     <pdfaProperty:description>The part of ISO 14289 that the file holds to</pdfaProperty:description>\n"
+    "    </rdf:li></rdf:Seq></pdfaSchema:property>\n"
+    "   </rdf:li></rdf:Bag></pdfaExtension:schemas>\n"
+    "  </rdf:Description>\n";
+
 void fill_info(const HaruDocument& document, const layout::DocumentInfo& info) {
     HPDF_Dict about = document.get()->info;
     const std::pair<const char*, std::string_view> texts[]{
@@ -83,14 +102,16 @@ std::string xmp(const layout::DocumentInfo& info) {
         "    xmlns:dc=\"http://purl.org/dc/elements/1.1/\"\n"
         "    xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"\n"
         "    xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"\n"
-        "    xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\">\n";
-    out += plain("pdfaid:part", "3") + plain("pdfaid:conformance", "U");
+        "    xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\"\n"
+        "    xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n";
+    out += plain("pdfaid:part", "3") + plain("pdfaid:conformance", "A") + plain("pdfuaid:part", "1");
     out += plain("dc:format", "application/pdf");
     out += list("dc:title", "Alt", info.title) + list("dc:creator", "Seq", info.author);
     out += list("dc:description", "Alt", info.subject) + list("dc:language", "Bag", info.language);
     out += plain("xmp:CreatorTool", info.creator) + plain("xmp:CreateDate", date);
-    out += plain("pdf:Producer", producer);
-    return out + "  </rdf:Description>\n </rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
+    out += plain("pdf:Producer", producer) + "  </rdf:Description>\n";
+    out += schema_of_pdfua;
+    return out + " </rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
 }
 
 }  // namespace loopfolio::pdf

@@ -12,7 +12,7 @@ namespace loopfolio::pdf {
 /// Title, author and their like: once in the Info dictionary and once, the same, as XMP.
 void describe(const HaruDocument& document, const layout::DocumentInfo& info);
 
-/// The description as an XMP packet (ISO 16684-1), with the claim to be PDF/A-3u.
+/// The description as an XMP packet (ISO 16684-1), with the claim to be PDF/A-3a and PDF/UA-1.
 [[nodiscard]] std::string xmp(const layout::DocumentInfo& info);
 
 /// The document's date as a PDF writes it (ISO 32000-1, 7.9.4), midnight UTC.

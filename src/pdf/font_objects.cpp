@@ -13,17 +13,8 @@
 namespace loopfolio::pdf {
 namespace {
 
-struct Properties {
-    std::string_view name;
-    int italic_angle;  ///< degrees
-    int stem;          ///< thousandths of the em; only a hint for readers that lack the font
-};
-
-constexpr std::array<Properties, font_file_count> properties{{{"Lato-Regular", 0, 80},
-                                                              {"Lato-Bold", 0, 130},
-                                                              {"Lato-Italic", -7, 80},
-                                                              {"DejaVuSans", 0, 90},
-                                                              {"DejaVuSans-Bold", 0, 160}}};
+/// Width of the upright stems in thousandths of the em; only a hint for readers that lack the font.
+constexpr std::array<int, font_file_count> stems{80, 130, 80, 90, 160};
 
 /// Six capitals that differ where the subset differs (ISO 32000-1, 9.6.4), from the FNV-1a hash of its
 /// bytes (Fowler, Noll, Vo), so that they are the same for the same pack.
@@ -106,19 +97,18 @@ HPDF_Array DocumentFont::widths() const {
 
 HPDF_Dict DocumentFont::descriptor(const std::string& name, const std::string& font_file) const {
     constexpr int symbolic = 1 << 2, italic = 1 << 6;
-    const Properties& face = properties[static_cast<std::size_t>(file_)];
     hb_font_extents_t extents{};
     hb_font_get_h_extents(font_.font.get(), &extents);
     const double em = font_.units;
     HPDF_Dict made = document_.dictionary();
     HPDF_Dict_AddName(made, "Type", "FontDescriptor");
     HPDF_Dict_AddName(made, "FontName", name.c_str());
-    HPDF_Dict_AddNumber(made, "Flags", symbolic | (face.italic_angle != 0 ? italic : 0));
-    HPDF_Dict_AddNumber(made, "ItalicAngle", face.italic_angle);
+    HPDF_Dict_AddNumber(made, "Flags", symbolic | (font_.italic_angle != 0 ? italic : 0));
+    HPDF_Dict_AddNumber(made, "ItalicAngle", font_.italic_angle);
     HPDF_Dict_AddNumber(made, "Ascent", thousandths(extents.ascender / em));
     HPDF_Dict_AddNumber(made, "Descent", thousandths(extents.descender / em));
     HPDF_Dict_AddNumber(made, "CapHeight", thousandths(font_.cap_height));
-    HPDF_Dict_AddNumber(made, "StemV", face.stem);
+    HPDF_Dict_AddNumber(made, "StemV", stems[static_cast<std::size_t>(file_)]);
     HPDF_Array box = document_.array();
     for (const double edge : font_.box) HPDF_Array_AddNumber(box, thousandths(edge));
     HPDF_Dict_Add(made, "FontBBox", box);
@@ -132,7 +122,7 @@ void DocumentFont::finish() {
     std::vector<std::uint16_t> glyphs;
     for (std::size_t code = 1; code < used_.size(); ++code) glyphs.push_back(used_[code].glyph.id);
     const Subset cut = subset(font_.face.get(), glyphs);
-    const std::string name = subset_name(cut.bytes, properties[static_cast<std::size_t>(file_)].name);
+    const std::string name = subset_name(cut.bytes, font_.name);
 
     HPDF_Dict system = document_.dictionary();
     document_.set_text(system, "Registry", "Adobe");

@@ -10,6 +10,8 @@
 #include <array>
 #include <cstdint>
 #include <memory>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace loopfolio::pdf {
@@ -34,8 +36,14 @@ struct OpenFont {
     std::unique_ptr<hb_font_t, HbDestroy> font;
     unsigned units = 0;  ///< in an em
     double cap_height = 0.0, descent = 0.0;
+    std::string name;          ///< its PostScript name
+    int italic_angle = 0;      ///< degrees, negative where it leans to the right
     std::array<double, 4> box{};  ///< left, bottom, right and top of all glyphs laid over each other
 };
+
+/// Opens a font file. Where `lasting`, the bytes outlive the font; else they are copied.
+/// Throws std::runtime_error where its figures cannot be made even.
+[[nodiscard]] OpenFont open_font(std::string_view bytes, bool lasting);
 
 /// What is read once for a batch: for each face the glyph of every character up to U+FFFF, so that
 /// measuring is one look-up and one addition a character.

@@ -3,66 +3,21 @@
 #include "loopfolio/pdf/fonts.hpp"
 
 #include "pdf/characters.hpp"
-#include "pdf/even_figures.hpp"
 #include "pdf/font_table.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
+#include <stdexcept>
 
 namespace loopfolio::pdf {
 namespace {
 
 using layout::Face;
 
-hb_glyph_extents_t box_of(const OpenFont& font, char32_t c) {
-    hb_codepoint_t glyph = 0;
-    hb_glyph_extents_t box{};
-    hb_font_get_nominal_glyph(font.font.get(), c, &glyph);
-    hb_font_get_glyph_extents(font.font.get(), glyph, &box);
-    return box;
-}
-
-/// xMin to yMax of the table `head`, which HarfBuzz keeps to itself (OpenType 1.9, "head": at byte 36).
-std::array<double, 4> bounds(hb_face_t* face) {
-    hb_blob_t* head = hb_face_reference_table(face, HB_TAG('h', 'e', 'a', 'd'));
-    unsigned length = 0;
-    const char* bytes = hb_blob_get_data(head, &length);
-    std::array<double, 4> edges{};
-    for (std::size_t i = 0; i < edges.size() && 38 + 2 * i <= length; ++i) {
-        const auto high = static_cast<unsigned char>(bytes[36 + 2 * i]);
-        const auto low = static_cast<unsigned char>(bytes[37 + 2 * i]);
-        edges[i] = static_cast<std::int16_t>(high << 8 | low) / static_cast<double>(hb_face_get_upem(face));
-    }
-    hb_blob_destroy(head);
-    return edges;
-}
-
-OpenFont open_blob(hb_blob_t* blob) {
-    OpenFont open;
-    open.face.reset(hb_face_create(blob, 0));
-    hb_blob_destroy(blob);
-    open.font.reset(hb_font_create(open.face.get()));
-    hb_face_make_immutable(open.face.get());
-    hb_font_make_immutable(open.font.get());
-    return open;
-}
-
-OpenFont open(FontFile file) {
-    const std::string_view bytes = bytes_of(file);
-    OpenFont open = open_blob(hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
-                                        HB_MEMORY_MODE_READONLY, nullptr, nullptr));
-    if (const std::string even = with_even_figures(open.font.get(), bytes); !even.empty()) {
-        open = open_blob(hb_blob_create(even.data(), static_cast<unsigned>(even.size()),
-                                   HB_MEMORY_MODE_DUPLICATE, nullptr, nullptr));
-    }
-    open.units = hb_face_get_upem(open.face.get());
-    open.box = bounds(open.face.get());
-    const auto capital = box_of(open, U'H'), descender = box_of(open, U'p');
-    open.cap_height = capital.y_bearing / static_cast<double>(open.units);
-    open.descent = -(descender.y_bearing + descender.height) / static_cast<double>(open.units);
-    return open;
-}
+constexpr double widest = 30.0;  // em; what is wider is a fault of the file
 
 /// Puts the file's glyphs into the places that are still empty.
 void fill(std::vector<Glyph>& glyphs, const OpenFont& font, FontFile file) {
@@ -73,6 +28,7 @@ void fill(std::vector<Glyph>& glyphs, const OpenFont& font, FontFile file) {
         if (glyphs[c].id != 0 || !stands_alone(c)) continue;
         if (!hb_font_get_nominal_glyph(font.font.get(), c, &id)) continue;
         const double advance = hb_font_get_glyph_h_advance(font.font.get(), id);
+        if (!(advance >= 0.0 && advance <= widest * font.units)) continue;
         glyphs[c] = {static_cast<std::uint16_t>(id),
                      static_cast<std::uint16_t>(std::lround(1000.0 * advance / font.units)), file};
     }
@@ -89,10 +45,24 @@ std::vector<Glyph> table(const Fonts::Impl& impl, FontFile main, std::initialize
     return glyphs;
 }
 
+void check(std::string_view bytes, std::size_t face) {
+    constexpr std::array<const char*, 3> names{"regular", "bold", "italic"};
+    if (const std::string fault = fault_of_font(bytes); !fault.empty()) {
+        throw std::runtime_error{fmt::format("the font for {} {}", names[face], fault)};
+    }
+}
+
 }  // namespace
 
-Fonts::Fonts() : impl_{std::make_unique<Impl>()} {
-    for (std::size_t i = 0; i < font_file_count; ++i) impl_->files[i] = open(static_cast<FontFile>(i));
+Fonts::Fonts() : Fonts{FontBytes{}} {}
+
+Fonts::Fonts(const FontBytes& files) : impl_{std::make_unique<Impl>()} {
+    const std::array<std::string_view, 3> given{files.regular, files.bold, files.italic};
+    for (std::size_t i = 0; i < font_file_count; ++i) {
+        const bool replaced = i < given.size() && !given[i].empty();
+        if (replaced) check(given[i], i);
+        impl_->files[i] = open_font(replaced ? given[i] : bytes_of(static_cast<FontFile>(i)), !replaced);
+    }
     impl_->glyphs = {table(*impl_, FontFile::regular, {FontFile::fallback}),
                      table(*impl_, FontFile::bold, {FontFile::fallback_bold, FontFile::fallback}),
                      table(*impl_, FontFile::italic, {FontFile::fallback})};

@@ -8,9 +8,12 @@
 
 #include <algorithm>
 #include <stdexcept>
+#include <utility>
 
 namespace loopfolio::pdf {
 namespace {
+
+constexpr std::size_t longest_string = 32767;  // ISO 19005-3, 6.1.13
 
 bool is_printable_ascii(std::string_view text) {
     return std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~'; });
@@ -32,10 +35,27 @@ HPDF_STATUS write_filter(HPDF_Dict, HPDF_Stream out) {
     return HPDF_Stream_WriteStr(out, "/Filter /FlateDecode\n");
 }
 
+/// Adds the entries of a dictionary that is given as text.
+HPDF_STATUS write_entries(HPDF_Dict dictionary, HPDF_Stream out) {
+    return HPDF_Stream_WriteStr(out, static_cast<const char*>(dictionary->attr));
+}
+
 }  // namespace
 
 std::string text_bytes(std::string_view utf8) {
     return is_printable_ascii(utf8) ? std::string{utf8} : "\xFE\xFF" + utf16be(utf8);
+}
+
+std::string literal(std::string_view utf8) {
+    const std::string bytes = text_bytes(utf8);
+    if (bytes.size() > longest_string) throw std::runtime_error{"a text is longer than a PDF may hold"};
+    std::string out{'('};
+    for (const char c : bytes) {
+        if (c == '(' || c == ')' || c == '\\') out += '\\';
+        if (c == '\r') out += "\\r";  // would be read as a line feed
+        else out += c;
+    }
+    return out += ')';
 }
 
 // Without a handler of ours: libharu keeps the last code in the document whether or not it has one.
@@ -109,17 +129,15 @@ void HaruDocument::set_text(HPDF_Dict dictionary, const char* key, std::string_v
     check(fmt::format("writing {}", key));
 }
 
-std::string HaruDocument::bytes() const {
-    HPDF_SaveToStream(doc_);
-    check("putting the file together");
-    std::string out;
-    out.reserve(HPDF_GetStreamSize(doc_));
-    for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(doc_->stream); ++i) {
-        HPDF_UINT length = 0;
-        const HPDF_BYTE* block = HPDF_MemStream_GetBufPtr(doc_->stream, i, &length);
-        out.append(reinterpret_cast<const char*>(block), length);
-    }
-    return out;
+HPDF_Dict HaruDocument::written_dictionary(std::string entries) const {
+    HPDF_Dict made = dictionary();
+    made->attr = entries_.emplace_front(std::move(entries)).data();
+    made->write_fn = write_entries;
+    return made;
+}
+
+int HaruDocument::end_of_numbers() const {
+    return static_cast<int>(doc_->xref->start_offset + doc_->xref->entries->count);
 }
 
 }  // namespace loopfolio::pdf

@@ -7,6 +7,7 @@
 #include <hpdf.h>
 #include <hpdf_doc.h>
 
+#include <forward_list>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,16 @@ namespace loopfolio::pdf {
 /// The bytes of a text string (ISO 32000-1, 7.9.2.2): `utf8` itself where it is printable ASCII, else UTF-16
 /// with a byte order mark.
 [[nodiscard]] std::string text_bytes(std::string_view utf8);
+
+/// A text as a literal string (7.3.4.2), for objects that are written as text.
+[[nodiscard]] std::string literal(std::string_view utf8);
+
+/// The number by which an object is referred to.
+template <class T>
+[[nodiscard]] int number_of(const T* object) {
+    constexpr HPDF_UINT32 number_bits = 0x00FFFFFF;  // the others say who owns it
+    return static_cast<int>(object->header.obj_id & number_bits);
+}
 
 /// A libharu document that is freed at the end of its scope. libharu is C and keeps the code of what went
 /// wrong in the document; nothing is thrown through its frames. `check` turns the code into an exception.
@@ -52,17 +63,21 @@ public:
 
     void set_text(HPDF_Dict dictionary, const char* key, std::string_view utf8) const;
 
+    /// An object of its own whose entries are given as text.
+    [[nodiscard]] HPDF_Dict written_dictionary(std::string entries) const;
+
     /// Puts `bytes`, compressed, into a stream that libharu made.
     void fill(HPDF_Dict stream, std::string_view bytes) const;
 
-    /// The finished file.
-    [[nodiscard]] std::string bytes() const;
+    /// The number of the first object that libharu has not made.
+    [[nodiscard]] int end_of_numbers() const;
 
 private:
     [[noreturn]] void fail(std::string_view doing) const;
     void write(HPDF_Dict stream, std::string_view bytes) const;
 
     Deflater deflate_;
+    mutable std::forward_list<std::string> entries_;  ///< of dictionaries given as text
     HPDF_Doc doc_;
 };
 

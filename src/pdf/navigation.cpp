@@ -47,15 +47,19 @@ HPDF_Dict annotation(const HaruDocument& document, const layout::Box& area, doub
 
 }  // namespace
 
-void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, HPDF_Page on,
-               const std::vector<HPDF_Page>& pages) {
+void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, int on,
+               const std::vector<HPDF_Page>& pages, Tagging& tagging) {
     if (links.empty()) return;
+    HPDF_Page from = page_at(pages, on, "a link");
     HPDF_Array annotations = document.array();
-    HPDF_Dict_Add(on, "Annots", annotations);  // first, so that it has an owner if a link is refused
+    HPDF_Dict_Add(from, "Annots", annotations);  // first, so that it has an owner if a link is refused
     for (const layout::Link& link : links) {
         HPDF_Page page = page_at(pages, link.page, "a link");
-        HPDF_Dict made = annotation(document, link.area, HPDF_Page_GetHeight(on));
+        HPDF_Dict made = annotation(document, link.area, HPDF_Page_GetHeight(from));
         HPDF_Dict_Add(made, "Dest", destination(document, page, link.top));
+        const std::string& words = tagging.about()[static_cast<std::size_t>(link.mark)].link_text;
+        document.set_text(made, "Contents", words.empty() ? std::to_string(link.page + 1) : words);
+        HPDF_Dict_AddNumber(made, "StructParent", tagging.add_link(link.mark, on, made));
         HPDF_Array_Add(annotations, made);
     }
     document.check("writing the links");

@@ -4,6 +4,7 @@
 
 #include "loopfolio/layout/page.hpp"
 #include "pdf/haru.hpp"
+#include "pdf/tagging.hpp"
 
 #include <vector>
 
@@ -13,8 +14,9 @@ namespace loopfolio::pdf {
 void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
                    const std::vector<HPDF_Page>& pages);
 
-/// Areas of the page `on` that lead to other pages.
-void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, HPDF_Page on,
-               const std::vector<HPDF_Page>& pages);
+/// Areas of page `on` that lead to other pages. To be called when all pages are written: a link is told by the text
+/// of its element.
+void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, int on,
+               const std::vector<HPDF_Page>& pages, Tagging& tagging);
 
 }  // namespace loopfolio::pdf

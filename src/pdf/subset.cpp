@@ -4,6 +4,7 @@
 
 #include <hb-subset.h>
 
+#include <array>
 #include <memory>
 #include <stdexcept>
 
@@ -19,13 +20,28 @@ struct Destroy {
 template <class T>
 using Owned = std::unique_ptr<T, Destroy>;
 
+bool is_needed(hb_tag_t tag) {
+    switch (tag) {
+        case HB_TAG('h', 'e', 'a', 'd'):
+        case HB_TAG('h', 'h', 'e', 'a'):
+        case HB_TAG('h', 'm', 't', 'x'):
+        case HB_TAG('m', 'a', 'x', 'p'):
+        case HB_TAG('l', 'o', 'c', 'a'):
+        case HB_TAG('g', 'l', 'y', 'f'): return true;
+        default: return false;
+    }
+}
+
 /// A CIDFontType2 is addressed by glyph number and placed by the PDF, so that character map, names, layout
-/// and kerning are dead weight (ISO 32000-1, 9.9, lists what is needed). Hints go too: readers smooth.
-void leave_out_dead_weight(hb_subset_input_t* input) {
+/// and kerning are dead weight, as are variations, of which the default is printed (ISO 32000-1, 9.9, lists what is
+/// needed). Hints go too: readers smooth.
+void leave_out_dead_weight(hb_face_t* face, hb_subset_input_t* input) {
     hb_set_t* drop = hb_subset_input_set(input, HB_SUBSET_SETS_DROP_TABLE_TAG);
-    for (const char* tag : {"cmap", "name", "post", "OS/2", "GSUB", "GPOS", "GDEF", "GlyphOrder", "kern",
-                            "gasp", "FFTM", "DSIG"}) {
-        hb_set_add(drop, hb_tag_from_string(tag, 4));
+    std::array<hb_tag_t, 128> tags{};
+    unsigned count = static_cast<unsigned>(tags.size());
+    hb_face_get_table_tags(face, 0, &count, tags.data());
+    for (unsigned i = 0; i < count; ++i) {
+        if (!is_needed(tags[i])) hb_set_add(drop, tags[i]);
     }
     hb_subset_input_set_flags(input, HB_SUBSET_FLAGS_NO_HINTING);
 }
@@ -35,7 +51,7 @@ void leave_out_dead_weight(hb_subset_input_t* input) {
 Subset subset(hb_face_t* face, const std::vector<std::uint16_t>& glyphs) {
     const Owned<hb_subset_input_t> input{hb_subset_input_create_or_fail()};
     if (!input) throw std::runtime_error{"out of memory while cutting down a font"};
-    leave_out_dead_weight(input.get());
+    leave_out_dead_weight(face, input.get());
     hb_set_t* wanted = hb_subset_input_glyph_set(input.get());
     for (const std::uint16_t glyph : glyphs) hb_set_add(wanted, glyph);
 

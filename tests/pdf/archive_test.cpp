@@ -31,36 +31,70 @@ layout::Pages described() {
     return pages;
 }
 
-/// Every kind of item, every font file, and words that are awkward to describe.
-layout::Pages everything() {
-    std::vector<layout::Item> items;
-    double y = 40.0;
-    for (const auto face : {layout::Face::regular, layout::Face::bold, layout::Face::italic}) {
-        items.push_back(text_item("0123456789\u2007\u2011 ✓ Łódź Ελένη Жуков (\\)\u00A0%", {40, y += 30}, face));
-    }
+/// Every kind of element, the children of each behind it.
+std::vector<layout::Element> elements() {
+    using layout::Role;
+    std::vector<layout::Element> made{
+        tests::element(Role::document, -1), tests::element(Role::h1, 0), tests::element(Role::part, 0),
+        tests::element(Role::figure, 2, "a ring (of \\ Ŵyn)"), tests::element(Role::figure, 2, "two colours"),
+        tests::element(Role::caption, 4), tests::element(Role::h2, 2), tests::element(Role::list, 2),
+        tests::element(Role::list_item, 7), tests::element(Role::list_label, 8), tests::element(Role::list_body, 8),
+        tests::element(Role::table, 2), tests::element(Role::row, 11), tests::element(Role::head_cell, 12),
+        tests::element(Role::row, 11), tests::element(Role::cell, 14), tests::element(Role::cell, 14),
+        tests::element(Role::note, 2), tests::element(Role::p, 0), tests::element(Role::h3, 2),
+        tests::element(Role::h4, 2), tests::element(Role::note, 2)};
+    made[13].scope = layout::Element::Scope::column;
+    made[13].columns = 2;
+    return made;
+}
+
+layout::CircleItem ring(int mark) {
     layout::CircleItem circle;
     circle.centre = {200, 300};
     circle.radius = 20.0;
     circle.filled = true;
     circle.fill = {0.2, 0.5, 0.5};
-    items.push_back(circle);
+    circle.mark = mark;
+    return circle;
+}
+
+layout::PathItem rule() {
     layout::PathItem line;
     line.points = {{50, 400}, {300, 400}, {300, 450}};
     line.line_width = 0.5;
     line.dashes = {3.0, 2.0};
-    items.push_back(line);
+    return line;
+}
+
+/// Every kind of item, every font file, every kind of element, and words that are awkward to describe.
+layout::Pages everything() {
+    std::vector<layout::Item> items{ring(3), rule(), layout::ImageItem{{300, 500, 400, 550}, 0, 4}};
+    double y = 40.0;
+    for (const auto face : {layout::Face::regular, layout::Face::bold, layout::Face::italic}) {
+        const char* text = "0123456789\u2007\u2011 ✓ Łódź Ελένη Жуков (\\)\u00A0%";
+        items.push_back(tests::marked(text_item(text, {40, y += 30}, face), 1));
+    }
+    for (const int mark : {5, 6, 9, 10, 13, 15, 16, 17, 18, 19, 20, 21}) {
+        items.push_back(tests::marked(text_item("element", {60, 400.0 + 15.0 * mark}), mark));
+    }
     auto pages = pages_of({items, items});
+    pages.structure = elements();
+    pages.images = {std::make_shared<Image>(Image{2, 1, {255, 0, 0, 0, 0, 255}})};
     pages.info = {"<Tŷ & ]]> \x01\xFF \U0001F600", "Ŵ", "", "\"x'", 2026, 12, 31, "en-GB"};
     pages.bookmarks = {{"Ŵyn & (more)", 0, 0, 50.0}, {"<below>", 1, 1, 60.0}};
-    pages.pages[0].links = {{{40.0, 50.0, 200.0, 70.0}, 1, 60.0}};
+    for (layout::Page& page : pages.pages) {
+        page.links = {{{40.0, 50.0, 200.0, 70.0}, 1, 60.0, 10},
+                      {{40.0, 80.0, 200.0, 90.0}, 0, 60.0, 10},
+                      {{40.0, 80.0, 200.0, 90.0}, 0, 60.0, 18}};
+    }
     return pages;
 }
 
 /// The first and the second of the trailer's identifiers, in hexadecimal digits.
 std::pair<std::string, std::string> identifiers(const std::string& file) {
-    static const std::regex both{"/ID \\[ *<([0-9A-F]{32})> *<([0-9A-F]{32})> *\\]"};
+    static const std::regex both{"/ID *\\[ *<([0-9A-F]{32})> *<([0-9A-F]{32})> *\\]"};
     std::smatch found;
-    const std::string end = file.substr(file.rfind("trailer"));
+    const std::string end = file.substr(file.rfind("/XRef"));
     REQUIRE(std::regex_search(end, found, both));
     return {found[1], found[2]};
 }
@@ -70,9 +104,10 @@ std::pair<std::string, std::string> identifiers(const std::string& file) {
 TEST_CASE("the description as XMP says what the document's properties say") {
     const PdfFile file{described()};
     const std::string metadata = file.read_with("pdfinfo -meta").text;
-    // Names and forms: ISO 19005-3, 6.6.4; ISO 16684-1, 8.3 and 8.4.
+    // Names and forms: ISO 19005-3, 6.6.4; ISO 14289-1, clause 5; ISO 16684-1, 8.3 and 8.4.
     for (const char* part :
-         {"<pdfaid:part>3</pdfaid:part>", "<pdfaid:conformance>U</pdfaid:conformance>",
+         {"<pdfaid:part>3</pdfaid:part>", "<pdfaid:conformance>A</pdfaid:conformance>",
+          "<pdfuaid:part>1</pdfuaid:part>",
           "<rdf:li xml:lang=\"x-default\">&lt;Tŷ &amp; \"Llŷr\"&gt;</rdf:li>",
           "<dc:creator><rdf:Seq><rdf:li>A. Surveyor</rdf:li></rdf:Seq></dc:creator>",
           "<dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">Dyluniad</rdf:li></rdf:Alt>",
@@ -148,5 +183,7 @@ TEST_CASE("samples for the validator", "[.samples]") {
         std::ofstream{std::filesystem::path{folder} / name, std::ios::binary} << bytes;
     };
     write("everything.pdf", pdf::write_pdf(everything(), tests::fonts(), attachments));
-    write("least.pdf", pdf::write_pdf(pages_of({{}}), tests::fonts()));
+    auto least = pages_of({{}});
+    least.info.title = "x";
+    write("least.pdf", pdf::write_pdf(least, tests::fonts()));
 }

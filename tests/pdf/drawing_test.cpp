@@ -14,7 +14,7 @@ using tests::text_item;
 
 namespace {
 
-struct Image {
+struct Raster {
     int width = 0, height = 0;
     std::string pixels;  ///< one byte a pixel, 0 for black
 
@@ -32,7 +32,7 @@ struct Image {
 };
 
 /// A page of the file, one pixel a point.
-Image drawn(const PdfFile& file, int page = 1) {
+Raster drawn(const PdfFile& file, int page = 1) {
     const tests::TemporaryFile ppm;
     const std::string number = std::to_string(page);
     const std::string one_page = "pdftoppm -gray -singlefile -r 72 -f " + number + " -l " + number;
@@ -40,7 +40,7 @@ Image drawn(const PdfFile& file, int page = 1) {
     INFO(said.text);
     REQUIRE(said.status == 0);
     std::ifstream in{ppm.path() + ".pgm", std::ios::binary};
-    Image image;
+    Raster image;
     std::string magic;
     int most = 0;
     in >> magic >> image.width >> image.height >> most;
@@ -74,8 +74,8 @@ TEST_CASE("accents stand over their letters, also those made of several parts") 
     const PdfFile file{pages_of(pages)};
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         CAPTURE(pairs[i].second);
-        const Image plain = drawn(file, static_cast<int>(2 * i) + 1);
-        const Image accented = drawn(file, static_cast<int>(2 * i) + 2);
+        const Raster plain = drawn(file, static_cast<int>(2 * i) + 1);
+        const Raster accented = drawn(file, static_cast<int>(2 * i) + 2);
         // Above the letter's own height, 0.55 em, there is ink only with an accent; the letter stays.
         CHECK(plain.ink(40, 80, 150, 144) == 0.0);
         CHECK(accented.ink(40, 80, 150, 144) > 60.0);
@@ -88,7 +88,7 @@ TEST_CASE("shapes land where layout put them, y downwards") {
     filled.filled = true;
     auto framed = box(300, 700, 340, 720);
     framed.line_width = 2.0;
-    const Image image = drawn(PdfFile{pages_of({{filled, framed}})});
+    const Raster image = drawn(PdfFile{pages_of({{filled, framed}})});
     CHECK(image.ink(100, 50, 140, 60) == Approx(40.0 * 10.0).epsilon(0.05));
     CHECK(image.ink(0, 0, 595, 100) == Approx(40.0 * 10.0).epsilon(0.1));
     CHECK(image.ink(290, 690, 350, 730) == Approx(2.0 * (2 * 40.0 + 2 * 20.0)).epsilon(0.08));
@@ -104,7 +104,7 @@ TEST_CASE("a circle has a circle's area and edge") {
     ring.centre = {400, 300};
     ring.radius = 60.0;
     ring.line_width = 4.0;
-    const Image image = drawn(PdfFile{pages_of({{disc, ring}})});
+    const Raster image = drawn(PdfFile{pages_of({{disc, ring}})});
     CHECK(image.ink(130, 230, 270, 370) == Approx(std::numbers::pi * 60.0 * 60.0).epsilon(0.01));
     CHECK(image.ink(330, 230, 470, 370) == Approx(std::numbers::pi * 120.0 * 4.0).epsilon(0.05));
     CHECK(image.ink(370, 270, 430, 330) == 0.0);
@@ -118,7 +118,7 @@ TEST_CASE("dashes leave gaps and greys are grey") {
     auto grey = box(100, 200, 200, 300);
     grey.filled = true;
     grey.fill = {0.8, 0.8, 0.8};
-    const Image image = drawn(PdfFile{pages_of({{dashed, grey}})});
+    const Raster image = drawn(PdfFile{pages_of({{dashed, grey}})});
     CHECK(image.ink(40, 90, 460, 110) == Approx(400.0 * 10.0 * 0.75).epsilon(0.03));
     CHECK(image.at(150, 250) == Approx(0.8 * 255).margin(1.5));
 }

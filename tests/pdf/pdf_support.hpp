@@ -36,6 +36,20 @@ inline layout::Pages pages_of(const std::vector<std::vector<layout::Item>>& page
     return made;
 }
 
+inline layout::Element element(layout::Role role, int parent, std::string alternative = "") {
+    layout::Element made;
+    made.role = role;
+    made.parent = parent;
+    made.alternative = std::move(alternative);
+    return made;
+}
+
+/// A text that belongs to an element.
+inline layout::TextItem marked(layout::TextItem item, int mark) {
+    item.mark = mark;
+    return item;
+}
+
 /// The pages as a PDF in a file, for the readers that the tests compare with.
 class PdfFile {
 public:

@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/colour.hpp"
+#include "loopfolio/base/image.hpp"
+
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -17,10 +21,7 @@ struct Box {
     double left = 0.0, top = 0.0, right = 0.0, bottom = 0.0;
 };
 
-/// Red, green and blue, each 0 to 1.
-struct Colour {
-    double red = 0.0, green = 0.0, blue = 0.0;
-};
+using loopfolio::Colour;
 
 enum class Face { regular, bold, italic };
 
@@ -56,7 +57,14 @@ struct CircleItem {
     int mark = -1;                ///< as in TextItem
 };
 
-using Item = std::variant<TextItem, PathItem, CircleItem>;
+/// A picture, stretched over its box.
+struct ImageItem {
+    Box box;
+    int image = 0;                ///< index in Pages::images
+    int mark = -1;                ///< as in TextItem
+};
+
+using Item = std::variant<TextItem, PathItem, CircleItem, ImageItem>;
 
 /// An area of a page that leads to a place on a page.
 struct Link {
@@ -110,6 +118,7 @@ struct Pages {
     std::vector<Page> pages;
     std::vector<Bookmark> bookmarks;
     std::vector<Element> structure;
+    std::vector<std::shared_ptr<const Image>> images;   ///< none is null; shared, as pages are copied about
 };
 
 }  // namespace loopfolio::layout

@@ -3,9 +3,9 @@
 # SPDX-License-Identifier: MIT
 #
 # check.sh PROGRAM TEST_PROGRAM EXAMPLES WORK: the packs of all examples, and the samples that the tests write,
-# hold to PDF/A-3u by the judgement of veraPDF, and to the syntax of PDF by that of qpdf. Why: an archive refuses
-# what does not, and no reader on a desk says so. The validator comes from the Java registry by version, is
-# held against jars.sha256 and stays in WORK; without it the check fails.
+# hold to PDF/A-3a and PDF/UA-1 by the judgement of veraPDF, and to the syntax of PDF by that of qpdf. Why: an archive
+# refuses what does not, whoever has it read aloud is lost in it, and no reader on a desk says so. The validator comes
+# from the Java registry by version, is held against jars.sha256 and stays in WORK; without it the check fails.
 set -eu
 program=$1 tests=$2 examples=$3 work=$4
 here=$(cd "$(dirname "$0")" && pwd)
@@ -37,5 +37,5 @@ LOOPFOLIO_SAMPLES="$work/samples" "$tests" '[.samples]'
 for file in "$work"/packs/*.pdf "$work"/samples/*.pdf; do
     said=$(qpdf --check "$file" 2>&1) && case $said in *WARNING*) false ;; esac || { echo "$said"; exit 1; }
 done
-exec java -cp "$jars/*" org.mozilla.javascript.tools.shell.Main "$here/validate.js" 3u \
+exec java -cp "$jars/*" org.mozilla.javascript.tools.shell.Main "$here/validate.js" 3a,ua1 \
      "$work"/packs/*.pdf "$work"/samples/*.pdf

@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 //
-// validate.js FLAVOUR FILE...: validates each file with veraPDF and prints what fails, each rule once.
+// validate.js FLAVOUR,... FILE...: validates each file with veraPDF against each flavour (3a, ua1 and their like) and
+// prints what fails, each rule once.
 // Ends with 1 where a file does not conform or was not looked at.
 var pdfa = Packages.org.verapdf.pdfa;
 Packages.org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider.initialise();
@@ -33,14 +34,16 @@ function conforms(flavour, name) {
     }
 }
 
-var flavour = pdfa.flavours.PDFAFlavour.byFlavourId(arguments[0]);
-var bad = arguments.length < 2;
-for (var i = 1; i < arguments.length; ++i) {
-    try {
-        if (!conforms(flavour, arguments[i])) bad = true;
-    } catch (failure) {
-        print(arguments[i] + ": " + failure.message);
-        bad = true;
-    }
-}
+var flavours = arguments[0].split(","), files = arguments.slice(1);
+var bad = files.length == 0;
+files.forEach(function (file) {
+    flavours.forEach(function (id) {
+        try {
+            if (!conforms(pdfa.flavours.PDFAFlavour.byFlavourId(id), file)) bad = true;
+        } catch (failure) {
+            print(file + ": " + failure.message);
+            bad = true;
+        }
+    });
+});
 if (bad) quit(1);
