@@ -5,6 +5,7 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/report/caveats.hpp"
+#include "loopfolio/report/compose.hpp"
 
 #include <fmt/format.h>
 
@@ -89,9 +90,9 @@ std::string plant(const Designed& d) {
     return out;
 }
 
-std::string notes(const Designed& d) {
+std::string notes(const Designed& d, const templates::Texts& words) {
     std::string out;
-    for (const auto& caveat : report::caveats(d.job, d.design)) out += "  " + caveat + "\n";
+    for (const auto& caveat : report::caveats(d.job, d.design, words)) out += "  " + caveat + "\n";
     return out.empty() ? out : "less firm\n" + out;
 }
 
@@ -99,9 +100,10 @@ std::string notes(const Designed& d) {
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
+    const auto look = templates::default_template(report::vocabulary());
     return each_job(options.jobs, fonts, err, [&](const Designed& d, const std::string&, const std::string&) -> int {
         out << d.job.identity.reference << ", revision " << d.job.identity.revision << '\n'
-            << rooms(d) << emitters(d) << sections(d) << plant(d) << notes(d)
+            << rooms(d) << emitters(d) << sections(d) << plant(d) << notes(d, look.texts)
             << "verdict: " << word(d.design.verdict) << '\n';
         return options.strict && d.design.verdict == Verdict::change ? exit_change : exit_done;
     });

@@ -11,6 +11,8 @@ namespace loopfolio::app {
 struct PackOptions {
     std::vector<std::string> jobs;
     std::string folder;
+    std::string look;      ///< folder of a template; empty: the program's own
+    std::string part;      ///< the one part to print beside the summary; empty: all
 };
 struct CheckOptions {
     std::vector<std::string> jobs;

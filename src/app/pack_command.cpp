@@ -8,15 +8,27 @@
 #include <array>
 #include <filesystem>
 #include <map>
+#include <memory>
 
 namespace loopfolio::app {
 
 int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
-    const pdf::Fonts fonts;
+    auto loaded = load_style(options.look);
+    if (const auto* diagnostics = std::get_if<Diagnostics>(&loaded)) {
+        print(*diagnostics, err);
+        return exit_invalid;
+    }
+    PackStyle& style = *std::get<std::unique_ptr<PackStyle>>(loaded);
+    if (!options.part.empty()) {
+        if (const auto known = keep_only(style, options.part); !known.empty()) {
+            err << "--part: the template has no part '" << options.part << "'; it has: " << known << '\n';
+            return exit_usage;
+        }
+    }
     std::map<std::string, std::string> made_by;   // stem to job file, in this run
-    return each_job(options.jobs, fonts, err, [&](const Designed& designed, const std::string& text,
+    return each_job(options.jobs, style.fonts, err, [&](const Designed& designed, const std::string& text,
                                                   const std::string& file) -> int {
-        const Pack pack = make_pack(designed, text, file, fonts);
+        const Pack pack = make_pack(designed, text, file, style);
         const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
         if (!fresh) {
             err << text_of({Severity::error, file, {}, "job.reference", pack.stem,
@@ -26,7 +38,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
         }
         const std::filesystem::path folder{options.folder};
         const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
-                               OutputFile{folder / (pack.stem + ".pdf"), pack.pdf}};
+                               OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
         write_together(files);
         out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages,
                            word(designed.design.verdict));

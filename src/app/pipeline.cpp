@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/app/pipeline.hpp"
 
+#include "app/unprintable.hpp"
 #include "loopfolio/app/version.hpp"
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/remedies.hpp"
@@ -10,8 +11,6 @@
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/record/record.hpp"
 #include "loopfolio/report/compose.hpp"
-
-#include <fmt/format.h>
 
 #include <filesystem>
 #include <vector>
@@ -26,15 +25,6 @@ Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::st
         out.push_back({Severity::error, std::string{file}, r.place, r.field, "", r.rule, r.hint});
     }
     return out;
-}
-
-/// Which characters of a text the pack could not show, in words; empty where all can be shown.
-std::string unprintable_in(std::string_view text, const pdf::Fonts& fonts) {
-    std::string names;
-    for (const char32_t c : fonts.unprintable(text)) {
-        names += fmt::format("{}U+{:04X}", names.empty() ? "" : ", ", static_cast<std::uint32_t>(c));
-    }
-    return names;
 }
 
 }  // namespace
@@ -60,7 +50,7 @@ std::variant<Designed, Diagnostics> design_job(std::string_view text, std::strin
     return out;
 }
 
-Pack make_pack(const Designed& d, std::string_view text, std::string_view file, const pdf::Fonts& fonts) {
+Pack make_pack(const Designed& d, std::string_view text, std::string_view file, const PackStyle& style) {
     const std::string name = std::filesystem::path{file}.filename().string();
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);
     const record::Origin origin{"loopfolio", std::string{version()}, name, record::sha256(text)};
@@ -69,14 +59,15 @@ Pack make_pack(const Designed& d, std::string_view text, std::string_view file, 
     pack.stem = d.job.identity.reference + "-" + d.job.identity.revision;
     pack.record = record::to_json(origin, d.job, d.design, d.operation, inputs, d.trace);
     const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace,
-                                        {"loopfolio " + origin.version, origin.job_file, origin.job_sha256},
+                                        {"loopfolio " + origin.version, origin.job_file, origin.job_sha256}, style.look,
                                         design::widen_for_pump(d.job, d.design));
-    const auto pages = layout::lay_out(report, fonts);
+    const auto pages = layout::lay_out(report, style.fonts);
     // An archive that keeps the pack alone keeps what it was made from, and its figures.
     const std::vector<pdf::Attachment> attachments{
         {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, "The job file that this pack was made from"},
         {pack.stem + ".json", "application/json", "Data", pack.record, "The record of this pack's figures"}};
-    pack.pdf = pdf::write_pdf(pages, fonts, attachments);
+    pack.pdf = pdf::write_pdf(pages, style.fonts, attachments);
+    pack.suffix = style.suffix;
     pack.pages = static_cast<int>(pages.pages.size());
     return pack;
 }

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "job/findings.hpp"
-#include "job/tree.hpp"
 #include "job/vocabulary.hpp"
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/reference/fabric.hpp"
+#include "loopfolio/yaml/findings.hpp"
+#include "loopfolio/yaml/tree.hpp"
 
 #include <concepts>
 #include <optional>
@@ -19,6 +19,8 @@
 /// Typed access to the keys of a mapping. Each function reports what is wrong in the findings and
 /// gives back what can be had, so that a read goes on to the next field.
 namespace loopfolio::job {
+
+using namespace yaml;   // the reader speaks of nodes, places and findings on every line
 
 /// What a read carries from field to field.
 struct Reading {

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "job/number.hpp"
 
-#include "job/file_text.hpp"
+#include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
 #include <charconv>

@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "job/tree.hpp"
+#include "loopfolio/yaml/tree.hpp"
 
 #include <optional>
 #include <string>
 
 namespace loopfolio::job {
+
+using namespace yaml;
 
 /// A number as a job file writes it, or what is wrong with how it is written.
 struct NumberReading {

@@ -10,6 +10,8 @@ namespace loopfolio::job {
 
 namespace {
 
+constexpr yaml::FileKind kind_of_file{"a job file", "job files", "a job file starts with `loopfolio: 1`"};
+
 void read_parts(const Mapping& top, Draft& draft) {
     read_parties(top, draft);
     read_conditions(top, draft);
@@ -50,7 +52,7 @@ ReadResult read_job(std::string_view text, std::string_view file, const Unprinta
                         "the file is larger than " + std::to_string(largest_job_bytes) + " bytes",
                         "a job file of a house has some ten thousand"});
     }
-    const ParsedTree tree = parse_tree(text, file);
+    const yaml::ParsedTree tree = yaml::parse_tree(text, file, kind_of_file);
     if (!tree.ok) return refused(tree.fault);
     Reading reading{{std::string{file}, {}}, Basis::measured, unprintable};
     Draft draft = read_tree(reading, tree.root);

@@ -1,8 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/fields.hpp"
-
-#include "job/file_text.hpp"
+#include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
 #include <array>

@@ -176,22 +176,15 @@ void set_block(const report::Facts& block, const Setting& setting, Galley& galle
 }
 
 void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley) {
-    struct Entry {
-        Verdict verdict;
-        const char* meaning;
-    };
-    static constexpr Entry entries[] = {
-        {Verdict::keep, "within every limit"},
-        {Verdict::keep_noted, "inside the hard limits, past a preferred one"},
-        {Verdict::change, "breaks a hard limit"},
-    };
+    constexpr Verdict entries[] = {Verdict::keep, Verdict::keep_noted, Verdict::change};
     constexpr double sign = 6.6, indent = 11.0, gap = 12.0, padding = 4.0;
     const auto& text = style::compact;
     std::vector<std::string> words;
     std::vector<double> widths;
     double total = 0.0;
-    for (const Entry& entry : entries) {
-        words.push_back("**" + std::string{word(entry.verdict)} + "** \u2013 " + entry.meaning);
+    for (const Verdict verdict : entries) {
+        const auto i = static_cast<std::size_t>(verdict);
+        words.push_back("**" + setting.words().verdicts[i] + "** \u2013 " + setting.words().meanings[i]);
         widths.push_back(indent + extent(words.back(), text, setting.measurer).natural);
         total += widths.back();
     }
@@ -208,7 +201,7 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
         Lines lines = cell_lines(words[i], text, x + indent, width, setting.measurer);
         const double middle = baseline_in(text, setting.measurer) - 0.36 * text.size;
         mark_text(lines, add_element(galley, Role::list_body, add_element(galley, Role::list_item, list)));
-        if (!lines.empty()) put_verdict(lines.front(), entries[i].verdict, {x + sign / 2.0, middle}, sign);
+        if (!lines.empty()) put_verdict(lines.front(), entries[i], {x + sign / 2.0, middle}, sign);
         row.lines.push_back(std::move(lines));
         x += scale * widths[i] + between;
     }

@@ -18,12 +18,16 @@ constexpr double rounding = 1e-6;
 
 class PageMaker {
 public:
-    PageMaker(Galley galley, const TextMeasurer& measurer) : galley_{std::move(galley)}, measurer_{measurer} { start_page(); }
+    PageMaker(Galley galley, const Setting& setting)
+        : galley_{std::move(galley)}, measurer_{setting.measurer}, sheet_{setting.sheet} {
+        start_page();
+    }
 
     Pages take() {
         place(0, galley_.strips.size(), Keep::whole);
         for (const auto& [page, reference] : open_) resolve(page, reference);
         pages_.structure = std::move(galley_.structure);
+        pages_.images = std::move(galley_.images);
         settle_structure(pages_);
         return std::move(pages_);
     }
@@ -36,7 +40,7 @@ private:
             const std::size_t end = chain_end(first, last, bond);
             if (galley_.strips[first].new_page && !fresh_) start_page();
             const double fresh_height = height(first, end, true);
-            const double page_height = style::frame.bottom - (fresh_ ? top() : style::frame.top);
+            const double page_height = sheet_.frame.bottom - (fresh_ ? top() : sheet_.frame.top);
             const bool on_any_page = fresh_height <= page_height + rounding;
             if (!fresh_ && on_any_page && height(first, end, false) > left()) start_page();
             if (on_any_page) put_all(first, end);
@@ -65,8 +69,8 @@ private:
         return sum;
     }
 
-    double top() const { return pages_.pages.size() > 1 ? style::frame.top : style::first_top; }
-    double left() const { return style::frame.bottom - y_ + rounding; }
+    double top() const { return pages_.pages.size() > 1 ? sheet_.frame.top : sheet_.first_top; }
+    double left() const { return sheet_.frame.bottom - y_ + rounding; }
 
     void put_all(std::size_t first, std::size_t last) {
         for (std::size_t i = first; i < last; ++i) put(galley_.strips[i]);
@@ -84,14 +88,14 @@ private:
         fresh_ = fresh_ && strip.height == 0.0;
         if (strip.anchor) add_bookmark(*strip.anchor);
         for (Strip::Reference reference : strip.references) {
-            const double dx = style::frame.left;
+            const double dx = sheet_.frame.left;
             reference.area = {reference.area.left + dx, reference.area.top + y_, reference.area.right + dx,
                               reference.area.bottom + y_};
             reference.number_end = {reference.number_end.x + dx, reference.number_end.y + y_};
             open_.emplace_back(pages_.pages.size() - 1, std::move(reference));
         }
         for (Item& item : strip.items) {
-            shift(item, style::frame.left, y_);
+            shift(item, sheet_.frame.left, y_);
             pages_.pages.back().items.push_back(std::move(item));
         }
         y_ += strip.height;
@@ -99,7 +103,7 @@ private:
     void put_head(const Strip& head) {
         for (Item item : head.items) {
             mark_as_artifact(item);
-            shift(item, style::frame.left, y_);
+            shift(item, sheet_.frame.left, y_);
             pages_.pages.back().items.push_back(std::move(item));
         }
         y_ += head.height;
@@ -126,13 +130,14 @@ private:
     }
 
     void start_page() {
-        pages_.pages.emplace_back();
+        pages_.pages.push_back({sheet_.width, sheet_.height, {}, {}});
         y_ = top();
         fresh_ = true;
     }
 
     Galley galley_;
     const TextMeasurer& measurer_;
+    const style::Sheet& sheet_;
     std::vector<std::pair<std::size_t, Strip::Reference>> open_;   ///< with the page that they are on
     Pages pages_;
     double y_ = 0.0;
@@ -141,6 +146,6 @@ private:
 
 }  // namespace
 
-Pages flow(Galley galley, const TextMeasurer& measurer) { return PageMaker{std::move(galley), measurer}.take(); }
+Pages flow(Galley galley, const Setting& setting) { return PageMaker{std::move(galley), setting}.take(); }
 
 }  // namespace loopfolio::layout

@@ -14,14 +14,13 @@ namespace loopfolio::layout {
 
 namespace {
 
-constexpr double millimetre = 72.0 / 25.4;
 constexpr double pen_line = 0.6;
 
 }  // namespace
 
 void set_block(const report::Checklist& block, const Setting& setting, Galley& galley) {
     constexpr double box = 10.0, indent = 20.0, blank_width = 92.0, unit_width = 44.0, gap = 10.0;
-    constexpr double row_height = 8.5 * millimetre;
+    constexpr double row_height = 8.5 * style::millimetre;
     const auto& text = style::body;
     const int list = add_element(galley, Role::list);
     for (std::size_t i = 0; i < block.items.size(); ++i) {
@@ -49,12 +48,13 @@ void set_block(const report::Checklist& block, const Setting& setting, Galley& g
 }
 
 void set_block(const report::SignOff& block, const Setting& setting, Galley& galley) {
-    constexpr double field_height = 13.0 * millimetre, padding = 10.0;
+    constexpr double field_height = 13.0 * style::millimetre, padding = 10.0;
     struct Field {
-        const char* name;
+        const std::string& name;
         double share;
     };
-    static constexpr Field fields[] = {{"Name", 0.36}, {"Signature", 0.40}, {"Date", 0.24}};
+    const auto& words = setting.words();
+    const Field fields[] = {{words.signer_name, 0.36}, {words.signer_signature, 0.40}, {words.signer_date, 0.24}};
     auto statement = text_strips(block.statement, style::body, style::measure, setting.measurer);
     for (Strip& strip : statement) strip.keep = Keep::near;
     mark_text(statement, add_element(galley, Role::p));

@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "loopfolio/layout/measurer.hpp"
+#include "layout/strip.hpp"
 #include "loopfolio/layout/page.hpp"
 #include "loopfolio/report/document.hpp"
 
 namespace loopfolio::layout {
 
-/// Running heads from the second page, and a footer with `page x of y` on all: a second pass, once the
-/// number of pages is known.
-void add_furniture(Pages& pages, const report::Report& report, const TextMeasurer& measurer);
+/// Running heads from the second page, and a footer with `page x of y` on all, with what says that a template is a draft: a
+/// second pass, once the number of pages is known.
+void add_furniture(Pages& pages, const report::Report& report, const Setting& setting);
 
 }  // namespace loopfolio::layout

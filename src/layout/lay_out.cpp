@@ -5,6 +5,7 @@
 #include "layout/blocks.hpp"
 #include "layout/flow.hpp"
 #include "layout/furniture.hpp"
+#include "layout/repaint.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -30,6 +31,19 @@ void set_blocks(const report::Part& part, const Setting& setting, Galley& galley
     }
 }
 
+/// Takes up to two thirds of the space between the strips from `first` on, where they then fit one page.
+void tighten(Galley& galley, std::size_t first, double page) {
+    constexpr double least = 1.0 / 3.0, rounding = 0.01;
+    double solid = 0.0, space = 0.0;
+    for (std::size_t i = first; i < galley.strips.size(); ++i) {
+        solid += galley.strips[i].height;
+        if (i > first) space += galley.strips[i].space_before;
+    }
+    if (solid + space <= page || solid + least * space > page) return;
+    const double factor = (page - solid - rounding) / space;
+    for (std::size_t i = first + 1; i < galley.strips.size(); ++i) galley.strips[i].space_before *= factor;
+}
+
 /// A page break or space with nothing after it makes no page.
 void drop_trailing_blanks(Galley& galley) {
     while (!galley.strips.empty() && galley.strips.back().height == 0.0) galley.strips.pop_back();
@@ -38,21 +52,26 @@ void drop_trailing_blanks(Galley& galley) {
 }  // namespace
 
 Pages lay_out(const report::Report& report, const TextMeasurer& measurer) {
-    Setting setting{measurer};
-    setting.report = &report;
+    const style::Sheet& sheet = report.paper == Paper::letter ? style::letter : style::a4;
+    Setting setting{measurer, sheet.frame.right - sheet.frame.left, &report, sheet, 0};
     Galley galley;
     set_title(report, setting, galley);
-    for (const report::Part& part : report.parts) {
+    for (setting.part = 0; setting.part < report.parts.size(); ++setting.part) {
+        const report::Part& part = report.parts[setting.part];
         const std::size_t first = galley.strips.size();
         set_part(part, setting, galley);
-        galley.strips[first].new_page = &part != &report.parts.front();
+        galley.strips[first].new_page = setting.part > 0;
         set_blocks(part, setting, galley);
+        const bool opens = setting.part == 0;   // below the title, on a page without a running head
+        const double page = sheet.frame.bottom - (opens ? sheet.first_top : sheet.frame.top);
+        if (part.one_page) tighten(galley, opens ? 0 : first, page);
     }
     drop_trailing_blanks(galley);
-    Pages pages = flow(std::move(galley), measurer);
+    Pages pages = flow(std::move(galley), setting);
     pages.info = {report.title, report.author, report.subject, report.creator,
-                  report.year,  report.month,  report.day,     pages.info.language};
-    add_furniture(pages, report, measurer);
+                  report.year,  report.month,  report.day,     report.language};
+    add_furniture(pages, report, setting);
+    repaint(pages, report.palette);
     return pages;
 }
 

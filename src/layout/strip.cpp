@@ -9,6 +9,11 @@
 
 namespace loopfolio::layout {
 
+const report::PageWords& Setting::words() const {
+    static const report::PageWords house;
+    return report == nullptr ? house : report->words;
+}
+
 std::vector<Strip> fused(std::vector<Strip> strips, double limit) {
     if (strips.size() < 2) return strips;
     double height = strips.front().height;

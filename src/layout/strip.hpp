@@ -45,6 +45,7 @@ struct Strip {
 struct Galley {
     std::vector<Strip> strips;
     std::vector<Strip> heads;        ///< what continued tables and drawings repeat
+    std::vector<std::shared_ptr<const Image>> images;
     std::vector<Element> structure{{Role::document, -1, {}, 0, {}, 1}};
     int open = 0;                    ///< the element that blocks are part of
     int heading = 0;                 ///< level of the last heading, 1 for h1
@@ -53,8 +54,13 @@ struct Galley {
 /// What every block needs to set itself.
 struct Setting {
     const TextMeasurer& measurer;
-    double width = style::frame.right - style::frame.left;
+    double width = style::a4.frame.right - style::a4.frame.left;
     const report::Report* report = nullptr;   ///< the whole, for its contents
+    style::Sheet sheet = style::a4;
+    std::size_t part = 0;                     ///< of the report, that is being set
+
+    /// The words that pages need; the house's own where there is no report.
+    [[nodiscard]] const report::PageWords& words() const;
 };
 
 /// Makes one strip of several where they are no taller than `limit` together; else binds them tight.
@@ -68,7 +74,7 @@ struct GridRow {
 };
 [[nodiscard]] std::vector<Strip> grid_strips(GridRow row);
 
-/// A row never taller than this is kept whole.
-inline constexpr double whole_row_limit = style::frame.bottom - style::frame.top - 150.0;
+/// A row never taller than this is kept whole, on any sheet.
+inline constexpr double whole_row_limit = style::a4.frame.bottom - style::a4.frame.top - 150.0;
 
 }  // namespace loopfolio::layout

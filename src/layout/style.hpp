@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/look.hpp"
 #include "loopfolio/layout/page.hpp"
 
 /// Every size, colour and distance of the house style in one place, in points.
@@ -17,24 +18,31 @@ struct TextStyle {
 
 namespace style {
 
+inline constexpr double millimetre = 72.0 / 25.4;
+
 // One deep accent and greys. All text colours keep a contrast of 5 or more on white and on the tint, and
 // the accent prints as a dark grey.
-inline constexpr Colour ink{0.11, 0.13, 0.14};
-inline constexpr Colour accent{0.08, 0.30, 0.35};
-inline constexpr Colour grey{0.35, 0.39, 0.41};
-inline constexpr Colour hairline{0.76, 0.79, 0.80};
-inline constexpr Colour tint{0.935, 0.95, 0.955};
-inline constexpr Colour glow{0.83, 0.89, 0.90};      ///< behind the index circuit, inside light bars
+inline constexpr Palette palette;                    // a firm's own colours take these ones' places on the finished pages
+inline constexpr Colour ink = palette.ink;
+inline constexpr Colour accent = palette.accent;
+inline constexpr Colour grey = palette.grey;
+inline constexpr Colour hairline = palette.hairline;
+inline constexpr Colour tint = palette.tint;
+inline constexpr Colour glow = palette.glow;
 inline constexpr Colour white{1.0, 1.0, 1.0};
 
-// The page: A4 with side margins of 22 mm. Running text keeps to a narrower measure than tables.
-inline constexpr double page_width = 595.276;
-inline constexpr double page_height = 841.890;
-inline constexpr Box frame{62.4, 82.0, page_width - 62.4, page_height - 76.0};
-inline constexpr double first_top = 52.0;            ///< of the first page, which has no running head
-inline constexpr double measure = 410.0;
-inline constexpr double header_baseline = 52.0;
-inline constexpr double footer_baseline = page_height - 45.0;
+/// A page: side margins of 22 mm; what lies outside the frame is running head and footer.
+struct Sheet {
+    double width = 595.276, height = 841.890;
+    Box frame{62.4, 82.0, 595.276 - 62.4, 841.890 - 76.0};
+    double first_top = 52.0;                         ///< of the first page, which has no running head
+    double header_baseline = 52.0;
+    double footer_baseline = 841.890 - 45.0;
+};
+inline constexpr Sheet a4;
+inline constexpr Sheet letter{612.0, 792.0, {62.4, 82.0, 612.0 - 62.4, 792.0 - 76.0}, 52.0, 52.0, 792.0 - 45.0};
+
+inline constexpr double measure = 410.0;             // running text keeps to a narrower measure than tables
 
 // The type scale.
 inline constexpr TextStyle body{9.8, 14.0, Face::regular, ink};

@@ -57,13 +57,12 @@ double first_left(const Lines& lines) {
 }
 
 /// Whether the text itself says the verdict, so that its sign adds nothing to it.
-bool says_verdict(std::string_view text, Verdict verdict) {
-    return text.substr(0, word(verdict).size()) == word(verdict);
-}
+bool says(std::string_view text, std::string_view verdict) { return text.starts_with(verdict); }
 
 /// The lines of a cell, stamped as `element`.
 Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& column, const TextStyle& style,
-              int element, const TextMeasurer& measurer, Galley& galley) {
+              int element, const Setting& setting, Galley& galley) {
+    const auto& measurer = setting.measurer;
     const bool signed_cell = cell.verdict && column.width >= sign_width(cell, style) + style.size;
     const double sign = signed_cell ? sign_width(cell, style) : 0.0;
     const std::string_view text = cell_text(cell);
@@ -76,9 +75,8 @@ Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& c
         const double middle =
             baseline_in(style, measurer) - 0.5 * measurer.cap_height(style.face) * style.size;
         put_verdict(lines.front(), *cell.verdict, {first_left(lines) - sign + size / 2.0, middle}, size);
-        if (!says_verdict(text, *cell.verdict)) {
-            mark_all(lines.front(), add_sign(galley, element, std::string{word(*cell.verdict)}));
-        }
+        const auto& verdict = setting.words().verdicts[static_cast<std::size_t>(*cell.verdict)];
+        if (!says(text, verdict)) mark_all(lines.front(), add_sign(galley, element, verdict));
     }
     return lines;
 }
@@ -215,7 +213,7 @@ private:
             const int cell = add_cell(Role::cell, element, plan_.columns.size());
             if (!row.cells.empty()) {
                 grid.lines.push_back(cell_of(row.cells.front(), report::Align::left, whole, group, cell,
-                                             setting_.measurer, galley_));
+                                             setting_, galley_));
             }
             return grid_strips(std::move(grid));
         }
@@ -223,7 +221,7 @@ private:
             const int cell = add_cell(Role::cell, element, 1);
             if (c >= row.cells.size()) continue;
             grid.lines.push_back(cell_of(row.cells[c], table_.columns[c].align, plan_.columns[c], style, cell,
-                                         setting_.measurer, galley_));
+                                         setting_, galley_));
         }
         return grid_strips(std::move(grid));
     }

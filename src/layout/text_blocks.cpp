@@ -67,6 +67,34 @@ void append(Galley& galley, std::vector<Strip> strips, double space_before) {
     std::move(strips.begin(), strips.end(), std::back_inserter(galley.strips));
 }
 
+/// The first picture at the left, the others from the right, all on one foot line. Together they take at most the width.
+void set_pictures(const std::vector<report::Picture>& pictures, const Setting& setting, Galley& galley) {
+    if (pictures.empty()) return;
+    constexpr double gap = 12.0;
+    double total = -gap, height = 0.0;
+    const auto height_of = [](const report::Picture& p) { return p.height_mm * style::millimetre; };
+    const auto width_of = [&](const report::Picture& p) { return height_of(p) * p.image->width / p.image->height; };
+    for (const auto& p : pictures) {
+        total += width_of(p) + gap;
+        height = std::max(height, height_of(p));
+    }
+    const double scale = std::min(1.0, setting.width / total);
+    Strip strip;
+    strip.height = height * scale;
+    double right = setting.width;
+    for (std::size_t i = 0; i < pictures.size(); ++i) {
+        const auto& p = pictures[i == 0 ? 0 : pictures.size() - i];
+        const double w = width_of(p) * scale, h = height_of(p) * scale;
+        const double left = i == 0 ? 0.0 : right - w;
+        if (i > 0) right = left - gap * scale;
+        galley.images.push_back(p.image);
+        const int figure = add_figure(galley, p.alternative, "");
+        strip.items.push_back(ImageItem{{left, strip.height - h, left + w, strip.height}, static_cast<int>(galley.images.size()) - 1, figure});
+    }
+    strip.keep = Keep::near;
+    append(galley, {std::move(strip)}, 14.0);
+}
+
 void set_title(const report::Report& report, const Setting& setting, Galley& galley) {
     const auto& measurer = setting.measurer;
     const auto add = [&](const std::string& text, Role role, const TextStyle& text_style, double before) {
@@ -79,6 +107,7 @@ void set_title(const report::Report& report, const Setting& setting, Galley& gal
     band.height = 4.0;
     put_area(band.items, {0.0, 0.0, setting.width, band.height}, style::accent);
     galley.strips.push_back(std::move(band));
+    set_pictures(report.pictures, setting, galley);
     add(report.author, Role::p, style::in_colour(style::small_head, style::accent), 10.0);
     add(report.title, Role::h1, style::title, 26.0);
     add(report.subtitle, Role::p, style::subtitle, 4.0);
@@ -173,7 +202,7 @@ void set_block(const report::Caution& block, const Setting& setting, Galley& gal
     if (strips.empty() && text.empty()) return;
     const int title = add_element(galley, Role::p);
     mark_text(strips, title);
-    const int sign = add_sign(galley, title, "Caution");
+    const int sign = add_sign(galley, title, setting.words().caution);
     mark_text(text, add_element(galley, Role::p));
     std::move(text.begin(), text.end(), std::back_inserter(strips));
     for (Strip& strip : strips) {
@@ -211,7 +240,7 @@ void set_caption(const std::string& caption, int element, const Setting& setting
 
 Strip continued_caption(const std::string& caption, const Setting& setting) {
     const TextStyle plain = style::in_colour(style::in_face(style::caption, Face::regular), style::grey);
-    const std::string mark = caption.empty() ? "Continued" : "(continued)";
+    const std::string& mark = caption.empty() ? setting.words().continued_alone : setting.words().continued;
     const double mark_width = setting.measurer.width(mark, plain.face, plain.size);
     const auto lines =
         break_label(caption, style::caption, setting.width - mark_width - 6.0, 1, setting.measurer);

@@ -239,7 +239,7 @@ private:
         const Piece pieces[] = {
             {break_label(node.label, plan_.bold, width, 2, setting_.measurer), plan_.bold},
             {break_label(node.detail, plan_.detail, width, 2, setting_.measurer), plan_.detail},
-            {break_label(index_end ? "index circuit" : "", mark, width, 1, setting_.measurer), mark},
+            {break_label(index_end ? setting_.words().index_circuit : std::string{}, mark, width, 1, setting_.measurer), mark},
         };
         double height = 0.0;
         for (const Piece& piece : pieces) {
@@ -327,19 +327,20 @@ private:
         Strip legend;
         legend.height = style::running.leading + 4.0;
         double x = 0.0;
-        const auto add = [&](const char* words, bool glow, std::vector<double> dashes) {
+        const auto& words = setting_.words();
+        const auto add = [&](const std::string& meaning, bool glow, std::vector<double> dashes) {
             constexpr double sample = 24.0;
             const double middle = style::running.leading / 2.0;
             if (glow) put_area(legend.items, {x, middle - 4.5, x + sample, middle + 4.5}, style::glow);
             put_rule(legend.items, {x, middle}, {x + sample, middle}, 1.8, pipe_colour(glow));
             std::get<PathItem>(legend.items.back()).dashes = std::move(dashes);
-            const auto lines = break_label(words, style::running, setting_.width, 1, setting_.measurer);
+            const auto lines = break_label(meaning, style::running, setting_.width, 1, setting_.measurer);
             put_lines(legend.items, lines, {x + sample + 5.0, 0.0}, 0.0, style::running, setting_.measurer);
             x += sample + 5.0 + widest(lines) + 18.0;
         };
-        if (any([](const auto& node) { return node.existing; })) add("existing pipe", false, {});
-        if (any([](const auto& node) { return !node.existing; })) add("new pipe", false, {5.0, 2.6});
-        if (any([](const auto& node) { return node.on_index_circuit; })) add("index circuit", true, {});
+        if (any([](const auto& node) { return node.existing; })) add(words.existing_pipe, false, {});
+        if (any([](const auto& node) { return !node.existing; })) add(words.new_pipe, false, {5.0, 2.6});
+        if (any([](const auto& node) { return node.on_index_circuit; })) add(words.index_circuit, true, {});
         if (legend.items.empty()) return;
         append(galley_, {std::move(legend)}, 4.0);
     }
@@ -359,8 +360,8 @@ private:
 
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley) {
     // A drawing that a page just cannot hold is set in smaller type; one of many pages is not.
-    constexpr double page = style::frame.bottom - style::frame.top - 60.0;
-    constexpr double below_opener = page - 110.0;   // so that a part may open with its drawing
+    const double page = setting.sheet.frame.bottom - setting.sheet.frame.top - 60.0;
+    const double below_opener = page - 110.0;   // so that a part may open with its drawing
     constexpr double sizes[] = {8.4, 7.6, 6.8};
     if (block.nodes.empty()) return set_caption(block.caption, add_element(galley, Role::p), setting, galley);
     for (const double room : {below_opener, page}) {

@@ -12,6 +12,8 @@ namespace {
 using enum Certainty;
 
 constexpr auto table = std::to_array<Source>({
+    {"asbestos-2012", "Control of Asbestos Regulations 2012 (SI 2012/632), Great Britain",
+     from_memory, "in force where the house stands, or the like of it there"},
     {"ashrae-2001", "ASHRAE Handbook Fundamentals, 2001, chapter 21, tables of aqueous glycol",
      read, "read as transcribed in an open property library; inhibited fluids, so that plain glycol "
      "and water differs by up to 17 % in viscosity"},
@@ -25,6 +27,12 @@ constexpr auto table = std::to_array<Source>({
      "domestic premises",
      read, "read on a trade page that quotes it; withdrawn; its bathroom and toilet are also "
      "remembered with 2.0 air changes instead of 3.0"},
+    {"bs-7671", "BS 7671, Requirements for Electrical Installations",
+     from_memory, "the edition in force when the work is done"},
+    {"building-regs-g3", "The Building Regulations 2010 (England), Schedule 1, G3: hot water supply and systems",
+     from_memory, "elsewhere the local rule"},
+    {"building-regs-p", "The Building Regulations 2010 (England), Schedule 1, Part P: electrical safety",
+     from_memory, "elsewhere the local rule"},
     {"chadderton-2007", "D. Chadderton, Building Services Engineering, 5th edition, 2007",
      read, "ventilation constant 0.33 Wh/(m³·K); sizing table for copper, of which only the 15, 28 "
      "and 35 mm columns fit today's tube"},
@@ -38,6 +46,8 @@ constexpr auto table = std::to_array<Source>({
      computed, "the cubic between Reynolds numbers 2000 and 4000 is common practice, no source"},
     {"common-practice", "Common practice, no source",
      common_practice, ""},
+    {"coshh-2002", "Control of Substances Hazardous to Health Regulations 2002 (SI 2002/2677), Great Britain",
+     from_memory, ""},
     {"darby-3k", "R. Darby, Chemical Engineering Fluid Mechanics, 2001: three-constant loss factors",
      computed, "for 3/4 inch and a Reynolds number of 10 000, with the constants as printed in an "
      "open library"},
@@ -57,6 +67,8 @@ constexpr auto table = std::to_array<Source>({
      "bridges",
      from_memory, "textbooks in the United Kingdom use 0.33 Wh/(m³·K); the difference is 3 % of "
      "ventilation"},
+    {"en-378", "EN 378, Refrigerating systems and heat pumps: safety and environmental requirements",
+     from_memory, "the maker's instructions govern the zone that has to be kept clear"},
     {"en-442", "BS EN 442-1 and -2:2014, Radiators and convectors: output at 75/65/20 °C, stated at "
      "50 K, growing with the excess to the power n",
      read, "excess and temperatures read on a trade page, the power law from memory; where the log "
@@ -66,9 +78,15 @@ constexpr auto table = std::to_array<Source>({
     {"faber-kell-2002", "Faber and Kell's Heating and Air-conditioning of Buildings, 9th edition, "
      "tables 9.1, 9.2",
      read, "loss factors, stated there to sum up CIBSE Guide C4; velocities of normal practice"},
+    {"gas-safety-1998", "Gas Safety (Installation and Use) Regulations 1998 (SI 1998/2451), Great Britain",
+     from_memory, "elsewhere the local rule"},
     {"heating-table", "Table of loss factors for heating pipework on an open engineering reference "
      "site",
      read, "15 and 20 mm; its radiators are 3.0 and its elbows 2.0"},
+    {"hse-hsg274", "HSE guidance HSG274, Legionnaires' disease: technical guidance",
+     from_memory, "part 2 is on hot and cold water systems"},
+    {"hse-l8", "HSE Approved Code of Practice L8, Legionnaires' disease: the control of legionella bacteria",
+     from_memory, "binds landlords and employers"},
     {"iapws-if97", "IAPWS R7-97(2012), Industrial Formulation 1997: water and steam, region 1",
      read, "273.15 to 623.15 K, up to 100 MPa; within 0.003 % in density of the scientific "
      "formulation"},
@@ -91,6 +109,8 @@ constexpr auto table = std::to_array<Source>({
      from_memory, "bore is outside diameter less two walls; the bore inside an insert differs "
      "between makes: measure"},
     {"iso-6946", "BS EN ISO 6946:2017, Thermal resistance and transmittance",
+     from_memory, ""},
+    {"manual-handling-1992", "Manual Handling Operations Regulations 1992 (SI 1992/2793), Great Britain",
      from_memory, ""},
     {"melinder-2010", "A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, "
      "IIF-IIR 2010",
@@ -122,6 +142,8 @@ constexpr auto table = std::to_array<Source>({
     {"velocity-preferred", "0.9 m/s, common practice, no source",
      common_practice, "normal practice is 0.25 to 0.75 m/s in 10 to 20 mm and 0.5 to 1.0 m/s in 25 "
      "to 40 mm (Faber and Kell, table 9.2)"},
+    {"work-at-height-2005", "Work at Height Regulations 2005 (SI 2005/735), Great Britain",
+     from_memory, ""},
 });
 
 }  // namespace

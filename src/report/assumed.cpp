@@ -4,6 +4,7 @@
 
 #include "report/blocks.hpp"
 #include "report/words.hpp"
+#include "texts/assumed.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,61 +14,68 @@ namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::assumed;
+
+template <class Text>
+std::string words_of(const templates::Texts& words) {
+    return words(Text{});
+}
+
 struct Phrase {
     std::string_view what;   ///< as the register says it
-    std::string_view plain;
+    std::string (*plain)(const templates::Texts& words);
 };
 constexpr auto phrases = std::to_array<Phrase>({
-    {"outdoor temperature on the milder day", "How mild the milder day is"},
-    {"pipe in the floor", "How long the pipes in the floors are"},
-    {"temperature drop of emitter", "How much a radiator cools the water"},
-    {"Kv of valves, m³/h", "How much water the radiator valves let through"},
-    {"heat loss of pipe", "How much heat bare pipes lose"},
-    {"surroundings of pipe", "How cold it is round the pipes"},
-    {"flow temperature of mixing set", "How warm the mixed water is"},
-    {"temperature drop beyond mixing set", "How much the floors cool the water"},
-    {"flow on the source's side", "How much water goes through the heat source"},
-    {"content of buffer or volumiser", "How much water the tank beside the heat source holds"},
-    {"UA of plate exchanger", "How well the plate passes heat on"},
-    {"pressure drop of plate or volumiser", "How hard the plate or tank is to push through"},
-    {"flow of that drop", "How hard the plate or tank is to push through"},
-    {"heat source maximum drop", "How much the heat source may cool the water"},
-    {"design outdoor temperature", "How cold it gets outside"},
-    {"flow temperature", "How warm the water leaves the heat source"},
-    {"temperature drop", "How much the water cools on its way round"},
-    {"preferred velocity", "How fast water may move in pipes"},
-    {"velocity limit", "How fast water may move in pipes"},
-    {"preferred pressure gradient", "How hard a pipe may be to push water through"},
-    {"glycol concentration", "How much antifreeze the water holds"},
-    {"U-value, wall", "How well the walls hold heat"},
-    {"U-value, roof", "How well the roof holds heat"},
-    {"U-value, glazing", "How well the windows hold heat"},
-    {"floor insulation", "How well the floor holds heat"},
-    {"thermal bridge allowance", "How much heat slips out at corners and edges"},
-    {"thermal bridge allowance, elements", "How much heat slips out at corners and edges"},
-    {"area of element", "How large walls, windows and floors are"},
-    {"U-value of element", "How well walls, windows and floors hold heat"},
-    {"share of the design difference beyond element", "How cold spaces without heating get"},
-    {"temperature beyond element", "How cold spaces without heating get"},
-    {"floor area", "How large the rooms are"},
-    {"ceiling height", "How high the rooms are"},
-    {"room temperature", "How warm the rooms are to be"},
-    {"air changes per hour", "How much fresh air passes through"},
-    {"heat loss rate", "How much heat each square metre of a room loses"},
-    {"heat loss, other survey", "How much heat a room loses"},
-    {"emitter output at 50 K", "How much heat a radiator gives"},
-    {"emitter exponent", "How much less a radiator gives with cooler water"},
-    {"emitter length", "How large the radiators are"},
-    {"emitter height", "How large the radiators are"},
-    {"section length", "How long the pipes are"},
-    {"bore", "How wide the pipes are inside"},
-    {"bore at inserts", "How wide the pipes are inside"},
-    {"roughness", "How smooth the pipes are inside"},
-    {"heat source capacity", "How much heat the heat source makes"},
-    {"heat source minimum flow", "How much water the heat source needs"},
-    {"heat source pressure drop", "How hard the heat source is to push water through"},
-    {"flow of that pressure drop", "How hard the heat source is to push water through"},
-    {"circulator curve", "How strong the pump is"},
+    {"outdoor temperature on the milder day", words_of<milder_day>},
+    {"pipe in the floor", words_of<floor_pipes>},
+    {"temperature drop of emitter", words_of<radiator_drop>},
+    {"Kv of valves, m³/h", words_of<radiator_valves>},
+    {"heat loss of pipe", words_of<bare_pipes>},
+    {"surroundings of pipe", words_of<round_pipes>},
+    {"flow temperature of mixing set", words_of<mixed_water>},
+    {"temperature drop beyond mixing set", words_of<floor_drop>},
+    {"flow on the source's side", words_of<source_flow>},
+    {"content of buffer or volumiser", words_of<tank_content>},
+    {"UA of plate exchanger", words_of<plate_passes>},
+    {"pressure drop of plate or volumiser", words_of<plate_resists>},
+    {"flow of that drop", words_of<plate_resists>},
+    {"heat source maximum drop", words_of<source_drop>},
+    {"design outdoor temperature", words_of<outdoors>},
+    {"flow temperature", words_of<flow>},
+    {"temperature drop", words_of<drop>},
+    {"preferred velocity", words_of<speed>},
+    {"velocity limit", words_of<speed>},
+    {"preferred pressure gradient", words_of<gradient>},
+    {"glycol concentration", words_of<antifreeze>},
+    {"U-value, wall", words_of<walls>},
+    {"U-value, roof", words_of<roof>},
+    {"U-value, glazing", words_of<windows>},
+    {"floor insulation", words_of<floor>},
+    {"thermal bridge allowance", words_of<corners>},
+    {"thermal bridge allowance, elements", words_of<corners>},
+    {"area of element", words_of<element_areas>},
+    {"U-value of element", words_of<elements>},
+    {"share of the design difference beyond element", words_of<spaces_beyond>},
+    {"temperature beyond element", words_of<spaces_beyond>},
+    {"floor area", words_of<room_areas>},
+    {"ceiling height", words_of<room_heights>},
+    {"room temperature", words_of<room_temperatures>},
+    {"air changes per hour", words_of<fresh_air>},
+    {"heat loss rate", words_of<loss_rate>},
+    {"heat loss, other survey", words_of<room_loss>},
+    {"emitter output at 50 K", words_of<radiator_output>},
+    {"emitter exponent", words_of<radiator_exponent>},
+    {"emitter length", words_of<radiator_sizes>},
+    {"emitter height", words_of<radiator_sizes>},
+    {"section length", words_of<pipe_lengths>},
+    {"bore", words_of<pipe_bores>},
+    {"bore at inserts", words_of<pipe_bores>},
+    {"roughness", words_of<pipe_roughness>},
+    {"heat source capacity", words_of<source_capacity>},
+    {"heat source minimum flow", words_of<source_least_flow>},
+    {"heat source pressure drop", words_of<source_resists>},
+    {"flow of that pressure drop", words_of<source_resists>},
+    {"circulator curve", words_of<pump>},
 });
 
 /// All lines of the register that the household hears of as one.
@@ -96,7 +104,7 @@ std::vector<Theme> themes(const Context& c) {
     std::vector<Theme> out;
     for (const auto& a : c.inputs) {
         if (!design::needs_care(a)) continue;
-        const std::string phrase = plain_input(a.what);
+        const std::string phrase = plain_input(c.words, a.what);
         auto theme = std::find_if(out.begin(), out.end(), [&](const Theme& t) { return t.phrase == phrase; });
         if (theme == out.end()) theme = out.insert(out.end(), Theme{phrase, {}, 0.0, 0});
         take_in(*theme, a);
@@ -108,25 +116,23 @@ constexpr double least_told_watts = 0.5;
 
 bool tells(const Theme& t) { return t.verdicts > 0 || t.watts >= least_told_watts; }
 
-std::string sentence(const Theme& theme) {
-    std::string out = bold(theme.phrase);
-    if (!theme.subjects.empty()) out += " (" + list_of(theme.subjects, 3) + ")";
-    out += ".";
-    if (theme.watts >= least_told_watts) {
-        out += " If we are wrong, the heat needed may change by up to " + fixed(theme.watts, 0) + " watts.";
-    }
+std::string sentence(const Context& c, const Theme& theme) {
+    std::string out = theme.subjects.empty()
+                          ? c.words(theme_alone{.theme = theme.phrase})
+                          : c.words(theme_of{.theme = theme.phrase,
+                                             .subjects = list_of(c.words, theme.subjects, 3)});
+    if (theme.watts >= least_told_watts) out += " " + c.words(heat_may_change{.watts = fixed(theme.watts, 0)});
     if (theme.verdicts > 0) {
-        out += " Up to " + count_of(static_cast<std::size_t>(theme.verdicts), "verdict", "verdicts") +
-               " could then change.";
+        out += " " + c.words(verdicts_may_change{.count = static_cast<std::size_t>(theme.verdicts)});
     }
     return out;
 }
 
 }   // namespace
 
-std::string plain_input(std::string_view what) {
+std::string plain_input(const templates::Texts& words, std::string_view what) {
     for (const auto& phrase : phrases) {
-        if (phrase.what == what) return std::string{phrase.plain};
+        if (phrase.what == what) return phrase.plain(words);
     }
     return capital(std::string{what});
 }
@@ -137,14 +143,11 @@ Blocks assumed_in_plain_words(const Context& c) {
     const auto care =
         static_cast<std::size_t>(std::count_if(c.inputs.begin(), c.inputs.end(), design::needs_care));
     if (care == 0) {
-        say(out, "Nothing. Every value was measured or comes from a document.");
+        say(out, c.words(nothing{}));
         return out;
     }
-    say(out,
-        "Not everything in a house can be seen or measured. Our list of values has " +
-            count_of(c.inputs.size(), "line", "lines") + ". Of these, " +
-            fixed(static_cast<double>(care), 0) + (care == 1 ? " is" : " are") +
-            " a fair guess or a usual figure. Part 3 names each one. If you know better, tell the designer.");
+    say(out, c.words(explained{.lines = c.words(lines{.count = c.inputs.size()}),
+                               .guesses = c.words(guesses{.count = care})}));
     auto all = themes(c);
     std::stable_sort(all.begin(), all.end(), [](const Theme& a, const Theme& b) {
         return a.verdicts != b.verdicts ? a.verdicts > b.verdicts : a.watts > b.watts;
@@ -152,10 +155,10 @@ Blocks assumed_in_plain_words(const Context& c) {
     List list;
     for (const auto& theme : all) {
         if (list.items.size() == told || !tells(theme)) break;
-        list.items.push_back(sentence(theme));
+        list.items.push_back(sentence(c, theme));
     }
     if (list.items.empty()) return out;
-    say(out, "These could make the most difference. Each is tried alone:");
+    say(out, c.words(most_told{}));
     out.push_back(std::move(list));
     return out;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "loopfolio/base/number_text.hpp"
+#include "report/labels.hpp"
 #include "report/parts.hpp"
 
 #include <initializer_list>
@@ -41,16 +42,16 @@ inline Column plain_column(std::string head, std::string unit) {
     return Column{std::move(head), std::move(unit), Align::decimal, 0.5};
 }
 
-inline Cell verdict_cell(Verdict verdict) { return Cell{std::string{word(verdict)}, verdict}; }
+inline Cell verdict_cell(const Context& c, Verdict verdict) { return Cell{label(c, verdict), verdict}; }
 
 inline Row row(std::initializer_list<std::string> texts) {
     Row out;
     for (const auto& text : texts) out.cells.push_back(Cell{text, {}});
     return out;
 }
-inline Row row(std::initializer_list<std::string> texts, Verdict verdict) {
+inline Row row(const Context& c, std::initializer_list<std::string> texts, Verdict verdict) {
     Row out = row(texts);
-    out.cells.push_back(verdict_cell(verdict));
+    out.cells.push_back(verdict_cell(c, verdict));
     return out;
 }
 inline Row sum_row(std::initializer_list<std::string> texts) {

@@ -4,6 +4,7 @@
 
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/caveats.hpp"
 
 #include <map>
 
@@ -11,55 +12,59 @@ namespace loopfolio::report {
 
 namespace {
 
-/// What a flag says of its subject; one sentence for all subjects of a kind.
-struct CaveatText {
-    design::Caveat caveat;
-    std::string_view before;
-    std::string_view after;
-};
-constexpr CaveatText caveat_texts[] = {
-    {design::Caveat::transition_flow,
-     "Flow between laminar and turbulent (Reynolds number 2,000 to 4,000) in ",
-     ": friction there is a blend of the two laws and less certain."},
-    {design::Caveat::still_section, "No water moves in ", ": the section feeds no emitter with a load."},
-    {design::Caveat::methods_differ, "Heat loss by area and by elements more than 25% apart in ",
-     ": look at the survey again before relying on either."},
-    {design::Caveat::rating_far_off, "The stated output is far from typical for the size of ",
-     ": check that it is the rating at 50 K."},
-    {design::Caveat::curve_exceeded, "The design flow lies beyond the end of the curve of ",
-     ": its head there is taken as none."},
-    {design::Caveat::low_excess, "The water is less than 10 K warmer than the room on the mean at ",
-     ": ratings are measured above that, so the output is less certain."},
-    {design::Caveat::loft_not_stated, "The roof's insulation is not stated in ",
-     ": the default of its era takes a loft of unknown thickness as bare; state its U-value."},
-    {design::Caveat::unusual_rate, "Heat loss outside 15 to 250 W/m² in ",
-     ": look at area, fabric and rate again."},
-    {design::Caveat::outside_table,
-     "The heat source's performance is asked for outside the maker's table for ", ": none is stated."},
+using namespace texts::caveats;
+
+/// In the order in which they are told.
+constexpr design::Caveat order[] = {
+    design::Caveat::transition_flow,
+    design::Caveat::still_section,
+    design::Caveat::methods_differ,
+    design::Caveat::rating_far_off,
+    design::Caveat::curve_exceeded,
+    design::Caveat::low_excess,
+    design::Caveat::loft_not_stated,
+    design::Caveat::unusual_rate,
+    design::Caveat::outside_table,
 };
 
-std::string flagged(const job::Job& job, const design::Flag& flag) {
+/// What a flag says of its subjects; one sentence for all subjects of a kind.
+std::string sentence(const templates::Texts& words, design::Caveat caveat, std::string subjects) {
+    switch (caveat) {
+        case design::Caveat::transition_flow: return words(transition_flow{.subjects = std::move(subjects)});
+        case design::Caveat::still_section: return words(still_section{.subjects = std::move(subjects)});
+        case design::Caveat::methods_differ: return words(methods_differ{.subjects = std::move(subjects)});
+        case design::Caveat::rating_far_off: return words(rating_far_off{.subjects = std::move(subjects)});
+        case design::Caveat::curve_exceeded: return words(curve_exceeded{.subjects = std::move(subjects)});
+        case design::Caveat::low_excess: return words(low_excess{.subjects = std::move(subjects)});
+        case design::Caveat::loft_not_stated: return words(loft_not_stated{.subjects = std::move(subjects)});
+        case design::Caveat::unusual_rate: return words(unusual_rate{.subjects = std::move(subjects)});
+        case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
+    }
+    return "";
+}
+
+std::string flagged(const job::Job& job, const design::Flag& flag, const templates::Texts& words) {
     const auto i = static_cast<std::size_t>(flag.index);
-    if (flag.caveat == design::Caveat::outside_table) return "water at " + degrees(Temperature::from_celsius(flag.figure));
+    if (flag.caveat == design::Caveat::outside_table) return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
     switch (flag.subject) {
         case design::Subject::room: return name_of(job.rooms.at(i));
         case design::Subject::emitter: return job.emitters.at(i).id;
         case design::Subject::section: return job.sections.at(i).id;
-        case design::Subject::circulator: return "the circulator";
+        case design::Subject::circulator: return words(the_circulator{});
     }
     return "";
 }
 
 }   // namespace
 
-std::vector<std::string> caveats(const job::Job& filled, const design::Design& design) {
+std::vector<std::string> caveats(const job::Job& filled, const design::Design& design, const templates::Texts& words) {
     std::map<design::Caveat, std::vector<std::string>> subjects;
-    for (const auto& flag : design.flags) subjects[flag.caveat].push_back(flagged(filled, flag));
+    for (const auto& flag : design.flags) subjects[flag.caveat].push_back(flagged(filled, flag, words));
     std::vector<std::string> out;
-    for (const auto& caveat : caveat_texts) {
-        const auto found = subjects.find(caveat.caveat);
-        if (found == subjects.end()) continue;
-        out.push_back(std::string{caveat.before} + list_of(found->second) + std::string{caveat.after});
+    for (const auto caveat : order) {
+        if (const auto found = subjects.find(caveat); found != subjects.end()) {
+            out.push_back(sentence(words, caveat, list_of(words, found->second)));
+        }
     }
     return out;
 }

@@ -6,24 +6,33 @@
 #include "report/labels.hpp"
 #include "report/plant_words.hpp"
 #include "report/words.hpp"
+#include "texts/changes.hpp"
+#include "texts/common.hpp"
 
 #include <algorithm>
 
 namespace loopfolio::report {
 
-std::string watts(Power power) { return figure(power, unit::watt, 0) + " watts"; }
+using namespace texts::changes;
+
+std::string watts(Power power) { return figure(power, unit::watt, 0); }
 
 std::string radiator_name(const Context& c, std::size_t i) {
     const auto& emitter = c.job.emitters[i];
-    return bold(name_of(room_of(c, c.design.emitters[i]))) +
-           (emitter.name.empty() ? "" : ", " + emitter.name) + " (" + emitter.id + ")";
+    std::string room = name_of(room_of(c, c.design.emitters[i]));
+    if (emitter.name.empty()) return c.words(radiator{.room = std::move(room), .mark = emitter.id});
+    return c.words(radiator_named{.room = std::move(room), .name = emitter.name, .mark = emitter.id});
 }
 
 std::string pipe_name(const Context& c, std::size_t i) {
     const auto& section = c.job.sections[i];
-    std::string out = bold(section.id) + ", " + text(section.length.value, unit::metre, 1) + " of " +
-                      pipe_label(section.pipe);
-    return section.where.empty() ? out : out + ", " + section.where;
+    std::string length = text(section.length.value, unit::metre, 1);
+    std::string kind = pipe_label(c, section.pipe);
+    if (section.where.empty()) {
+        return c.words(pipe{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
+    }
+    return c.words(pipe_placed{
+        .mark = section.id, .length = std::move(length), .kind = std::move(kind), .place = section.where});
 }
 
 std::string room_reached(const Context& c, std::size_t i) {
@@ -33,44 +42,48 @@ std::string room_reached(const Context& c, std::size_t i) {
 
 namespace {
 
-std::string emitter_remedy(const design::EmitterResult& emitter) {
-    return "a radiator (or two together) rated at " + watts(emitter.needed_at_50k) + " or more";
+std::string emitter_remedy(const Context& c, const design::EmitterResult& emitter) {
+    return c.words(larger_radiator{.needed = watts(emitter.needed_at_50k)});
 }
 
 std::string emitter_sentence(const Context& c, std::size_t i) {
     const auto& result = c.design.emitters[i];
-    std::string out = radiator_name(c, i) + ": it would give " + watts(result.output) +
-                      ", but it needs to give " + watts(result.load) + ".";
-    if (c.design.rooms[static_cast<std::size_t>(result.room)].reached) {
-        out += " On the coldest design day the room would only reach " + room_reached(c, i) +
-               "\u00a0°C and not " + degrees(room_of(c, result).temperature.value) + ".";
+    if (!c.design.rooms[static_cast<std::size_t>(result.room)].reached) {
+        return c.words(small_radiator{.radiator = radiator_name(c, i),
+                                      .output = watts(result.output),
+                                      .load = watts(result.load),
+                                      .remedy = emitter_remedy(c, result)});
     }
-    return out + " To put it right: " + emitter_remedy(result) + ".";
+    return c.words(small_radiator_cold_room{.radiator = radiator_name(c, i),
+                                            .output = watts(result.output),
+                                            .load = watts(result.load),
+                                            .reached = room_reached(c, i) + "\u00a0°C",
+                                            .wanted = degrees(room_of(c, result).temperature.value),
+                                            .remedy = emitter_remedy(c, result)});
 }
 
 Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) {
     Table table;
-    table.caption = "Radiator by radiator";
-    table.columns = {words_column("Radiator", 1.5), figure_column("Gives", "watts"),
-                     figure_column("Needed", "watts"), plain_column("Room would reach", "°C"),
-                     words_column("What would put it right", 2.0)};
+    table.caption = c.words(radiators_caption{});
+    table.columns = {words_column(c.words(radiators_radiator{}), 1.5),
+                     figure_column(c.words(radiators_gives{}), c.words(radiators_watts{})),
+                     figure_column(c.words(radiators_needed{}), c.words(radiators_watts{})),
+                     plain_column(c.words(radiators_reached{}), "°C"),
+                     words_column(c.words(radiators_remedy{}), 2.0)};
     for (const std::size_t i : emitters) {
         const auto& result = c.design.emitters[i];
-        table.rows.push_back(
-            row({radiator_name(c, i), figure(result.output, unit::watt, 0),
-                 figure(result.load, unit::watt, 0), room_reached(c, i), capital(emitter_remedy(result))}));
+        table.rows.push_back(row({radiator_name(c, i), watts(result.output), watts(result.load),
+                                  room_reached(c, i), capital(emitter_remedy(c, result))}));
     }
     return table;
 }
 
 void small_emitters(Blocks& out, const Context& c, const std::vector<std::size_t>& emitters) {
     if (emitters.empty()) return;
-    heading(out, 2, emitters.size() == 1 ? "A radiator that is too small" : "Radiators that are too small");
-    say(out, "Cooler water gives off less heat. With water at " + degrees(c.design.flow) + ", " +
-                 count_of(emitters.size(), "radiator", "radiators") +
-                 " would not give the heat that the room loses. A bigger radiator gives the same heat from "
-                 "cooler water. A catalogue states a radiator's heat with water 50 °C warmer than the room. "
-                 "That is the rating that we name here.");
+    heading(out, 2, c.words(small_radiators_heading{.count = emitters.size()}));
+    say(out, c.words(small_radiators_explained{
+                 .flow = degrees(c.design.flow),
+                 .radiators = c.words(texts::common::radiators{.count = emitters.size()})}));
     if (emitters.size() <= told_singly) {
         List list;
         for (const std::size_t i : emitters) list.items.push_back(emitter_sentence(c, i));
@@ -78,12 +91,7 @@ void small_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
     } else {
         out.push_back(emitter_table(c, emitters));
     }
-    if (const auto flow = flow_for_all(c.design)) {
-        say(out, "If every radiator stayed, the water would have to leave the heat source at " +
-                     degrees(*flow) +
-                     ". Not every heat source can make that, and it may cost more to run. Talk it over with "
-                     "the designer before you choose.");
-    }
+    if (const auto flow = flow_for_all(c.design)) say(out, c.words(warmer_water{.flow = degrees(*flow)}));
 }
 
 std::string speed(double metres_per_second) { return fixed(metres_per_second, 2); }
@@ -94,29 +102,37 @@ bool tell_drop(const Context& c, const design::SectionResult& section) {
     return section.drop_to_keep && section.drop_to_keep->si() <= 2.0 * c.design.drop.si();
 }
 
+std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }
+
 std::string section_remedy(const Context& c, const design::SectionResult& section) {
-    std::string out;
-    if (section.next_size != nullptr) out = std::string{section.next_size->label} + " pipe in its place";
-    if (tell_drop(c, section)) {
-        out += out.empty() ? "" : ", or ";
-        out += "water that comes back " + trimmed(section.drop_to_keep->si(), 1) +
-               "\u00a0°C cooler than it leaves (now " + trimmed(c.design.drop.si(), 1) + "\u00a0°C)";
+    const bool cooler = tell_drop(c, section);
+    if (section.next_size == nullptr) {
+        if (!cooler) return c.words(pipe_remedy_second{});
+        return c.words(pipe_remedy_cooler{.back = kelvins(*section.drop_to_keep),
+                                          .now = kelvins(c.design.drop)});
     }
-    return out.empty() ? "a second pair of pipes, because no larger size of this kind will do" : out;
+    std::string wider = c.named(section.next_size->label);
+    if (!cooler) return c.words(pipe_remedy_wider{.wider = std::move(wider)});
+    return c.words(pipe_remedy_either{.wider = std::move(wider),
+                                      .back = kelvins(*section.drop_to_keep),
+                                      .now = kelvins(c.design.drop)});
 }
 
 std::string section_sentence(const Context& c, std::size_t i) {
     const auto& result = c.design.sections[i];
-    return pipe_name(c, i) + ": the water would have to move at " + speed(result.velocity.figure) +
-           " metres a second. The limit is " + speed(result.velocity.limit) +
-           ". To put it right: " + section_remedy(c, result) + ".";
+    return c.words(small_pipe{.pipe = pipe_name(c, i),
+                              .speed = speed(result.velocity.figure),
+                              .limit = speed(result.velocity.limit),
+                              .remedy = section_remedy(c, result)});
 }
 
 Table section_table(const Context& c, const std::vector<std::size_t>& sections) {
     Table table;
-    table.caption = "Pipe by pipe";
-    table.columns = {words_column("Pipe", 1.5), plain_column("Speed", "metres a second"),
-                     plain_column("Limit", "metres a second"), words_column("What would put it right", 1.5)};
+    table.caption = c.words(pipes_caption{});
+    table.columns = {words_column(c.words(pipes_pipe{}), 1.5),
+                     plain_column(c.words(pipes_speed{}), c.words(pipes_metres_a_second{})),
+                     plain_column(c.words(pipes_limit{}), c.words(pipes_metres_a_second{})),
+                     words_column(c.words(pipes_remedy{}), 1.5)};
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
         table.rows.push_back(row({pipe_name(c, i), speed(result.velocity.figure),
@@ -127,13 +143,10 @@ Table section_table(const Context& c, const std::vector<std::size_t>& sections) 
 
 void small_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& sections) {
     if (sections.empty()) return;
-    heading(out, 2, sections.size() == 1 ? "A pipe that is too small" : "Pipes that are too small");
-    say(out,
-        "Cooler water carries less heat, so more of it has to flow. In a narrow pipe it must move fast. Fast "
-        "water makes noise and can wear the pipe away. We keep it below " +
-            figure(c.job.conditions.velocity_limit.value, unit::metre_per_second, 2) +
-            " metres a second. People walk at about 1.4 metres a second.");
-    say(out, "Each length named here stands for two pipes: one takes the water out and one brings it back.");
+    heading(out, 2, c.words(small_pipes_heading{.count = sections.size()}));
+    say(out, c.words(small_pipes_explained{
+                 .limit = figure(c.job.conditions.velocity_limit.value, unit::metre_per_second, 2)}));
+    say(out, c.words(small_pipes_paired{}));
     if (sections.size() <= told_singly) {
         List list;
         for (const std::size_t i : sections) list.items.push_back(section_sentence(c, i));
@@ -141,26 +154,20 @@ void small_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& 
     } else {
         out.push_back(section_table(c, sections));
     }
-    if (std::none_of(sections.begin(), sections.end(),
-                     [&](std::size_t i) { return tell_drop(c, c.design.sections[i]); })) {
-        return;
-    }
-    say(out,
-        "Letting the water come back cooler has a price: every radiator then gives a little less heat. The "
-        "design has to be made again before it is chosen.");
+    const bool cooler = std::any_of(sections.begin(), sections.end(),
+                                    [&](std::size_t i) { return tell_drop(c, c.design.sections[i]); });
+    if (cooler) say(out, c.words(cooler_has_a_price{}));
 }
 
 void bare_rooms(Blocks& out, const Context& c, const std::vector<std::size_t>& rooms) {
     if (rooms.empty()) return;
-    heading(out, 2, rooms.size() == 1 ? "A room with no radiator" : "Rooms with no radiator");
-    say(out, "A room that is to be kept warm needs at least 1 radiator. " +
-                 std::string{rooms.size() == 1 ? "This one has 0:" : "These have 0:"});
+    heading(out, 2, c.words(bare_rooms_heading{.count = rooms.size()}));
+    say(out, c.words(bare_rooms_explained{.count = rooms.size()}));
     List list;
     for (const std::size_t i : rooms) {
-        list.items.push_back(
-            bold(name_of(c.job.rooms[i])) + ": it loses " + watts(c.design.rooms[i].loss) +
-            " on the coldest design day. To put it right: a radiator that gives this with water at " +
-            degrees(c.design.flow) + ".");
+        list.items.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]),
+                                               .loss = watts(c.design.rooms[i].loss),
+                                               .flow = degrees(c.design.flow)}));
     }
     out.push_back(std::move(list));
 }
@@ -170,7 +177,7 @@ void bare_rooms(Blocks& out, const Context& c, const std::vector<std::size_t>& r
 Blocks changes_in_plain_words(const Context& c, const Points& change) {
     Blocks out;
     if (change.count() == 0) {
-        say(out, "Nothing has to change. Every figure that we checked keeps its limit.");
+        say(out, c.words(nothing_changes{}));
         return out;
     }
     bare_rooms(out, c, change.bare_rooms);

@@ -5,37 +5,42 @@
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/commissioning.hpp"
 
 namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::commissioning;
+
+std::string filled_with(const Context& c) {
+    const auto& fluid = c.job.fluid;
+    const std::string concentration = text(fluid.concentration.value, unit::percent, 0);
+    if (fluid.basis == job::ConcentrationBasis::mass) {
+        return c.words(filled_by_mass{.fluid = label(c, fluid.kind), .concentration = concentration});
+    }
+    return c.words(filled_by_volume{.fluid = label(c, fluid.kind), .concentration = concentration});
+}
+
 Checklist cleaning(const Context& c) {
     Checklist list;
     list.items = {
-        {"Existing system surveyed again: sections and emitters are as in the schedules", ""},
-        {"New pipe and emitters fitted as in the schedules; joints pressure tested at", "bar"},
-        {"System flushed and cleaned as BS 7593 describes; method", ""},
-        {"Strainer and magnetic filter fitted and cleaned", ""},
-        {"Cold fill pressure", "bar"},
-        {"Air pre-charge of the expansion vessel", "bar"},
+        {c.words(surveyed_again{}), ""},
+        {c.words(pressure_tested{}), "bar"},
+        {c.words(flushed{}), ""},
+        {c.words(strainer{}), ""},
+        {c.words(cold_fill{}), "bar"},
+        {c.words(pre_charge{}), "bar"},
     };
     if (c.job.fluid.kind == job::FluidName::water) {
-        list.items.push_back({"Inhibitor dosed by its maker's instructions; dose", "L"});
+        list.items.push_back({c.words(inhibitor{}), "L"});
     } else {
-        list.items.push_back(
-            {"Filled with " + std::string{label(c.job.fluid.kind)} + " at " +
-                 text(c.job.fluid.concentration.value, unit::percent, 0) +
-                 (c.job.fluid.basis == job::ConcentrationBasis::mass ? " by mass" : " by volume") +
-                 "; measured",
-             "%"});
+        list.items.push_back({filled_with(c), "%"});
         if (c.design.freezing) {
-            list.items.push_back(
-                {"Frost protection measured (design: " + text(*c.design.freezing, unit::celsius, 1) + ")",
-                 "°C"});
+            list.items.push_back({c.words(frost{.freezing = text(*c.design.freezing, unit::celsius, 1)}), "°C"});
         }
     }
-    list.items.push_back({"Air let out of every emitter and high point", ""});
+    list.items.push_back({c.words(vented{}), ""});
     return list;
 }
 
@@ -43,37 +48,36 @@ Checklist running(const Context& c) {
     const auto& duty = c.design.duty;
     Checklist list;
     list.items = {
-        {"Circulator set to (design: " + text(duty.head, unit::kilopascal, 1) + ", " +
-             fixed(metres_of_water(duty.head, c.design), 2) + " m)",
-         ""},
-        {"Flow rate measured (design: " + text(duty.volume_flow, unit::litre_per_minute, 1) + ")", "L/min"},
-        {"Flow temperature measured (design: " + text(c.design.flow, unit::celsius, 1) + ")", "°C"},
-        {"Return temperature measured (design: " + text(c.design.return_, unit::celsius, 1) + ")", "°C"},
-        {"Outdoor temperature at that time", "°C"},
+        {c.words(circulator_set{.head = text(duty.head, unit::kilopascal, 1),
+                                .column = fixed(metres_of_water(duty.head, c.design), 2) + " m"}), ""},
+        {c.words(flow_rate{.flow = text(duty.volume_flow, unit::litre_per_minute, 1)}), "L/min"},
+        {c.words(flow_temperature{.flow = text(c.design.flow, unit::celsius, 1)}), "°C"},
+        {c.words(return_temperature{.back = text(c.design.return_, unit::celsius, 1)}), "°C"},
+        {c.words(outdoor_temperature{}), "°C"},
     };
     return list;
 }
 
-Checklist handing_over() {
+Checklist handing_over(const Context& c) {
     Checklist list;
     list.items = {
-        {"Controls set: weather compensation, room temperature, times; as the designer states", ""},
-        {"Safety valve, pressure relief and cut-outs tested by the makers' instructions", ""},
-        {"Insulation made good on pipes outside the heated rooms", ""},
-        {"Household shown how to run the system, and what to leave alone", ""},
-        {"Makers' instructions, certificates and this pack handed over", ""},
+        {c.words(controls{}), ""},
+        {c.words(safety{}), ""},
+        {c.words(insulation{}), ""},
+        {c.words(household_shown{}), ""},
+        {c.words(papers{}), ""},
     };
     return list;
 }
 
-Table deviations() {
+Table deviations(const Context& c) {
     constexpr int blank_lines = 6;
     Table table;
-    table.caption = "Deviations from this pack";
-    table.columns = {name_column("No."), words_column("What was done instead", 3.0), words_column("Why", 2.0),
-                     words_column("Agreed with", 1.0)};
+    table.caption = c.words(deviations_caption{});
+    table.columns = {name_column(c.words(column_number{})), words_column(c.words(column_done{}), 3.0),
+                     words_column(c.words(column_why{}), 2.0), words_column(c.words(column_agreed{}), 1.0)};
     for (int i = 1; i <= blank_lines; ++i) table.rows.push_back(row({fixed(i, 0), "", "", ""}));
-    table.note = "Leave no deviation unwritten: the figures of this pack hold only for what it shows.";
+    table.note = c.words(deviations_note{});
     return table;
 }
 
@@ -81,14 +85,14 @@ Table deviations() {
 
 Blocks commissioning(const Context& c) {
     Blocks out;
-    heading(out, 2, "Before it runs");
+    heading(out, 2, c.words(before_heading{}));
     out.push_back(cleaning(c));
-    heading(out, 2, "Running and balancing");
+    heading(out, 2, c.words(running_heading{}));
     out.push_back(running(c));
     if (!c.operation.as_found.valves.empty()) out.push_back(balancing_table(c));
-    heading(out, 2, "Handing over");
-    out.push_back(handing_over());
-    out.push_back(deviations());
+    heading(out, 2, c.words(handing_over_heading{}));
+    out.push_back(handing_over(c));
+    out.push_back(deviations(c));
     return out;
 }
 

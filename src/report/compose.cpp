@@ -2,35 +2,120 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/report/compose.hpp"
 
+#include "report/blocks.hpp"
+#include "report/cautions.hpp"
 #include "report/evidence.hpp"
 #include "report/labels.hpp"
 #include "report/parts.hpp"
 #include "report/words.hpp"
+#include "texts/pack.hpp"
+
+#include <algorithm>
 
 namespace loopfolio::report {
 
-Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation,
-               const std::vector<design::Assumption>& inputs, const design::Trace& trace,
-               const Making& making, const std::optional<design::PumpRemedy>& wider_pipes) {
-    const job::Job job = without_markup(filled);
-    Context context{job, design, operation, inputs, trace, making, {}, wider_pipes};
-    context.sources = source_keys(context);
-    const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
+namespace {
 
+using namespace texts::pack;
+
+std::vector<NamedPart> named_parts() { return {summary_part(), household_part(), installer_part(), assessor_part()}; }
+
+PageWords page_words(const Context& c) {
+    const auto& words = c.words;
+    PageWords out;
+    // The figures of this one are known when the last page is laid out.
+    out.page_of = words(page_of{.page = "{page}", .pages = "{pages}"});
+    out.continued = words(continued{});
+    out.continued_alone = words(continued_alone{});
+    out.contents = words(contents{});
+    out.caution = words(caution_sign{});
+    for (const Verdict verdict : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
+        out.verdicts[static_cast<int>(verdict)] = label(c, verdict);
+    }
+    out.meanings[0] = words(key_keep{});
+    out.meanings[1] = words(key_keep_noted{});
+    out.meanings[2] = words(key_change{});
+    out.signer_name = words(signer_name{});
+    out.signer_signature = words(signer_signature{});
+    out.signer_date = words(signer_date{});
+    out.index_circuit = words(index_circuit{});
+    out.existing_pipe = words(existing_pipe{});
+    out.new_pipe = words(new_pipe{});
+    return out;
+}
+
+Picture pictured(const templates::Picture& picture) { return {picture.image, picture.height_mm, picture.alternative}; }
+
+Report cover(const Context& c) {
+    const auto& job = c.job;
+    const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
     Report report;
-    report.title = "Heating design pack";
-    report.subtitle = job.property.description + (job.property.description.empty() ? "" : ", ") +
-                      address_line(job.property);
+    report.title = c.words(title{});
+    report.subtitle = job.property.description + (job.property.description.empty() ? "" : ", ") + address_line(job.property);
     report.author = job.firm.name;
-    report.subject = "Heating design for " + place + ", reference " + job.identity.reference;
-    report.header_left = job.identity.reference + " · revision " + job.identity.revision;
-    report.header_right = date_text(job.identity.design_date) + " · " + place;
+    report.subject = c.words(subject{.place = place, .reference = job.identity.reference});
+    report.header_left = c.words(running_head{.reference = job.identity.reference, .revision = job.identity.revision});
+    report.header_right = date_text(c.words, job.identity.design_date) + " · " + place;
     report.footer = job.firm.name;
-    report.creator = making.program_version;
+    report.creator = c.making.program_version;
     report.year = static_cast<int>(job.identity.design_date.year());
     report.month = static_cast<int>(static_cast<unsigned>(job.identity.design_date.month()));
     report.day = static_cast<int>(static_cast<unsigned>(job.identity.design_date.day()));
-    report.parts = {household_part(context), installer_part(context), assessor_part(context)};
+    report.language = c.look.language;
+    report.draft = c.look.draft;
+    report.words = page_words(c);
+    report.paper = c.look.paper;
+    report.palette = c.look.palette;
+    if (c.look.logo) report.pictures.push_back(pictured(*c.look.logo));
+    for (const auto& mark : c.look.marks) report.pictures.push_back(pictured(mark));
+    return report;
+}
+
+/// The blocks of a part as the template orders them. Its names were checked when it was read.
+Part part_by(const templates::PartPlan& plan, const Context& c) {
+    const auto parts = named_parts();
+    const auto named = std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.name == plan.part; });
+    Part out = named->opened(c);
+    for (const auto& wanted : plan.blocks) {
+        const auto block = std::find_if(named->blocks.begin(), named->blocks.end(), [&](const auto& b) { return b.name == wanted; });
+        append(out.blocks, block->make(c));
+    }
+    return out;
+}
+
+/// The job with what the template's firm states in place of what it leaves out.
+job::Job with_firm(job::Job job, const templates::FirmDetails& firm) {
+    if (job.firm.name.empty()) job.firm.name = plain(firm.name);
+    if (job.firm.registration.empty()) job.firm.registration = plain(firm.registration);
+    if (job.firm.address.empty()) {
+        for (const auto& line : firm.address) job.firm.address.push_back(plain(line));
+    }
+    return job;
+}
+
+}   // namespace
+
+Blocks identity_block(const Context& c) { return {identity_facts(c)}; }
+Blocks contents_block(const Context&) { return {Contents{Contents::Of::part}}; }
+
+templates::Vocabulary vocabulary() {
+    templates::Vocabulary out;
+    for (const auto& part : named_parts()) {
+        out.parts.push_back({part.name, {}});
+        for (const auto& block : part.blocks) out.parts.back().blocks.push_back(block.name);
+    }
+    out.conditions = caution_conditions();
+    return out;
+}
+
+Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation,
+               const std::vector<design::Assumption>& inputs, const design::Trace& trace, const Making& making,
+               const templates::Template& look, const std::optional<design::PumpRemedy>& wider_pipes) {
+    const job::Job job = with_firm(without_markup(filled), look.firm);
+    Context context{job, design, operation, inputs, trace, making, look, look.texts, {}, wider_pipes};
+    context.sources = source_keys(context);
+    Report report = cover(context);
+    for (const auto& plan : look.parts) report.parts.push_back(part_by(plan, context));
     return report;
 }
 

@@ -5,149 +5,176 @@
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/duty_tables.hpp"
 
 namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::duty_tables;
+
 std::string head_text(const Context& c, Pressure head) {
     return text(head, unit::kilopascal, 2) + " (" + fixed(metres_of_water(head, c.design), 2) + "\u00a0m)";
 }
 
-std::string finding_text(const design::Finding& f, const std::string& needed, const std::string& there) {
-    return std::string{word(f.verdict)} + ": " + needed + " needed, " + there + " there, margin " +
-           text(f.margin, unit::percent, 0);
+std::string finding_text(const Context& c, const design::Finding& f, const std::string& needed,
+                         const std::string& there) {
+    return c.words(finding{.verdict = label(c, f.verdict),
+                           .needed = needed,
+                           .there = there,
+                           .margin = text(f.margin, unit::percent, 0)});
+}
+
+std::vector<Column> index_columns(const Context& c) {
+    return {name_column(c.words(column_id{})),
+            words_column(c.words(column_pipe{})),
+            figure_column(c.words(column_length{}), "m"),
+            figure_column(c.words(column_flow{}), "L/min"),
+            figure_column(c.words(column_friction{}), "kPa"),
+            figure_column(c.words(column_fittings{}), "kPa"),
+            figure_column(c.words(column_drop{}), "kPa"),
+            figure_column(c.words(column_so_far{}), "kPa")};
+}
+
+Row index_section_row(const Context& c, std::size_t i, Pressure so_far) {
+    const auto& section = c.job.sections[i];
+    const auto& result = c.design.sections[i];
+    return row({section.id, pipe_label(c, section.pipe), figure(section.length.value, unit::metre, 1),
+                figure(result.volume_flow, unit::litre_per_minute, 1),
+                figure(result.friction, unit::kilopascal, 2), figure(result.fittings, unit::kilopascal, 2),
+                figure(result.pressure_drop, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)});
+}
+
+/// The rows after the sections: emitter, heat source, what is left over, and their sum.
+void index_ends(const Context& c, Pressure so_far, std::vector<Row>& rows) {
+    const auto& duty = c.design.duty;
+    const auto index = static_cast<std::size_t>(duty.index_emitter);
+    so_far += duty.emitter;
+    rows.push_back(row({c.job.emitters.at(index).id, c.words(row_emitter{}), "",
+                        figure(c.design.emitters.at(index).volume_flow, unit::litre_per_minute, 1), "", "",
+                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+    so_far += duty.source;
+    rows.push_back(row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
+                        figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
+                        figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+    constexpr Pressure counts = Pressure::from_si(5.0);
+    if (const Pressure more = duty.head - so_far; more > counts) {
+        rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(more, unit::kilopascal, 2),
+                            figure(duty.head, unit::kilopascal, 2)}));
+    }
+    rows.push_back(sum_row({c.words(row_head{}), "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
+}
+
+std::string note_on_index(const Context& c) {
+    const std::string metres = fixed(metres_of_water(c.design.duty.head, c.design), 2);
+    std::string out = c.design.tree ? c.words(index_note{.metres = metres})
+                                    : c.words(index_note_single_pipes{.metres = metres});
+    if (!c.job.heat_source || !c.job.heat_source->pressure_drop) out += " " + c.words(index_note_no_source_drop{});
+    return out;
 }
 
 Table index_table(const Context& c) {
-    const auto& duty = c.design.duty;
     Table table;
-    table.caption = "Index circuit, from the heat source outwards";
+    table.caption = c.words(index_caption{});
     table.compact = true;
-    table.columns = {name_column("Id"),
-                     words_column("Pipe"),
-                     figure_column("Length", "m"),
-                     figure_column("Flow", "L/min"),
-                     figure_column("Friction", "kPa"),
-                     figure_column("Fittings", "kPa"),
-                     figure_column("Drop", "kPa"),
-                     figure_column("So far", "kPa")};
+    table.columns = index_columns(c);
     Pressure so_far;
-    for (const int index : duty.index_sections) {
+    for (const int index : c.design.duty.index_sections) {
         const auto i = static_cast<std::size_t>(index);
-        const auto& result = c.design.sections[i];
-        so_far += result.pressure_drop;
-        table.rows.push_back(
-            row({c.job.sections[i].id, pipe_label(c.job.sections[i].pipe),
-                 figure(c.job.sections[i].length.value, unit::metre, 1),
-                 figure(result.volume_flow, unit::litre_per_minute, 1),
-                 figure(result.friction, unit::kilopascal, 2), figure(result.fittings, unit::kilopascal, 2),
-                 figure(result.pressure_drop, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+        so_far += c.design.sections[i].pressure_drop;
+        table.rows.push_back(index_section_row(c, i, so_far));
     }
-    const auto& emitter = c.job.emitters.at(static_cast<std::size_t>(duty.index_emitter));
-    so_far += duty.emitter;
-    table.rows.push_back(
-        row({emitter.id, "emitter and its valves", "",
-             figure(c.design.emitters.at(static_cast<std::size_t>(duty.index_emitter)).volume_flow,
-                    unit::litre_per_minute, 1),
-             "", "", figure(duty.emitter, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
-    so_far += duty.source;
-    table.rows.push_back(
-        row({"", c.design.separation ? "exchanger or header" : "heat source", "", figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
-             figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
-    constexpr Pressure counts = Pressure::from_si(5.0);
-    if (const Pressure more = duty.head - so_far; more > counts) {
-        table.rows.push_back(row({"", "left over: a mixing set asks for more", "", "", "", "", figure(more, unit::kilopascal, 2),
-                                  figure(duty.head, unit::kilopascal, 2)}));
-    }
-    table.rows.push_back(sum_row({"Head", "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
-    table.note = std::string{c.design.tree ? "Flow and return pipe together." : "Pairs of pipes together, single pipes alone; on a ring the way "
-                 "of most flow is listed, and any other way drops as much between the same junctions."} + " The head is that of " +
-                 fixed(metres_of_water(duty.head, c.design), 2) + " m of the system's water.";
-    if (!c.job.heat_source || !c.job.heat_source->pressure_drop) {
-        table.note +=
-            " No pressure drop is stated for the heat source, so none is counted: add it before choosing a "
-            "pump.";
-    }
+    index_ends(c, so_far, table.rows);
+    table.note = note_on_index(c);
     return table;
+}
+
+void add(Facts& facts, std::string term, std::string said) {
+    facts.facts.push_back({std::move(term), std::move(said)});
+}
+
+std::string circulator_text(const Context& c) {
+    const auto& duty = c.design.duty;
+    if (!duty.circulator) return c.words(circulator_not_stated{});
+    const std::string there = duty.available ? head_text(c, *duty.available) : c.words(head_beyond_curve{});
+    const std::string found = finding_text(c, *duty.circulator, head_text(c, duty.head), there);
+    const std::string& name = c.job.circulator->name;
+    return name.empty() ? found : c.words(circulator_named{.name = name, .finding = found});
+}
+
+void add_source(const Context& c, Facts& facts) {
+    const auto& duty = c.design.duty;
+    if (duty.source_capacity) {
+        const auto& f = *duty.source_capacity;
+        add(facts, c.words(capacity{}),
+            finding_text(c, f, text(Power::from_si(f.figure), unit::kilowatt, 2),
+                         text(Power::from_si(f.limit), unit::kilowatt, 2)));
+    } else {
+        add(facts, c.words(capacity{}), c.words(capacity_not_stated{}));
+    }
+    if (duty.source_minimum_flow) {
+        const auto& f = *duty.source_minimum_flow;
+        add(facts, c.words(least_flow{}),
+            finding_text(c, f, text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
+                         text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1)));
+    }
+    if (duty.source_maximum_drop) {
+        const auto& f = *duty.source_maximum_drop;
+        add(facts, c.words(largest_drop{}),
+            c.words(largest_drop_text{.verdict = label(c, f.verdict),
+                                      .drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
+                                      .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}));
+    }
+    if (duty.performance) {
+        add(facts, c.words(performance{}), c.words(performance_text{.ratio = fixed(duty.performance->at_source, 2)}));
+    }
 }
 
 }   // namespace
 
 Blocks index_circuit(const Context& c) {
     Blocks out;
-    if (c.design.duty.index_emitter < 0) {
-        say(out, "There is no emitter, so no circuit and no head to overcome.");
-        return out;
-    }
-    out.push_back(index_table(c));
+    if (c.design.duty.index_emitter < 0) say(out, c.words(no_circuit{}));
+    else out.push_back(index_table(c));
     return out;
 }
 
 Facts duty_facts(const Context& c) {
     const auto& duty = c.design.duty;
     Facts facts;
-    const auto add = [&](std::string term, std::string words) {
-        facts.facts.push_back({std::move(term), std::move(words)});
-    };
-    add("Flow and return", text(c.design.flow, unit::celsius, 1) + " and " +
-                               text(c.design.return_, unit::celsius, 1) + ", drop " +
-                               text(c.design.drop, unit::kelvin, 1));
-    add("Load of the emitters", text(duty.load, unit::kilowatt, 2));
-    add("Heat the source must make", text(duty.source_load, unit::kilowatt, 2));
-    add("Duty flow", text(duty.volume_flow, unit::litre_per_minute, 1) + " = " +
-                         text(duty.volume_flow, unit::cubic_metre_per_hour, 3));
-    add("Duty head", head_text(c, duty.head));
-    if (duty.circulator) {
-        const std::string there =
-            duty.available ? head_text(c, *duty.available) : "nothing: beyond the end of its curve";
-        const std::string& name = c.job.circulator->name;
-        add("Circulator", (name.empty() ? "" : name + "; ") +
-                              finding_text(*duty.circulator, head_text(c, duty.head), there));
-    } else {
-        add("Circulator", "no curve stated: choose one for the duty above");
-    }
-    if (duty.source_capacity) {
-        const auto& f = *duty.source_capacity;
-        add("Heat source", finding_text(f, text(Power::from_si(f.figure), unit::kilowatt, 2),
-                                        text(Power::from_si(f.limit), unit::kilowatt, 2)));
-    } else {
-        add("Heat source", "no capacity stated: choose one for the heat above");
-    }
-    if (duty.source_minimum_flow) {
-        const auto& f = *duty.source_minimum_flow;
-        add("Its least flow", finding_text(f, text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
-                                           text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1)));
-    }
-    if (duty.source_maximum_drop) {
-        const auto& f = *duty.source_maximum_drop;
-        add("Its largest drop", std::string{word(f.verdict)} + ": " + text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1) +
-                                    " at the source, at most " + text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1));
-    }
-    if (duty.performance) add("Its performance", fixed(duty.performance->at_source, 2) + " at design, by its maker's table");
-    if (c.design.pipe_loss > Power{}) add("Lost by pipes", text(c.design.pipe_loss, unit::watt, 0));
+    add(facts, c.words(flow_and_return{}),
+        c.words(flow_and_return_text{.flow = text(c.design.flow, unit::celsius, 1),
+                                     .back = text(c.design.return_, unit::celsius, 1),
+                                     .drop = text(c.design.drop, unit::kelvin, 1)}));
+    add(facts, c.words(emitter_load{}), text(duty.load, unit::kilowatt, 2));
+    add(facts, c.words(source_load{}), text(duty.source_load, unit::kilowatt, 2));
+    add(facts, c.words(duty_flow{}),
+        text(duty.volume_flow, unit::litre_per_minute, 1) + " = " +
+            text(duty.volume_flow, unit::cubic_metre_per_hour, 3));
+    add(facts, c.words(duty_head{}), head_text(c, duty.head));
+    add(facts, c.words(circulator{}), circulator_text(c));
+    add_source(c, facts);
+    if (c.design.pipe_loss > Power{}) add(facts, c.words(pipe_loss{}), text(c.design.pipe_loss, unit::watt, 0));
     return facts;
 }
 
 Facts fluid_facts(const Context& c) {
     const auto& d = c.design;
     Facts facts;
-    const auto add = [&](std::string term, std::string words) {
-        facts.facts.push_back({std::move(term), std::move(words)});
-    };
-    add("Kind", std::string{label(c.job.fluid.kind)});
+    add(facts, c.words(fluid_kind{}), label(c, c.job.fluid.kind));
     if (c.job.fluid.kind != job::FluidName::water) {
-        const bool by_mass = c.job.fluid.basis == job::ConcentrationBasis::mass;
-        std::string share =
-            text(c.job.fluid.concentration.value, unit::percent, 0) + (by_mass ? " by mass" : " by volume");
-        if (!by_mass) share += ", " + text(d.fluid.mass_fraction, unit::percent, 1) + " by mass";
-        add("Concentration", std::move(share));
+        const std::string share = text(c.job.fluid.concentration.value, unit::percent, 0);
+        add(facts, c.words(concentration{}),
+            c.job.fluid.basis == job::ConcentrationBasis::mass
+                ? c.words(share_by_mass{.share = share})
+                : c.words(share_by_volume{.share = share, .mass = text(d.fluid.mass_fraction, unit::percent, 1)}));
     }
-    add("At", text(d.mean, unit::celsius, 1) + ", the mean water temperature");
-    add("Density", text(d.state.density, unit::kilogram_per_cubic_metre, 1));
-    add("Specific heat", text(d.state.specific_heat, unit::joule_per_kilogram_kelvin, 0));
-    add("Viscosity", text(d.state.viscosity, unit::millipascal_second, 3));
-    if (d.freezing) add("Freezes at", text(*d.freezing, unit::celsius, 1));
+    add(facts, c.words(mean_temperature{}),
+        c.words(mean_temperature_text{.temperature = text(d.mean, unit::celsius, 1)}));
+    add(facts, c.words(density{}), text(d.state.density, unit::kilogram_per_cubic_metre, 1));
+    add(facts, c.words(specific_heat{}), text(d.state.specific_heat, unit::joule_per_kilogram_kelvin, 0));
+    add(facts, c.words(viscosity{}), text(d.state.viscosity, unit::millipascal_second, 3));
+    if (d.freezing) add(facts, c.words(freezing{}), text(*d.freezing, unit::celsius, 1));
     return facts;
 }
 

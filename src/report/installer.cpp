@@ -7,67 +7,93 @@
 #include "report/cautions.hpp"
 #include "report/labels.hpp"
 #include "report/schedules.hpp"
-#include "report/words.hpp"
+#include "texts/common.hpp"
+#include "texts/installer.hpp"
 
 namespace loopfolio::report {
 
 namespace {
 
-void caveats(Blocks& out, const Context& c) {
-    heading(out, 1, "What stands less firmly");
-    List list{report::caveats(c.job, c.design)};
-    if (list.items.empty()) say(out, "No figure was flagged: each lies within the range of its relation.");
-    else out.push_back(std::move(list));
+using namespace texts::installer;
+
+Blocks headed(std::string text, Blocks blocks) {
+    Blocks out;
+    heading(out, 1, std::move(text));
+    append(out, std::move(blocks));
+    return out;
 }
 
-SignOff installer_sign_off(const Context& c) {
-    return {
-        "Signing means: the work was done as this part says, or as written under deviations; the values "
-        "filled in were measured on site; and work that needs a licence was done by those who hold it.",
-        {c.job.firm.name.empty() ? "Installer" : "Installer, for " + c.job.firm.name,
-         c.job.designer.name.empty() ? "Designer" : c.job.designer.name + ", designer"}};
+Blocks lead_sentence(const Context& c) {
+    Paragraph paragraph{c.words(lead{.flow = text(c.design.flow, unit::celsius, 1),
+                                     .back = text(c.design.return_, unit::celsius, 1),
+                                     .outdoor = text(c.job.conditions.outdoor.value, unit::celsius, 1)})};
+    paragraph.lead = true;
+    return {std::move(paragraph)};
 }
+
+Blocks verdict_key(const Context&) { return {VerdictKey{}}; }
+
+Blocks cautions(const Context& c) {
+    Blocks out;
+    heading(out, 1, c.words(before_heading{}));
+    for (auto& caution : installer_cautions(c)) out.push_back(std::move(caution));
+    return out;
+}
+
+Blocks work(const Context& c) { return headed(c.words(work_heading{}), work_list(c)); }
+Blocks rooms(const Context& c) { return headed(c.words(rooms_heading{}), room_schedule(c)); }
+Blocks emitters(const Context& c) { return headed(c.words(emitters_heading{}), emitter_schedule(c)); }
+
+Blocks pipework(const Context& c) {
+    Blocks out = headed(c.words(pipework_heading{}), pipe_drawings(c));
+    append(out, section_schedule(c));
+    append(out, capacity_schedule(c));
+    return out;
+}
+
+Blocks duty(const Context& c) {
+    Blocks out = headed(c.words(duty_heading{}), index_circuit(c));
+    out.push_back(duty_facts(c));
+    append(out, separation_facts(c));
+    return out;
+}
+
+Blocks states(const Context& c) {
+    Blocks out = headed(c.words(states_heading{}), states_in_figures(c));
+    append(out, choices(c));
+    return out;
+}
+
+Blocks fluid(const Context& c) { return headed(c.words(fluid_heading{}), {fluid_facts(c)}); }
+
+Blocks caveats_named(const Context& c) {
+    Blocks out;
+    heading(out, 1, c.words(caveats_heading{}));
+    List list{caveats(c.job, c.design, c.words)};
+    if (list.items.empty()) say(out, c.words(no_caveats{}));
+    else out.push_back(std::move(list));
+    return out;
+}
+
+Blocks commissioning_block(const Context& c) { return headed(c.words(commissioning_heading{}), commissioning(c)); }
+
+Blocks sign_off(const Context& c) {
+    const std::string installer = c.job.firm.name.empty() ? c.words(texts::common::installer_signs{})
+                                                          : c.words(texts::common::installer_for{.firm = c.job.firm.name});
+    return headed(c.words(sign_off_heading{}), {SignOff{c.words(signing{}), {installer, designer_signer(c)}}});
+}
+
+constexpr NamedBlock blocks[] = {
+    {"lead", lead_sentence}, {"identity", identity_block}, {"contents", contents_block}, {"verdict_key", verdict_key},
+    {"cautions", cautions},  {"work", work},               {"rooms", rooms},             {"emitters", emitters},
+    {"pipework", pipework},  {"duty", duty},               {"states", states},           {"fluid", fluid},
+    {"caveats", caveats_named}, {"commissioning", commissioning_block}, {"sign_off", sign_off},
+};
+
+Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }
 
 }   // namespace
 
-Part installer_part(const Context& c) {
-    Part part{"Part 2: for the installer", "Schedules and commissioning, in the order of the work", {}};
-    auto& out = part.blocks;
-    Paragraph lead{"Schedules for running this system at " + text(c.design.flow, unit::celsius, 1) +
-                   " flow and " + text(c.design.return_, unit::celsius, 1) + " return with " +
-                   text(c.job.conditions.outdoor.value, unit::celsius, 1) +
-                   " outside, and the blanks to fill in on site."};
-    lead.lead = true;
-    out.push_back(std::move(lead));
-    out.push_back(identity_facts(c));
-    out.push_back(VerdictKey{});
-    heading(out, 1, "Before work starts");
-    for (auto& caution : installer_cautions(c)) out.push_back(std::move(caution));
-    heading(out, 1, "Work to be done");
-    append(out, work_list(c));
-    heading(out, 1, "Rooms");
-    append(out, room_schedule(c));
-    heading(out, 1, "Emitters");
-    append(out, emitter_schedule(c));
-    heading(out, 1, "Pipework");
-    append(out, pipe_drawings(c));
-    append(out, section_schedule(c));
-    append(out, capacity_schedule(c));
-    heading(out, 1, "Index circuit and duty");
-    append(out, index_circuit(c));
-    out.push_back(duty_facts(c));
-    append(out, separation_facts(c));
-    heading(out, 1, "What the water really does");
-    append(out, states_in_figures(c));
-    append(out, choices(c));
-    heading(out, 1, "System fluid");
-    out.push_back(fluid_facts(c));
-    caveats(out, c);
-    heading(out, 1, "Commissioning");
-    append(out, commissioning(c));
-    heading(out, 1, "Sign-off");
-    out.push_back(installer_sign_off(c));
-    return part;
-}
+NamedPart installer_part() { return {"installer", opened, blocks}; }
 
 }   // namespace loopfolio::report

@@ -4,8 +4,11 @@
 
 #include "loopfolio/reference/reference.hpp"
 #include "report/words.hpp"
+#include "texts/common.hpp"
 
 namespace loopfolio::report {
+
+using namespace texts::common;
 
 const job::Room& room_of(const Context& context, const design::EmitterResult& emitter) {
     return context.job.rooms.at(static_cast<std::size_t>(emitter.room));
@@ -13,26 +16,26 @@ const job::Room& room_of(const Context& context, const design::EmitterResult& em
 
 std::string name_of(const job::Room& room) { return room.name.empty() ? room.id : room.name; }
 
-std::string name_of(const job::Emitter& emitter) {
-    return emitter.name.empty() ? kind_label(emitter) : emitter.name;
+std::string name_of(const Context& c, const job::Emitter& emitter) {
+    return emitter.name.empty() ? kind_label(c, emitter) : emitter.name;
 }
 
-std::string name_of(const job::HeatSource& source) {
-    return source.name.empty() ? "heat source" : source.name;
+std::string name_of(const Context& c, const job::HeatSource& source) {
+    return source.name.empty() ? c.words(heat_source{}) : source.name;
 }
 
-std::string pipe_label(std::string_view pipe) {
+std::string pipe_label(const Context& c, std::string_view pipe) {
     const auto* known = reference::find_pipe(pipe);
-    return std::string{known != nullptr ? known->label : pipe};
+    return known != nullptr ? c.named(known->label) : std::string{pipe};
 }
 
-std::string kind_label(const job::Emitter& emitter) {
+std::string kind_label(const Context& c, const job::Emitter& emitter) {
     const auto* kind = reference::find_emitter_kind(emitter.kind);
-    return kind != nullptr ? std::string{kind->label} : emitter.kind;
+    return kind != nullptr ? c.named(kind->label) : emitter.kind;
 }
 
-std::string short_kind(const job::Emitter& emitter) {
-    const std::string label = kind_label(emitter);
+std::string short_kind(const Context& c, const job::Emitter& emitter) {
+    const std::string label = kind_label(c, emitter);
     const auto open = label.find('(');
     if (open == std::string::npos || label.back() != ')') return label;
     return label.substr(open + 1, label.size() - open - 2);
@@ -51,53 +54,62 @@ std::string source_title(std::string_view key_or_words) {
     return source != nullptr ? std::string{source->title} : plain(key_or_words);
 }
 
-std::string_view label(design::LossMethod method) {
+std::string label(const Context& c, design::LossMethod method) {
     switch (method) {
-        case design::LossMethod::none: return "none";
-        case design::LossMethod::area: return "by area";
-        case design::LossMethod::elements: return "by elements";
-        case design::LossMethod::other_survey: return "other survey";
+        case design::LossMethod::none: return c.words(loss_none{});
+        case design::LossMethod::area: return c.words(loss_by_area{});
+        case design::LossMethod::elements: return c.words(loss_by_elements{});
+        case design::LossMethod::other_survey: return c.words(loss_other_survey{});
     }
     return "";
 }
 
-std::string_view label(design::CapacityLimit limit) {
+std::string label(const Context& c, design::CapacityLimit limit) {
     switch (limit) {
-        case design::CapacityLimit::velocity_preferred: return "velocity";
-        case design::CapacityLimit::gradient_preferred: return "gradient";
-        case design::CapacityLimit::velocity: return "velocity limit";
+        case design::CapacityLimit::velocity_preferred: return c.words(limit_velocity_preferred{});
+        case design::CapacityLimit::gradient_preferred: return c.words(limit_gradient_preferred{});
+        case design::CapacityLimit::velocity: return c.words(limit_velocity{});
     }
     return "";
 }
 
-std::string_view label(job::FluidName fluid) {
+std::string label(const Context& c, job::FluidName fluid) {
     switch (fluid) {
-        case job::FluidName::water: return "water";
-        case job::FluidName::propylene_glycol: return "propylene glycol and water";
-        case job::FluidName::ethylene_glycol: return "ethylene glycol and water";
+        case job::FluidName::water: return c.words(fluid_water{});
+        case job::FluidName::propylene_glycol: return c.words(fluid_propylene_glycol{});
+        case job::FluidName::ethylene_glycol: return c.words(fluid_ethylene_glycol{});
     }
     return "";
 }
 
-std::string_view label(job::ElementKind kind) {
+std::string label(const Context& c, job::ElementKind kind) {
     switch (kind) {
-        case job::ElementKind::wall: return "wall";
-        case job::ElementKind::window: return "window";
-        case job::ElementKind::door: return "door";
-        case job::ElementKind::roof: return "roof";
-        case job::ElementKind::floor: return "floor";
-        case job::ElementKind::ceiling: return "ceiling";
-        case job::ElementKind::party_wall: return "party wall";
+        case job::ElementKind::wall: return c.words(element_wall{});
+        case job::ElementKind::window: return c.words(element_window{});
+        case job::ElementKind::door: return c.words(element_door{});
+        case job::ElementKind::roof: return c.words(element_roof{});
+        case job::ElementKind::floor: return c.words(element_floor{});
+        case job::ElementKind::ceiling: return c.words(element_ceiling{});
+        case job::ElementKind::party_wall: return c.words(element_party_wall{});
     }
     return "";
 }
 
-std::string_view label(job::Beyond beyond) {
+std::string label(const Context& c, job::Beyond beyond) {
     switch (beyond) {
-        case job::Beyond::outside: return "outside";
-        case job::Beyond::unheated: return "unheated space";
-        case job::Beyond::room: return "room";
-        case job::Beyond::ground: return "ground";
+        case job::Beyond::outside: return c.words(beyond_outside{});
+        case job::Beyond::unheated: return c.words(beyond_unheated{});
+        case job::Beyond::room: return c.words(beyond_room{});
+        case job::Beyond::ground: return c.words(beyond_ground{});
+    }
+    return "";
+}
+
+std::string label(const Context& c, Verdict verdict) {
+    switch (verdict) {
+        case Verdict::keep: return c.words(verdict_keep{});
+        case Verdict::keep_noted: return c.words(verdict_keep_noted{});
+        case Verdict::change: return c.words(verdict_change{});
     }
     return "";
 }
@@ -121,14 +133,21 @@ Facts identity_facts(const Context& context) {
         }
         return out;
     };
-    add("Property", joined({address_line(job.property), job.property.description}));
-    add("Prepared for", job.household.name);
-    add("Prepared by", joined({job.firm.name, job.firm.telephone, job.firm.email, job.firm.registration}));
-    add("Designer", joined({job.designer.name, job.designer.role}));
-    add("Reference", job.identity.reference + ", revision " + job.identity.revision +
-                         (job.identity.supersedes.empty() ? "" : "; supersedes " + job.identity.supersedes));
-    add("Design date", date_text(job.identity.design_date));
+    add(context.words(property{}), joined({address_line(job.property), job.property.description}));
+    add(context.words(prepared_for{}), job.household.name);
+    add(context.words(prepared_by{}), joined({job.firm.name, job.firm.telephone, job.firm.email, job.firm.registration}));
+    add(context.words(designer{}), joined({job.designer.name, job.designer.role}));
+    const auto& id = job.identity;
+    add(context.words(reference_term{}),
+        id.supersedes.empty()
+            ? context.words(reference_text{.reference = id.reference, .revision = id.revision})
+            : context.words(reference_supersedes{.reference = id.reference, .revision = id.revision, .earlier = id.supersedes}));
+    add(context.words(design_date{}), date_text(context.words, id.design_date));
     return facts;
+}
+
+std::string designer_signer(const Context& c) {
+    return c.job.designer.name.empty() ? c.words(designer_signs{}) : c.words(designer_named{.name = c.job.designer.name});
 }
 
 double metres_of_water(Pressure pressure, const design::Design& design) {

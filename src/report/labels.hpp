@@ -14,23 +14,23 @@ namespace loopfolio::report {
 
 [[nodiscard]] std::string name_of(const job::Room& room);
 /// The name that the job gives, or the label of its kind.
-[[nodiscard]] std::string name_of(const job::Emitter& emitter);
-[[nodiscard]] std::string name_of(const job::HeatSource& source);
-[[nodiscard]] std::string pipe_label(std::string_view pipe);
-[[nodiscard]] std::string kind_label(const job::Emitter& emitter);
+[[nodiscard]] std::string name_of(const Context& context, const job::Emitter& emitter);
+[[nodiscard]] std::string name_of(const Context& context, const job::HeatSource& source);
+[[nodiscard]] std::string pipe_label(const Context& context, std::string_view pipe);
+[[nodiscard]] std::string kind_label(const Context& context, const job::Emitter& emitter);
 [[nodiscard]] std::string node_label(const Context& context, int node);
 
 /// Title of a source by its key; the words themselves where they are no key.
 [[nodiscard]] std::string source_title(std::string_view key_or_words);
 
-[[nodiscard]] std::string_view label(design::LossMethod method);
-[[nodiscard]] std::string_view label(design::CapacityLimit limit);
-[[nodiscard]] std::string_view label(job::FluidName fluid);
-[[nodiscard]] std::string_view label(job::ElementKind kind);
-[[nodiscard]] std::string_view label(job::Beyond beyond);
+[[nodiscard]] std::string label(const Context& context, design::LossMethod method);
+[[nodiscard]] std::string label(const Context& context, design::CapacityLimit limit);
+[[nodiscard]] std::string label(const Context& context, job::FluidName fluid);
+[[nodiscard]] std::string label(const Context& context, job::ElementKind kind);
+[[nodiscard]] std::string label(const Context& context, job::Beyond beyond);
 
 /// `type 22` where the label of the kind holds that in brackets, else the label.
-[[nodiscard]] std::string short_kind(const job::Emitter& emitter);
+[[nodiscard]] std::string short_kind(const Context& context, const job::Emitter& emitter);
 
 /// `45 °C`, `47.5 °C`: for running text.
 [[nodiscard]] std::string degrees(Temperature temperature);
@@ -38,8 +38,13 @@ namespace loopfolio::report {
 /// `semi-detached house, 4 Example Road, ...`.
 [[nodiscard]] std::string address_line(const job::Property& property);
 
+[[nodiscard]] std::string label(const Context& context, Verdict verdict);
+
 /// Who, what and when: the facts that let each part stand alone.
 [[nodiscard]] Facts identity_facts(const Context& context);
+
+/// Who signs for the design.
+[[nodiscard]] std::string designer_signer(const Context& context);
 
 /// Height of a column of the system's water with this pressure, as pump makers state head, in metres.
 [[nodiscard]] double metres_of_water(Pressure pressure, const design::Design& design);

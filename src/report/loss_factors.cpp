@@ -6,12 +6,15 @@
 #include "loopfolio/reference/fittings.hpp"
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
+#include "texts/loss_factors.hpp"
 
 #include <span>
 
 namespace loopfolio::report {
 
 namespace {
+
+using namespace texts::loss_factors;
 
 int uses(const Context& c, std::string_view kind) {
     int count = 0;
@@ -33,25 +36,25 @@ int emitters_of(const Context& c, std::string_view kind) {
 
 Table loss_factors_table(const Context& c) {
     Table table;
-    table.caption = "Loss factors used";
+    table.caption = c.words(factors_caption{});
     table.compact = true;
-    table.columns = {words_column("Fitting or emitter", 2.0), figure_column("ζ", ""), name_column("Range"),
-                     figure_column("Count", ""), words_column("Source", 1.0)};
+    table.columns = {words_column(c.words(column_item{}), 2.0), figure_column("ζ", ""),
+                     name_column(c.words(column_range{})), figure_column(c.words(column_count{}), ""),
+                     words_column(c.words(column_source{}), 1.0)};
     for (const auto& f : reference::fittings()) {
         const int count = uses(c, f.name);
         if (count == 0) continue;
-        table.rows.push_back(row({std::string{f.label}, fixed(f.zeta, 2), fixed(f.low, 2) + " to " + fixed(f.high, 2),
+        table.rows.push_back(row({c.named(f.label), fixed(f.zeta, 2),
+                                  c.words(range_text{.low = fixed(f.low, 2), .high = fixed(f.high, 2)}),
                                   fixed(count, 0), source_reference(c, std::string{f.source})}));
     }
     for (const auto& k : reference::emitter_kinds()) {
         const int count = emitters_of(c, k.name);
         if (count == 0) continue;
-        table.rows.push_back(row({std::string{k.label}, fixed(k.zeta, 2), "not stated", fixed(count, 0),
+        table.rows.push_back(row({c.named(k.label), fixed(k.zeta, 2), c.words(range_not_stated{}), fixed(count, 0),
                                   source_reference(c, std::string{k.zeta_source})}));
     }
-    table.note =
-        "Each on the dynamic pressure of the pipe or connection that it sits in. Count: as surveyed, on one pipe of a pair. "
-        "A factor that the job states itself stands in the record.";
+    table.note = c.words(factors_note{});
     return table;
 }
 

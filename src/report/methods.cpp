@@ -4,8 +4,10 @@
 
 #include "loopfolio/reference/reference.hpp"
 #include "report/blocks.hpp"
+#include "report/cautions.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/methods.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -13,6 +15,8 @@
 namespace loopfolio::report {
 
 namespace {
+
+using namespace texts::methods;
 
 bool always(const Context&) { return true; }
 bool water(const Context& c) { return c.job.fluid.kind == job::FluidName::water; }
@@ -42,66 +46,76 @@ bool operated(const Context& c) { return !c.operation.states.empty(); }
 bool plate(const Context& c) { return c.design.separation && c.design.separation->effectiveness; }
 bool mixing_header(const Context& c) { return c.design.separation && !c.design.separation->effectiveness; }
 bool floors(const Context& c) {
-    return std::any_of(c.job.emitters.begin(), c.job.emitters.end(), [](const auto& e) { return e.kind == "underfloor"; });
+    return std::any_of(c.job.emitters.begin(), c.job.emitters.end(),
+                       [](const auto& e) { return e.kind == "underfloor"; });
 }
 bool performance(const Context& c) { return c.design.duty.performance.has_value(); }
 
+/// What a text of the template says, for a table that is known before there is a template.
+using Said = std::string (*)(const Context&);
+
+template <class Text>
+std::string said(const Context& c) {
+    return c.words(Text{});
+}
+
 struct Method {
     bool (*applies)(const Context&);
-    std::string_view relation;
-    std::string_view equation;
-    std::string_view range;
-    std::string_view source;
+    Said relation;
+    Said equation;
+    Said range;                ///< null: any
+    std::string_view source;   ///< empty: a definition
 };
 
 constexpr Method methods[] = {
-    {default_rates, "Heat loss by area", "Φ = A·Δθ·Σ(terms of the reference room)",
-     "rooms like the reference room", "common-practice"},
-    {elements, "Heat loss by elements", "Φ = Σ A·(U + ΔU)·Δθ + c·n·V·Δθ", "steady state", "en-12831-1"},
-    {always, "Ventilation", "H = c·n·V, c = 0.34 Wh/(m³·K)", "", "en-12831-1"},
-    {ground, "Floor on the ground", "U = 2λ/(πB′ + d)·ln(πB′/d + 1), or λ/(0.457B′ + d) where d ≥ B′",
-     "slab on the ground", "iso-13370"},
-    {always, "Emitter output", "Φ = Φ₅₀·(Δθ/49.83 K)^n, Δθ the log mean excess",
-     "n 1.0 to 1.6; return above room", "en-442"},
-    {always, "Mass flow", "m = Φ/(c·Δθ)", "", ""},
-    {water, "Density and heat of water", "industrial formulation, region 1",
-     "liquid, 0 to 350 °C, to 100 MPa", "iapws-if97"},
-    {water, "Viscosity of water", "no critical enhancement", "liquid water", "iapws-r12-08"},
-    {glycol, "Glycol and water", "polynomials in temperature and mass fraction",
-     "to 60% by mass, freezing point to 100 °C", "melinder-2010"},
-    {by_volume, "Volume share to mass share", "linear between the points of the table", "to 60%",
-     "ashrae-2001"},
-    {always, "Pressure gradient", "R = f·ρv²/(2d)", "full pipe, steady flow", "colebrook-white"},
-    {always, "Friction factor", "1/√f = −2·log₁₀(ε/(3.7d) + 2.51/(Re·√f)); 64/Re below 2,000",
-     "Re above 4,000; a cubic joins both from 2,000", "colebrook-white"},
-    {always, "Fittings", "Δp = Σζ·ρv²/2", "small-bore sizes", "faber-kell-2002"},
-    {inserts, "Inserts in plastic pipe", "contraction 0.5(1 − β), enlargement (1 − β)², β the area ratio",
-     "turbulent flow", "borda-carnot"},
-    {operated, "Flows in the whole pipework", "Σm = 0 at every node, Δp = R·L + Σζ·ρv²/2 + (V/Kv)² in every pipe, by Newton's method",
-     "steady flow, no gravity circulation", ""},
-    {operated, "Temperatures in the whole pipework", "streams mix by conservation; each emitter and room in balance with its water",
-     "one specific heat for the whole system", ""},
-    {floors, "Underfloor output", "Φ proportional to the log mean excess", "as its maker rates it", "en-1264"},
-    {mixing_header, "Header, tees and buffer", "conservation of water and heat where the two sides meet", "ends mix fully, no heat lost", ""},
-    {plate, "Plate exchanger", "ε = (1 − exp(−N(1 − C)))/(1 − C·exp(−N(1 − C)))", "counterflow, UA as stated", "ntu"},
-    {performance, "Performance of the source", "bilinear between the maker's points", "inside the maker's table", ""},
+    {default_rates, said<loss_by_area>, said<loss_by_area_equation>, said<loss_by_area_range>, "common-practice"},
+    {elements, said<loss_by_elements>, said<loss_by_elements_equation>, said<loss_by_elements_range>, "en-12831-1"},
+    {always, said<ventilation>, said<ventilation_equation>, nullptr, "en-12831-1"},
+    {ground, said<ground_floor>, said<ground_floor_equation>, said<ground_floor_range>, "iso-13370"},
+    {always, said<emitter_output>, said<emitter_output_equation>, said<emitter_output_range>, "en-442"},
+    {always, said<mass_flow>, said<mass_flow_equation>, nullptr, ""},
+    {water, said<water_density>, said<water_density_equation>, said<water_density_range>, "iapws-if97"},
+    {water, said<water_viscosity>, said<water_viscosity_equation>, said<water_viscosity_range>, "iapws-r12-08"},
+    {glycol, said<glycol_and_water>, said<glycol_and_water_equation>, said<glycol_and_water_range>, "melinder-2010"},
+    {by_volume, said<volume_share>, said<volume_share_equation>, said<volume_share_range>, "ashrae-2001"},
+    {always, said<pressure_gradient>, said<pressure_gradient_equation>, said<pressure_gradient_range>,
+     "colebrook-white"},
+    {always, said<friction_factor>, said<friction_factor_equation>, said<friction_factor_range>, "colebrook-white"},
+    {always, said<fittings>, said<fittings_equation>, said<fittings_range>, "faber-kell-2002"},
+    {inserts, said<pipe_inserts>, said<pipe_inserts_equation>, said<pipe_inserts_range>, "borda-carnot"},
+    {operated, said<network_flows>, said<network_flows_equation>, said<network_flows_range>, ""},
+    {operated, said<network_temperatures>, said<network_temperatures_equation>, said<network_temperatures_range>, ""},
+    {floors, said<underfloor_output>, said<underfloor_output_equation>, said<underfloor_output_range>, "en-1264"},
+    {mixing_header, said<header>, said<header_equation>, said<header_range>, ""},
+    {plate, said<plate_exchanger>, said<plate_exchanger_equation>, said<plate_exchanger_range>, "ntu"},
+    {performance, said<source_performance>, said<source_performance_equation>, said<source_performance_range>, ""},
 };
+
+std::string certainty_words(const Context& c, reference::Certainty certainty) {
+    switch (certainty) {
+        case reference::Certainty::read: return c.words(certainty_read{});
+        case reference::Certainty::computed: return c.words(certainty_computed{});
+        case reference::Certainty::from_memory: return c.words(certainty_from_memory{});
+        case reference::Certainty::common_practice: return c.words(certainty_common_practice{});
+    }
+    return "";
+}
 
 }   // namespace
 
 Table methods_table(const Context& c) {
     Table table;
-    table.caption = "Relations used";
+    table.caption = c.words(relations_caption{});
     table.compact = true;
-    table.columns = {words_column("Relation", 0.9), words_column("Equation", 1.8), words_column("Range", 1.1),
-                     name_column("Source")};
+    table.columns = {words_column(c.words(column_relation{}), 0.9), words_column(c.words(column_equation{}), 1.8),
+                     words_column(c.words(column_range{}), 1.1), name_column(c.words(column_source{}))};
     for (const auto& m : methods) {
         if (!m.applies(c)) continue;
-        table.rows.push_back(row(
-            {std::string{m.relation}, std::string{m.equation}, m.range.empty() ? "any" : std::string{m.range},
-             m.source.empty() ? "definition" : source_reference(c, std::string{m.source})}));
+        table.rows.push_back(
+            row({m.relation(c), m.equation(c), m.range == nullptr ? c.words(any_range{}) : m.range(c),
+                 m.source.empty() ? c.words(definition{}) : source_reference(c, std::string{m.source})}));
     }
-    table.note = "Numbers in brackets: the list of sources.";
+    table.note = c.words(relations_note{});
     return table;
 }
 
@@ -125,6 +139,7 @@ std::set<std::string> source_keys(const Context& c) {
          {limits.shortfall_noted.source, limits.pump_margin.source, limits.source_margin.source}) {
         add(source);
     }
+    for (const auto& key : caution_sources(c)) add(key);
     for (const auto& emitter : c.job.emitters) {
         if (const auto* kind = reference::find_emitter_kind(emitter.kind)) add(kind->zeta_source);
         for (const auto& fitting : emitter.fittings) {
@@ -143,27 +158,22 @@ std::string source_reference(const Context& c, const std::string& key_or_words) 
     const auto* source = reference::find_source(key_or_words);
     if (source == nullptr) return plain(key_or_words);
     const auto number = std::distance(c.sources.begin(), c.sources.find(key_or_words)) + 1;
-    return "[" + fixed(static_cast<double>(number), 0) + "] " +
-           std::string{reference::word(source->certainty)};
+    return "[" + fixed(static_cast<double>(number), 0) + "] " + certainty_words(c, source->certainty);
 }
 
 Table sources_table(const Context& c) {
     Table table;
-    table.caption = "Sources, and how well each is known";
+    table.caption = c.words(sources_caption{});
     table.compact = true;
-    table.columns = {name_column("No."), words_column("Source", 1.4), words_column("Certainty", 0.5),
-                     words_column("Remark", 1.6)};
+    table.columns = {name_column(c.words(column_number{})), words_column(c.words(column_source{}), 1.4),
+                     words_column(c.words(column_certainty{}), 0.5), words_column(c.words(column_remark{}), 1.6)};
     for (const auto& key : c.sources) {
         const auto* source = reference::find_source(key);
-        table.rows.push_back(
-            row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]", std::string{source->title},
-                 std::string{reference::word(source->certainty)}, std::string{source->note}}));
+        table.rows.push_back(row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]",
+                                  std::string{source->title}, certainty_words(c, source->certainty),
+                                  std::string{source->note}}));
     }
-    table.note =
-        "Read: in the document or in a page that quotes it. Computed: from a published relation. From "
-        "memory: not seen while the program was written; check before relying on it. Regulations named under "
-        "the cautions are from memory. The kettle, the tap and the walking pace of Part 1 are common "
-        "practice, no source.";
+    table.note = c.words(sources_note{});
     return table;
 }
 

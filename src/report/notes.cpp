@@ -6,49 +6,55 @@
 #include "report/labels.hpp"
 #include "report/plant_words.hpp"
 #include "report/words.hpp"
+#include "texts/notes.hpp"
 
 namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::notes;
+
 std::string section_note(const Context& c, std::size_t i) {
     const auto& result = c.design.sections[i];
-    std::vector<std::string> marks;
-    if (result.velocity.verdict == Verdict::keep_noted) {
-        marks.push_back("the water would move at " + fixed(result.velocity.figure, 2) +
-                        " metres a second (we prefer at most " + fixed(result.velocity.limit, 2) + ")");
+    std::string speed = fixed(result.velocity.figure, 2), speed_limit = fixed(result.velocity.limit, 2);
+    std::string pressure = fixed(result.gradient.figure, 0), pressure_limit = fixed(result.gradient.limit, 0);
+    if (result.gradient.verdict != Verdict::keep_noted) {
+        return c.words(noted_speed{
+            .pipe = pipe_name(c, i), .speed = std::move(speed), .speed_most = std::move(speed_limit)});
     }
-    if (result.gradient.verdict == Verdict::keep_noted) {
-        marks.push_back("each metre would take " + fixed(result.gradient.figure, 0) +
-                        " pascals (we prefer at most " + fixed(result.gradient.limit, 0) + ")");
+    if (result.velocity.verdict != Verdict::keep_noted) {
+        return c.words(noted_pressure{.pipe = pipe_name(c, i),
+                                      .pressure = std::move(pressure),
+                                      .pressure_most = std::move(pressure_limit)});
     }
-    return pipe_name(c, i) + ": " + list_of(marks) + ".";
+    return c.words(noted_speed_and_pressure{.pipe = pipe_name(c, i),
+                                            .speed = std::move(speed),
+                                            .speed_most = std::move(speed_limit),
+                                            .pressure = std::move(pressure),
+                                            .pressure_most = std::move(pressure_limit)});
 }
 
 Table section_notes(const Context& c, const std::vector<std::size_t>& sections) {
     const auto& conditions = c.job.conditions;
     Table table;
-    table.caption = "Pipes that are noted";
-    table.columns = {words_column("Pipe", 2.0), plain_column("Speed", "metres a second"),
-                     plain_column("Pressure for each metre", "pascals")};
+    table.caption = c.words(pipes_caption{});
+    table.columns = {words_column(c.words(pipes_pipe{}), 2.0),
+                     plain_column(c.words(pipes_speed{}), c.words(pipes_metres_a_second{})),
+                     plain_column(c.words(pipes_pressure{}), c.words(pipes_pascals{}))};
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
         table.rows.push_back(
             row({pipe_name(c, i), fixed(result.velocity.figure, 2), fixed(result.gradient.figure, 0)}));
     }
-    table.note =
-        "We prefer at most " + figure(conditions.velocity_preferred.value, unit::metre_per_second, 2) +
-        " metres a second and " + figure(conditions.gradient_preferred.value, unit::pascal_per_metre, 0) +
-        " pascals for each metre.";
+    table.note = c.words(
+        pipes_note{.speed = figure(conditions.velocity_preferred.value, unit::metre_per_second, 2),
+                   .pressure = figure(conditions.gradient_preferred.value, unit::pascal_per_metre, 0)});
     return table;
 }
 
 void noted_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& sections) {
     if (sections.empty()) return;
-    say(out,
-        "In these pipes the water would move faster, or be harder to push, than we like. It may be heard "
-        "when the house is still. We count in pascals how much of the pump's pressure a metre of pipe "
-        "takes.");
+    say(out, c.words(pipes_explained{}));
     if (sections.size() > told_singly) {
         out.push_back(section_notes(c, sections));
         return;
@@ -58,33 +64,33 @@ void noted_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& 
     out.push_back(std::move(list));
 }
 
+std::string emitter_note(const Context& c, std::size_t i) {
+    const auto& result = c.design.emitters[i];
+    if (!c.design.rooms[static_cast<std::size_t>(result.room)].reached) {
+        return c.words(noted_radiator{
+            .radiator = radiator_name(c, i), .output = watts(result.output), .load = watts(result.load)});
+    }
+    return c.words(noted_radiator_cooler_room{.radiator = radiator_name(c, i),
+                                              .output = watts(result.output),
+                                              .load = watts(result.load),
+                                              .reached = room_reached(c, i) + "\u00a0°C"});
+}
+
 void noted_emitters(Blocks& out, const Context& c, const std::vector<std::size_t>& emitters) {
     if (emitters.empty()) return;
     List list;
-    for (const std::size_t i : emitters) {
-        const auto& result = c.design.emitters[i];
-        std::string words = radiator_name(c, i) + ": it would give " + watts(result.output) +
-                            ", a little less than the " + watts(result.load) + " that it needs to give.";
-        if (c.design.rooms[static_cast<std::size_t>(result.room)].reached) {
-            words += " The room would reach " + room_reached(c, i) + "\u00a0°C.";
-        }
-        list.items.push_back(std::move(words));
-    }
+    for (const std::size_t i : emitters) list.items.push_back(emitter_note(c, i));
     out.push_back(std::move(list));
 }
 
-std::string staying(std::size_t n, std::size_t all, std::size_t noted, std::string_view one,
-                    std::string_view many) {
+/// How many of a kind stay, in that kind's own texts for none, for some and for all of them.
+template <class None, class Some, class All>
+std::string staying(const Context& c, std::size_t n, std::size_t all, std::size_t noted) {
     std::string out;
-    if (n == 0) out = "**No " + std::string{one} + "** can stay.";
-    else if (n < all)
-        out = bold(fixed(static_cast<double>(n), 0) + " of " + count_of(all, one, many)) +
-              (n == 1 ? " stays." : " stay.");
-    else if (all == 1) out = bold("The " + std::string{one}) + " stays.";
-    else out = bold("All " + count_of(all, one, many)) + " stay.";
-    if (noted > 0)
-        out += " " + fixed(static_cast<double>(noted), 0) + " of them " + (noted == 1 ? "is" : "are") +
-               " noted below.";
+    if (n == 0) out = c.words(None{});
+    else if (n < all) out = c.words(Some{.count = n, .all = fixed(static_cast<double>(all), 0)});
+    else out = c.words(All{.count = all});
+    if (noted > 0) out += " " + c.words(noted_below{.count = noted});
     return out;
 }
 
@@ -92,10 +98,27 @@ std::vector<std::string> names_of(const Context& c, const Points& keep, const Po
     std::vector<std::string> names;
     for (const auto* points : {&keep, &noted}) {
         for (const std::size_t i : points->emitters) {
-            names.push_back(name_of(room_of(c, c.design.emitters[i])) + " (" + c.job.emitters[i].id + ")");
+            names.push_back(c.words(staying_radiator{.room = name_of(room_of(c, c.design.emitters[i])),
+                                                     .mark = c.job.emitters[i].id}));
         }
     }
     return names;
+}
+
+std::string radiators_staying(const Context& c, const Points& keep, const Points& noted) {
+    constexpr std::size_t most_named = 12;
+    const auto names = names_of(c, keep, noted);
+    std::string out = staying<no_radiator_stays, some_radiators_stay, all_radiators_stay>(
+        c, names.size(), c.job.emitters.size(), noted.emitters.size());
+    if (!names.empty() && names.size() <= most_named) {
+        out += " " + c.words(staying_named{.radiators = list_of(c.words, names)});
+    }
+    return out;
+}
+
+std::string pipes_staying(const Context& c, const Points& keep, const Points& noted) {
+    return staying<no_pipe_stays, some_pipes_stay, all_pipes_stay>(
+        c, keep.sections.size() + noted.sections.size(), c.job.sections.size(), noted.sections.size());
 }
 
 }   // namespace
@@ -103,12 +126,10 @@ std::vector<std::string> names_of(const Context& c, const Points& keep, const Po
 Blocks notes_in_plain_words(const Context& c, const Points& noted) {
     Blocks out;
     if (noted.count() == 0) {
-        say(out, "There is nothing to note. Whatever stays is also inside the marks that we prefer.");
+        say(out, c.words(nothing_noted{}));
         return out;
     }
-    say(out,
-        "These can stay. They keep every hard limit, but they are past a mark that we prefer. It is good to "
-        "know of them when other work is done nearby.");
+    say(out, c.words(explained{}));
     noted_emitters(out, c, noted.emitters);
     noted_pipes(out, c, noted.sections);
     List list;
@@ -118,17 +139,9 @@ Blocks notes_in_plain_words(const Context& c, const Points& noted) {
 }
 
 Blocks keeps_in_plain_words(const Context& c, const Points& keep, const Points& noted) {
-    constexpr std::size_t most_named = 12;
     List list;
-    if (!c.job.emitters.empty()) {
-        const auto names = names_of(c, keep, noted);
-        std::string words =
-            staying(names.size(), c.job.emitters.size(), noted.emitters.size(), "radiator", "radiators");
-        if (!names.empty() && names.size() <= most_named) words += " Staying: " + list_of(names) + ".";
-        list.items.push_back(std::move(words));
-    }
-    list.items.push_back(staying(keep.sections.size() + noted.sections.size(), c.job.sections.size(),
-                                 noted.sections.size(), "length of pipe", "lengths of pipe"));
+    if (!c.job.emitters.empty()) list.items.push_back(radiators_staying(c, keep, noted));
+    list.items.push_back(pipes_staying(c, keep, noted));
     for (const auto& finding : keep.plant) list.items.push_back(plant_keep(c, finding));
     return {std::move(list)};
 }

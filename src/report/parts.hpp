@@ -3,10 +3,13 @@
 #pragma once
 
 #include "loopfolio/report/compose.hpp"
+#include "loopfolio/templates/template.hpp"
 
 #include <optional>
 #include <set>
+#include <span>
 #include <string>
+#include <string_view>
 
 namespace loopfolio::report {
 
@@ -18,15 +21,38 @@ struct Context {
     const std::vector<design::Assumption>& inputs;
     const design::Trace& trace;
     const Making& making;
+    const templates::Template& look;     ///< the template that the pack is written by
+    const templates::Texts& words;       ///< its texts: `words(texts::household::lead{...})`
     std::set<std::string> sources;   ///< keys of the sources that the pack leans on; their order numbers them
     std::optional<design::PumpRemedy> wider_pipes;   ///< that would let a circulator do which is too weak
+
+    /// The template's word for a name of the reference tables.
+    [[nodiscard]] std::string named(std::string_view name) const { return std::string{look.name_for(name)}; }
 };
 
 using Blocks = std::vector<Block>;
 
+/// A block that a template may name, with its heading.
+struct NamedBlock {
+    std::string_view name;
+    Blocks (*make)(const Context& context);
+};
+
+/// A part that a template may name: its title, and the blocks that it can be made of.
+struct NamedPart {
+    std::string_view name;
+    Part (*opened)(const Context& context);   ///< title and subtitle
+    std::span<const NamedBlock> blocks;
+};
+
+/// Blocks that any part may hold: who, what and when; where what stands.
+[[nodiscard]] Blocks identity_block(const Context& context);
+[[nodiscard]] Blocks contents_block(const Context& context);   ///< of the part that it stands in
+
 /// The parts, one a file.
-[[nodiscard]] Part household_part(const Context& context);
-[[nodiscard]] Part installer_part(const Context& context);
-[[nodiscard]] Part assessor_part(const Context& context);
+[[nodiscard]] NamedPart summary_part();
+[[nodiscard]] NamedPart household_part();
+[[nodiscard]] NamedPart installer_part();
+[[nodiscard]] NamedPart assessor_part();
 
 }   // namespace loopfolio::report

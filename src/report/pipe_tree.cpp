@@ -6,6 +6,8 @@
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/common.hpp"
+#include "texts/pipe_tree.hpp"
 
 #include <algorithm>
 
@@ -13,6 +15,7 @@ namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::pipe_tree;
 using Node = PipeTree::Node;
 
 /// Which layer of the pipework is drawn: where flow and return run together one drawing shows both.
@@ -95,7 +98,7 @@ Node section_end(const Drawn& d, std::size_t i, int parent, Length widest) {
     node.label = d.name(result.downstream);
     node.parent = parent;
     node.pipe_label =
-        section.id + " · " + pipe_label(section.pipe) + " · " + text(result.load, unit::kilowatt, 1);
+        section.id + " · " + pipe_label(d.c, section.pipe) + " · " + text(result.load, unit::kilowatt, 1);
     node.pipe_weight = widest.si() > 0.0 ? section.bore.value / widest : 1.0;
     node.verdict = result.verdict;
     node.on_index_circuit = result.on_index_circuit;
@@ -110,8 +113,8 @@ struct Pending {
     bool mixer = false;
 };
 
-/// Puts what hangs on `node`, already drawn as `drawn`, into the tree: emitters now, the rest onto the pile, the first of it
-/// on top.
+/// Puts what hangs on `node`, already drawn as `drawn`, into the tree: emitters now, the rest onto the pile, the first
+/// of it on top.
 void hang(const Drawn& d, const Hanging& h, std::size_t node, int drawn, PipeTree& tree, std::vector<Pending>& pile) {
     for (const std::size_t emitter : h.emitters[node]) tree.nodes.push_back(emitter_leaf(d, emitter, drawn));
     for (const std::size_t mixer : h.mixers[node]) pile.push_back({mixer, drawn, true});
@@ -124,9 +127,9 @@ Node mixing_node(const Drawn& d, std::size_t i, int parent) {
     const auto& result = d.design.mixers[i];
     Node node;
     node.parent = parent;
-    node.label = d.c.job.mixers[i].id + " mixing set";
+    node.label = d.c.words(mixing_set{.mixer = d.c.job.mixers[i].id});
     node.detail = text(result.flow, unit::celsius, 0) + " · " + text(result.sent, unit::litre_per_minute, 1);
-    node.pipe_label = "draws " + text(result.drawn, unit::litre_per_minute, 1);
+    node.pipe_label = d.c.words(mixing_draws{.flow = text(result.drawn, unit::litre_per_minute, 1)});
     return node;
 }
 
@@ -138,8 +141,9 @@ int draw_section(const Drawn& d, const Hanging& h, const Pending& next, Length w
     const auto end = static_cast<std::size_t>(section.downstream);
     if (d.parents()[end] != static_cast<int>(next.index)) {
         node.kind = Node::Kind::joint;
-        const bool home = section.downstream == d.design.source_node || section.downstream == d.design.joints.source_return;
-        node.label = home ? "back to the heat source" : "on to " + d.name(section.downstream);
+        const bool home = section.downstream == d.design.source_node ||
+                          section.downstream == d.design.joints.source_return;
+        node.label = home ? d.c.words(back_to_source{}) : d.c.words(on_to{.junction = d.name(section.downstream)});
         return -1;
     }
     if (h.sections[end].empty() && h.mixers[end].empty() && h.emitters[end].size() == 1) {
@@ -156,7 +160,8 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
     tree.caption = std::move(caption);
     Node source;
     source.kind = Node::Kind::source;
-    source.label = capital(d.c.job.heat_source ? name_of(*d.c.job.heat_source) : "heat source");
+    source.label = capital(d.c.job.heat_source ? name_of(d.c, *d.c.job.heat_source)
+                                               : d.c.words(texts::common::heat_source{}));
     source.detail = fixed(d.design.flow.celsius(), 0) + " / " + text(d.design.return_, unit::celsius, 0) +
                     " · " + text(d.design.duty.volume_flow, unit::litre_per_minute, 1);
     tree.nodes.push_back(std::move(source));
@@ -175,9 +180,8 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
         const int drawn = static_cast<int>(tree.nodes.size()) - 1;
         if (node >= 0) hang(d, h, static_cast<std::size_t>(node), drawn, tree, pile);
     }
-    tree.alternative = "Tree of " + count_of(d.c.job.sections.size(), "section", "sections") + " and " +
-                       count_of(d.c.job.emitters.size(), "emitter", "emitters") +
-                       ", from the heat source outwards; the schedule of sections holds the same figures.";
+    tree.alternative = d.c.words(alternative{.sections = d.c.words(sections{.count = d.c.job.sections.size()}),
+                                             .emitters = d.c.words(emitters{.count = d.c.job.emitters.size()})});
     return tree;
 }
 
@@ -185,19 +189,19 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
 
 Blocks pipe_drawings(const Context& c) {
     Blocks out;
-    const auto& sections = c.job.sections;
-    const bool apart = std::any_of(sections.begin(), sections.end(), [](const auto& s) { return s.carries == job::Carries::return_; });
-    out.push_back(draw({c, c.design, Layer::flow}, apart ? "The flow pipes as they leave the heat source"
-                                                         : "The pipework as it leaves the heat source", c.design.source_node));
+    const auto& pipes = c.job.sections;
+    const bool apart =
+        std::any_of(pipes.begin(), pipes.end(), [](const auto& s) { return s.carries == job::Carries::return_; });
+    out.push_back(draw({c, c.design, Layer::flow}, apart ? c.words(flow_caption{}) : c.words(pipework_caption{}),
+                       c.design.source_node));
     if (apart) {
-        out.push_back(draw({c, c.design, Layer::return_}, "The return pipes where they run apart, from the heat source outwards",
-                           c.design.joints.source_return));
+        out.push_back(draw({c, c.design, Layer::return_}, c.words(return_caption{}), c.design.joints.source_return));
     }
     return out;
 }
 
 PipeTree drawing_joined_at(const Context& c, const design::Design& design, const std::string& junction) {
-    return draw({c, design, Layer::flow}, "The pipework if the heat source joins at " + junction, design.source_node);
+    return draw({c, design, Layer::flow}, c.words(joined_caption{.junction = junction}), design.source_node);
 }
 
 }   // namespace loopfolio::report

@@ -22,6 +22,7 @@ inline constexpr std::size_t told_singly = 3;
 [[nodiscard]] Blocks keeps_in_plain_words(const Context& context, const Points& keep, const Points& noted);
 
 // Pieces that changes and notes share.
+/// In whole watts, with no unit.
 [[nodiscard]] std::string watts(Power power);
 /// `**Hall**, under the window (R3)`.
 [[nodiscard]] std::string radiator_name(const Context& context, std::size_t emitter);

@@ -6,10 +6,13 @@
 #include "report/labels.hpp"
 #include "report/plain_words.hpp"
 #include "report/words.hpp"
+#include "texts/plant_words.hpp"
 
 namespace loopfolio::report {
 
 namespace {
+
+using namespace texts::plant_words;
 
 std::string metres(const Context& c, double pascals) {
     return fixed(metres_of_water(Pressure::from_si(pascals), c.design), 1);
@@ -19,77 +22,95 @@ std::string litres(double cubic_metres_per_second) {
     return fixed(cubic_metres_per_second / unit::litre_per_minute.si, 1);
 }
 
+std::string kelvins(double difference) { return fixed(difference, 1) + "\u00a0°C"; }
+
+std::string pump_compared(const Context& c, const design::Finding& f) {
+    if (c.design.duty.available) {
+        return c.words(compared_pump{.needed = metres(c, f.figure), .available = metres(c, f.limit)});
+    }
+    return c.words(compared_pump_beyond_curve{.litres = litres(c.design.duty.volume_flow.si()),
+                                              .needed = metres(c, f.figure)});
+}
+
 /// Figure and limit of a finding, as a sentence that holds for each verdict.
 std::string comparison(const Context& c, const design::Finding& f) {
     switch (f.check) {
-        case design::Check::circulator_head:
-            if (!c.design.duty.available) {
-                return "the house needs " + litres(c.design.duty.volume_flow.si()) +
-                       " litres a minute, pushed as hard as it takes to lift water " + metres(c, f.figure) +
-                       " metres. So much water is more than this pump is made for: it has 0 metres to give";
-            }
-            return "it has to push as hard as it takes to lift water " + metres(c, f.figure) +
-                   " metres. At this flow it can lift " + metres(c, f.limit) + " metres";
+        case design::Check::circulator_head: return pump_compared(c, f);
         case design::Check::source_capacity:
-            return "the house needs " + kilowatts(f.figure) +
-                   " kilowatts on the coldest design day. It can make " + kilowatts(f.limit);
+            return c.words(compared_capacity{.needed = kilowatts(f.figure), .available = kilowatts(f.limit)});
         case design::Check::source_minimum_flow:
-            return litres(f.figure) + " litres of water a minute go through it. It needs at least " +
-                   litres(f.limit);
+            return c.words(compared_flow{.litres = litres(f.figure), .least = litres(f.limit)});
         case design::Check::source_maximum_drop:
-            return "water comes back to it " + fixed(f.figure, 1) + "\u00a0°C cooler than it leaves. It allows at most " +
-                   fixed(f.limit, 1);
+            return c.words(compared_drop{.drop = kelvins(f.figure), .most = fixed(f.limit, 1)});
         case design::Check::mixer_head:
         case design::Check::separation_head:
-            return "it has to push as hard as it takes to lift water " + metres(c, f.figure) + " metres, and it can lift " +
-                   metres(c, f.limit) + " metres";
+            return c.words(
+                compared_second_pump{.needed = metres(c, f.figure), .available = metres(c, f.limit)});
         default: return "";
     }
 }
 
 /// The other way out: the pump stays and the pipes that ask most of it are made wider.
 std::string wider_pipes(const Context& c) {
-    if (!c.wider_pipes) return " Wider pipes would ask less of it.";
+    if (!c.wider_pipes) return c.words(wider_pipes_help{});
     std::vector<std::string> pipes;
     for (const auto& change : c.wider_pipes->changes) {
-        pipes.push_back(pipe_name(c, static_cast<std::size_t>(change.section)) + ", made " +
-                        std::string{change.to->label});
+        pipes.push_back(c.words(made_wider{.pipe = pipe_name(c, static_cast<std::size_t>(change.section)),
+                                           .wider = c.named(change.to->label)}));
     }
-    return " Or the pump stays and the pipe that asks most of it is made wider: " + list_of(pipes) +
-           ". It then has to lift water " + metres(c, c.wider_pipes->head.si()) + " metres, and it can lift " +
-           metres(c, c.wider_pipes->available.si()) + " metres.";
+    return c.words(wider_pipes_named{.pipes = list_of(c.words, pipes),
+                                     .needed = metres(c, c.wider_pipes->head.si()),
+                                     .available = metres(c, c.wider_pipes->available.si())});
 }
 
 std::string remedy(const Context& c, const design::Finding& f) {
     switch (f.check) {
         case design::Check::circulator_head:
-            return "A pump that can lift water at least " + metres(c, f.figure) + " metres at " +
-                   litres(c.design.duty.volume_flow.si()) +
-                   " litres a minute would put it right." + wider_pipes(c);
+            return c.words(remedy_pump{.needed = metres(c, f.figure),
+                                       .litres = litres(c.design.duty.volume_flow.si()),
+                                       .otherwise = wider_pipes(c)});
         case design::Check::source_capacity:
-            return "A heat source that makes at least " + kilowatts(f.figure) + " kilowatts at " +
-                   degrees(c.job.conditions.outdoor.value) + " outside, with water at " +
-                   degrees(c.design.flow) +
-                   ", would put it right. So would less heat loss: insulation and fewer draughts.";
-        case design::Check::source_minimum_flow:
-            return "A small tank beside the heat source (a buffer) that lets extra water go round would put "
-                   "it right. So would water that comes back less cool, because then more of it has to flow.";
-        case design::Check::source_maximum_drop:
-            return "More water on its side, or a smaller drop across the radiators, would put it right.";
+            return c.words(remedy_capacity{.needed = kilowatts(f.figure),
+                                           .outdoor = degrees(c.job.conditions.outdoor.value),
+                                           .flow = degrees(c.design.flow)});
+        case design::Check::source_minimum_flow: return c.words(remedy_flow{});
+        case design::Check::source_maximum_drop: return c.words(remedy_drop{});
         case design::Check::mixer_head:
-        case design::Check::separation_head:
-            return "A stronger pump there would put it right.";
+        case design::Check::separation_head: return c.words(remedy_second_pump{});
         default: return "";
     }
 }
 
 std::string subject(const Context& c, design::Check check) {
-    if (check == design::Check::circulator_head) return "The pump";
-    if (check == design::Check::mixer_head) return "The pump of a mixing set";
-    if (check == design::Check::separation_head) return "The pump beside the heat source";
+    if (check == design::Check::circulator_head) return c.words(the_pump{});
+    if (check == design::Check::mixer_head) return c.words(the_mixing_pump{});
+    if (check == design::Check::separation_head) return c.words(the_source_pump{});
     return c.job.heat_source && !c.job.heat_source->name.empty()
-               ? "The heat source (" + c.job.heat_source->name + ")"
-               : "The heat source";
+               ? c.words(the_source_named{.name = c.job.heat_source->name})
+               : c.words(the_source{});
+}
+
+std::string head_of(const Context& c, design::Check check) {
+    switch (check) {
+        case design::Check::circulator_head: return c.words(pump_heading{});
+        case design::Check::source_capacity: return c.words(capacity_heading{});
+        case design::Check::mixer_head:
+        case design::Check::separation_head: return c.words(second_pump_heading{});
+        case design::Check::source_maximum_drop: return c.words(drop_heading{});
+        default: return c.words(flow_heading{});
+    }
+}
+
+std::string kept(const Context& c, design::Check check) {
+    std::string name = subject(c, check);
+    switch (check) {
+        case design::Check::circulator_head:
+        case design::Check::mixer_head:
+        case design::Check::separation_head: return c.words(keeps_strength{.pump = std::move(name)});
+        case design::Check::source_capacity: return c.words(keeps_capacity{.source = std::move(name)});
+        case design::Check::source_maximum_drop: return c.words(keeps_drop{.source = std::move(name)});
+        default: return c.words(keeps_flow{.source = std::move(name)});
+    }
 }
 
 }   // namespace
@@ -97,35 +118,20 @@ std::string subject(const Context& c, design::Check check) {
 Blocks plant_changes(const Context& c, const std::vector<design::Finding>& findings) {
     Blocks out;
     for (const auto& finding : findings) {
-        switch (finding.check) {
-            case design::Check::circulator_head: heading(out, 2, "The pump is too weak"); break;
-            case design::Check::source_capacity: heading(out, 2, "The heat source is too small"); break;
-            case design::Check::mixer_head:
-            case design::Check::separation_head: heading(out, 2, "A second pump is too weak"); break;
-            case design::Check::source_maximum_drop: heading(out, 2, "The water cools too much"); break;
-            default: heading(out, 2, "Too little water for the heat source"); break;
-        }
-        say(out, bold(subject(c, finding.check)) + ": " + comparison(c, finding) + ". " + remedy(c, finding));
+        heading(out, 2, head_of(c, finding.check));
+        say(out, c.words(changes{.subject = subject(c, finding.check),
+                                 .comparison = comparison(c, finding),
+                                 .remedy = remedy(c, finding)}));
     }
     return out;
 }
 
 std::string plant_note(const Context& c, const design::Finding& finding) {
-    return bold(subject(c, finding.check)) + ": " + comparison(c, finding) +
-           ". That is enough, but there is little in hand.";
+    return c.words(noted{.subject = subject(c, finding.check), .comparison = comparison(c, finding)});
 }
 
 std::string plant_keep(const Context& c, const design::Finding& finding) {
-    std::string_view verdict;
-    switch (finding.check) {
-        case design::Check::circulator_head: verdict = " is strong enough"; break;
-        case design::Check::source_capacity: verdict = " is large enough"; break;
-        case design::Check::source_maximum_drop: verdict = " suits the difference between flow and return"; break;
-        case design::Check::mixer_head:
-        case design::Check::separation_head: verdict = " is strong enough"; break;
-        default: verdict = " gets enough water"; break;
-    }
-    return bold(subject(c, finding.check) + std::string{verdict}) + ": " + comparison(c, finding) + ".";
+    return c.words(keeps{.verdict = kept(c, finding.check), .comparison = comparison(c, finding)});
 }
 
 }   // namespace loopfolio::report

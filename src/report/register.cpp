@@ -5,6 +5,7 @@
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/input_register.hpp"
 
 #include <algorithm>
 
@@ -12,63 +13,64 @@ namespace loopfolio::report {
 
 namespace {
 
+using namespace texts::input_register;
+
 /// Names of subjects shown in one cell; the record lists all.
 constexpr std::size_t named_subjects = 6;
 
 std::string source_cell(const Context& c, const design::Assumption& a) {
-    if (a.source.empty()) return a.basis == Basis::measured ? "as surveyed" : "not stated";
+    if (a.source.empty()) return a.basis == Basis::measured ? c.words(as_surveyed{}) : c.words(source_not_stated{});
     return a.is_key ? source_reference(c, a.source) : plain(a.source);
 }
 
-std::string effect_cell(const std::optional<design::Effect>& effect) {
+std::string effect_cell(const Context& c, const std::optional<design::Effect>& effect) {
     if (!effect) return "\u2013";
-    const double watts = effect->source_load_change.si();
-    std::string out = (watts >= 0.5 ? "+" : "") + text(effect->source_load_change, unit::watt, 0);
-    if (effect->verdicts_changed > 0) {
-        out += ", " + count_of(static_cast<std::size_t>(effect->verdicts_changed), "verdict", "verdicts");
-    }
-    return out;
+    const bool more = effect->source_load_change.si() >= 0.5;
+    const std::string change = (more ? "+" : "") + text(effect->source_load_change, unit::watt, 0);
+    if (effect->verdicts_changed <= 0) return change;
+    return c.words(effect_with_verdicts{.count = static_cast<std::size_t>(effect->verdicts_changed), .change = change});
 }
 
-std::string subjects_cell(const design::Assumption& a) {
-    return a.subjects.empty() ? "whole house" : plain(list_of(a.subjects, named_subjects));
+std::string subjects_of(const Context& c, const design::Assumption& a) {
+    return plain(list_of(c.words, a.subjects, named_subjects));
 }
 
-std::string_view group_head(Basis basis) {
+std::string group_head(const Context& c, Basis basis) {
     switch (basis) {
-        case Basis::assumed: return "Basis assumed: judged by the surveyor or designer";
-        case Basis::default_value: return "Basis default: filled from the reference tables";
-        case Basis::document: return "Basis document: read in a paper named under source";
-        default: return "Basis measured: surveyed, or a plain number with nothing else said";
+        case Basis::assumed: return c.words(basis_assumed{});
+        case Basis::default_value: return c.words(basis_default{});
+        case Basis::document: return c.words(basis_document{});
+        default: return c.words(basis_measured{});
     }
+}
+
+Row care_row(const Context& c, const design::Assumption& a) {
+    return row({capital(c.named(a.what)), a.subjects.empty() ? c.words(whole_house{}) : subjects_of(c, a),
+                c.named(a.value), a.range.empty() ? c.words(range_not_stated{}) : a.range, source_cell(c, a),
+                effect_cell(c, a.at_low), effect_cell(c, a.at_high)});
 }
 
 Table care_table(const Context& c) {
     Table table;
-    table.caption = "Assumed and default values, and what their range would do";
+    table.caption = c.words(care_caption{});
     table.compact = true;
-    table.columns = {words_column("Input", 1.3),
-                     words_column("Used for", 3.0),
-                     name_column("Value"),
-                     name_column("Range"),
-                     words_column("Source", 1.4),
-                     words_column("At its low", 0.7),
-                     words_column("At its high", 0.7)};
+    table.columns = {words_column(c.words(column_input{}), 1.3),
+                     words_column(c.words(column_used_for{}), 3.0),
+                     name_column(c.words(column_value{})),
+                     name_column(c.words(column_range{})),
+                     words_column(c.words(column_source{}), 1.4),
+                     words_column(c.words(column_at_low{}), 0.7),
+                     words_column(c.words(column_at_high{}), 0.7)};
     for (const Basis basis : {Basis::assumed, Basis::default_value}) {
         bool headed = false;
         for (const auto& a : c.inputs) {
             if (a.basis != basis) continue;
-            if (!headed) table.rows.push_back(group_row(std::string{group_head(basis)}));
+            if (!headed) table.rows.push_back(group_row(group_head(c, basis)));
             headed = true;
-            table.rows.push_back(
-                row({capital(a.what), subjects_cell(a), a.value, a.range.empty() ? "not stated" : a.range,
-                     source_cell(c, a), effect_cell(a.at_low), effect_cell(a.at_high)}));
+            table.rows.push_back(care_row(c, a));
         }
     }
-    table.note =
-        "At its low, at its high: change of the heat that the source must make, and verdicts that would "
-        "differ, with this line alone at that end of its range. A dash: no range, or no effect computed. "
-        "Numbers in brackets: the list of sources. Ranges are in the unit of the value.";
+    table.note = c.words(care_note{});
     return table;
 }
 
@@ -78,6 +80,13 @@ struct Shared {
     std::vector<std::string> values;
 };
 
+/// `0.55 W/(m²·K): Hall, Kitchen (0.4 to 0.7)`.
+std::string value_text(const Context& c, const design::Assumption& a) {
+    std::string out = c.named(a.value);
+    if (!a.subjects.empty()) out = c.words(value_used_for{.value = out, .subjects = subjects_of(c, a)});
+    return a.range.empty() ? out : c.words(value_with_range{.value = out, .range = a.range});
+}
+
 std::vector<Shared> shared_rows(const Context& c, Basis basis) {
     std::vector<Shared> out;
     for (const auto& a : c.inputs) {
@@ -86,30 +95,31 @@ std::vector<Shared> shared_rows(const Context& c, Basis basis) {
             return s.first->what == a.what && s.first->source == a.source;
         });
         if (same == out.end()) same = out.insert(out.end(), Shared{&a, {}});
-        std::string value =
-            a.subjects.empty() ? a.value : a.value + ": " + plain(list_of(a.subjects, named_subjects));
-        if (!a.range.empty()) value += " (" + a.range + ")";
-        same->values.push_back(std::move(value));
+        same->values.push_back(value_text(c, a));
     }
     return out;
 }
 
+Row firm_row(const Context& c, const Shared& shared) {
+    std::string values;
+    for (const auto& value : shared.values) {
+        values = values.empty() ? value : c.words(values_joined{.before = values, .value = value});
+    }
+    return row({capital(c.named(shared.first->what)), values, source_cell(c, *shared.first)});
+}
+
 Table firm_table(const Context& c) {
     Table table;
-    table.caption = "Documented and measured values";
+    table.caption = c.words(firm_caption{});
     table.compact = true;
-    table.columns = {words_column("Input", 0.8), words_column("Values, and what each is used for", 3.2),
-                     words_column("Source", 1.2)};
+    table.columns = {words_column(c.words(column_input{}), 0.8), words_column(c.words(column_values{}), 3.2),
+                     words_column(c.words(column_source{}), 1.2)};
     for (const Basis basis : {Basis::document, Basis::measured}) {
         const auto rows = shared_rows(c, basis);
-        if (!rows.empty()) table.rows.push_back(group_row(std::string{group_head(basis)}));
-        for (const auto& shared : rows) {
-            std::string values;
-            for (const auto& value : shared.values) values += (values.empty() ? "" : "; ") + value;
-            table.rows.push_back(row({capital(shared.first->what), values, source_cell(c, *shared.first)}));
-        }
+        if (!rows.empty()) table.rows.push_back(group_row(group_head(c, basis)));
+        for (const auto& shared : rows) table.rows.push_back(firm_row(c, shared));
     }
-    table.note = "A range, where the job states one, stands in brackets.";
+    table.note = c.words(firm_note{});
     return table;
 }
 
@@ -119,16 +129,13 @@ Blocks input_register(const Context& c) {
     Blocks out;
     const auto care =
         static_cast<std::size_t>(std::count_if(c.inputs.begin(), c.inputs.end(), design::needs_care));
-    say(out,
-        "The register holds every input of the job in " + count_of(c.inputs.size(), "line", "lines") +
-            ", of which " + fixed(static_cast<double>(care), 0) + (care == 1 ? " is" : " are") +
-            " assumed or a default. Inputs with the same value, basis and source share a line. More than " +
-            fixed(static_cast<double>(named_subjects), 0) +
-            " names are cut short here and complete in the record.");
+    say(out, c.words(lead{.count = care,
+                          .lines = c.words(lines{.count = c.inputs.size()}),
+                          .most = fixed(static_cast<double>(named_subjects), 0)}));
     if (care > 0) out.push_back(care_table(c));
-    else say(out, "Nothing was assumed and no default was used.");
+    else say(out, c.words(nothing_assumed{}));
     if (care < c.inputs.size()) out.push_back(firm_table(c));
-    else say(out, "Nothing was measured or taken from a document.");
+    else say(out, c.words(nothing_measured{}));
     return out;
 }
 

@@ -3,6 +3,7 @@
 #include "report/words.hpp"
 
 #include "loopfolio/base/number_text.hpp"
+#include "texts/common.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,22 +11,19 @@
 
 namespace loopfolio::report {
 
-std::string count_of(std::size_t n, std::string_view one, std::string_view many) {
-    if (n == 0) return "no " + std::string{many};
-    return fixed(static_cast<double>(n), 0) + " " + std::string{n == 1 ? one : many};
-}
-
-std::string list_of(const std::vector<std::string>& items, std::size_t most) {
+std::string list_of(const templates::Texts& words, const std::vector<std::string>& items, std::size_t most) {
+    using namespace texts::common;
     const bool cut = items.size() > most;
     const std::size_t shown = cut ? most : items.size();
     std::string out;
     for (std::size_t i = 0; i < shown; ++i) {
         const bool last = !cut && i + 1 == shown;
-        if (i > 0) out += last ? " and " : ", ";
-        out += items[i];
+        if (i == 0) out = items[i];
+        else if (last) out = words(list_last{.before = out, .item = items[i]});
+        else out = words(list_comma{.before = out, .item = items[i]});
     }
-    if (cut) out += " and " + fixed(static_cast<double>(items.size() - shown), 0) + " more";
-    return out;
+    if (!cut) return out;
+    return words(list_more{.before = out, .number = fixed(static_cast<double>(items.size() - shown), 0)});
 }
 
 std::string capital(std::string text) {
@@ -33,13 +31,33 @@ std::string capital(std::string text) {
     return text;
 }
 
-std::string date_text(const date::year_month_day& day) {
-    static constexpr std::array<std::string_view, 12> months{"January",   "February", "March",    "April",
-                                                             "May",       "June",     "July",     "August",
-                                                             "September", "October",  "November", "December"};
-    const unsigned month = std::clamp(static_cast<unsigned>(day.month()), 1U, 12U);
-    return std::to_string(static_cast<unsigned>(day.day())) + " " + std::string{months[month - 1]} + " " +
-           std::to_string(static_cast<int>(day.year()));
+namespace {
+
+std::string month_name(const templates::Texts& words, unsigned month) {
+    using namespace texts::common;
+    switch (month) {
+        case 1: return words(month_1{});
+        case 2: return words(month_2{});
+        case 3: return words(month_3{});
+        case 4: return words(month_4{});
+        case 5: return words(month_5{});
+        case 6: return words(month_6{});
+        case 7: return words(month_7{});
+        case 8: return words(month_8{});
+        case 9: return words(month_9{});
+        case 10: return words(month_10{});
+        case 11: return words(month_11{});
+        case 12: return words(month_12{});
+        default: return "";
+    }
+}
+
+}   // namespace
+
+std::string date_text(const templates::Texts& words, const date::year_month_day& day) {
+    return words(texts::common::date{.day = std::to_string(static_cast<unsigned>(day.day())),
+                                       .month = month_name(words, static_cast<unsigned>(day.month())),
+                                       .year = std::to_string(static_cast<int>(day.year()))});
 }
 
 std::string bold(std::string_view text) { return "**" + std::string{text} + "**"; }
@@ -96,23 +114,17 @@ std::string trimmed(double value, int decimals) {
     return out;
 }
 
-std::string times_as_much(double ratio) {
-    struct Band {
-        double below;
-        std::string_view words;
-    };
-    static constexpr std::array<Band, 8> bands{{{0.15, "a small part of"},
-                                                {0.4, "about a quarter of"},
-                                                {0.65, "about half of"},
-                                                {0.88, "about three quarters of"},
-                                                {1.13, "about the same as"},
-                                                {1.38, "a little more than"},
-                                                {1.75, "about one and a half times"},
-                                                {2.25, "about twice"}}};
-    for (const auto& band : bands) {
-        if (ratio < band.below) return std::string{band.words};
-    }
-    return "about " + fixed(std::round(ratio), 0) + " times";
+std::string times_as_much(const templates::Texts& words, double ratio) {
+    using namespace texts::common;
+    if (ratio < 0.15) return words(ratio_small{});
+    if (ratio < 0.4) return words(ratio_quarter{});
+    if (ratio < 0.65) return words(ratio_half{});
+    if (ratio < 0.88) return words(ratio_three_quarters{});
+    if (ratio < 1.13) return words(ratio_same{});
+    if (ratio < 1.38) return words(ratio_little_more{});
+    if (ratio < 1.75) return words(ratio_one_and_a_half{});
+    if (ratio < 2.25) return words(ratio_twice{});
+    return words(ratio_times{.number = fixed(std::round(ratio), 0)});
 }
 
 }   // namespace loopfolio::report

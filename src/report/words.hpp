@@ -10,20 +10,17 @@
 #include <string_view>
 #include <vector>
 
-/// Small pieces of English that more than one part needs.
+/// Small pieces of wording that more than one part needs.
 namespace loopfolio::report {
 
-/// `1 pipe`, `3 pipes`, `no pipes`.
-[[nodiscard]] std::string count_of(std::size_t n, std::string_view one, std::string_view many);
-
 /// `a, b and c`. With more than `most` items the first ones and `and 7 more`.
-[[nodiscard]] std::string list_of(const std::vector<std::string>& items, std::size_t most = 1000);
+[[nodiscard]] std::string list_of(const templates::Texts& words, const std::vector<std::string>& items, std::size_t most = 1000);
 
 /// First letter upper case, where it is ASCII.
 [[nodiscard]] std::string capital(std::string text);
 
 /// `14 October 2026`.
-[[nodiscard]] std::string date_text(const date::year_month_day& day);
+[[nodiscard]] std::string date_text(const templates::Texts& words, const date::year_month_day& day);
 
 [[nodiscard]] std::string bold(std::string_view text);
 
@@ -37,6 +34,6 @@ namespace loopfolio::report {
 [[nodiscard]] std::string trimmed(double value, int decimals);
 
 /// A ratio as people say it, to stand before `what a kettle uses`: `about half of`, `about twice`.
-[[nodiscard]] std::string times_as_much(double ratio);
+[[nodiscard]] std::string times_as_much(const templates::Texts& words, double ratio);
 
 }   // namespace loopfolio::report

@@ -6,117 +6,131 @@
 #include "report/labels.hpp"
 #include "report/points.hpp"
 #include "report/words.hpp"
+#include "texts/work_list.hpp"
 
 namespace loopfolio::report {
 
 namespace {
 
-std::string emitter_item(const Context& c, std::size_t i) {
-    return c.job.emitters[i].id + ", " + name_of(room_of(c, c.design.emitters[i])) + ", " +
-           short_kind(c.job.emitters[i]);
+using namespace texts::work_list;
+
+std::string emitter_words(const Context& c, std::size_t i) {
+    return c.words(emitter_item{.emitter = c.job.emitters[i].id,
+                                .room = name_of(room_of(c, c.design.emitters[i])),
+                                .kind = short_kind(c, c.job.emitters[i])});
 }
 
-std::string section_item(const Context& c, std::size_t i) {
-    const auto& section = c.job.sections[i];
-    return section.id + ", " + text(section.length.value, unit::metre, 1) + " of " +
-           pipe_label(section.pipe) + (section.where.empty() ? "" : ", " + section.where);
+std::string section_words(const Context& c, std::size_t i) {
+    const auto& s = c.job.sections[i];
+    const std::string length = text(s.length.value, unit::metre, 1);
+    const std::string pipe = pipe_label(c, s.pipe);
+    if (s.where.empty()) return c.words(section_item{.section = s.id, .length = length, .pipe = pipe});
+    return c.words(section_item_where{.section = s.id, .length = length, .pipe = pipe, .where = s.where});
 }
 
-std::string section_remedy(const design::SectionResult& result) {
-    std::string out = result.next_size != nullptr ? std::string{result.next_size->label} : std::string{};
-    if (result.drop_to_keep) {
-        out += (out.empty() ? "" : ", or ") + std::string{"a drop of "} +
-               text(*result.drop_to_keep, unit::kelvin, 1);
-    }
-    return out.empty() ? "no larger size and no wider drop does: a second pair of pipes" : out;
+/// What is there beside what is needed.
+template <class Q, class U>
+std::string falls_short(const Context& c, Q there, Q needed, const U& unit, int decimals) {
+    return c.words(there_of_needed{.there = text(there, unit, decimals), .needed = text(needed, unit, decimals)});
+}
+
+std::string section_remedy(const Context& c, const design::SectionResult& result) {
+    const std::string pipe = result.next_size != nullptr ? c.named(result.next_size->label) : std::string{};
+    if (!result.drop_to_keep) return pipe.empty() ? c.words(second_pair{}) : pipe;
+    const std::string drop = text(*result.drop_to_keep, unit::kelvin, 1);
+    if (pipe.empty()) return c.words(drop_to_keep{.drop = drop});
+    return c.words(larger_pipe_or_drop{.pipe = pipe, .drop = drop});
+}
+
+Row bare_room(const Context& c, std::size_t i) {
+    return row({name_of(c.job.rooms[i]), c.words(no_emitter{}),
+                c.words(emitters_needed{.heat = text(c.design.rooms[i].loss, unit::watt, 0),
+                                        .flow = text(c.design.flow, unit::celsius, 1),
+                                        .back = text(c.design.return_, unit::celsius, 1)})});
+}
+
+Row small_emitter(const Context& c, std::size_t i) {
+    const auto& result = c.design.emitters[i];
+    return row({emitter_words(c, i), falls_short(c, result.output, result.load, unit::watt, 0),
+                c.words(rating_needed{.needed = text(result.needed_at_50k, unit::watt, 0),
+                                      .now = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0)})});
+}
+
+Row narrow_section(const Context& c, std::size_t i) {
+    const auto& finding = c.design.sections[i].velocity;
+    const auto velocity = [](double si) { return text(Velocity::from_si(si), unit::metre_per_second, 2); };
+    return row({section_words(c, i),
+                c.words(velocity_and_limit{.velocity = velocity(finding.figure), .limit = velocity(finding.limit)}),
+                section_remedy(c, c.design.sections[i])});
 }
 
 void changes(Table& table, const Context& c, const Points& change) {
-    const auto at = text(c.design.flow, unit::celsius, 1) + " / " + text(c.design.return_, unit::celsius, 1);
-    for (const std::size_t i : change.bare_rooms) {
-        table.rows.push_back(
-            row({name_of(c.job.rooms[i]), "no emitter",
-                 "emitters that give " + text(c.design.rooms[i].loss, unit::watt, 0) + " at " + at}));
-    }
-    for (const std::size_t i : change.emitters) {
-        const auto& result = c.design.emitters[i];
-        table.rows.push_back(
-            row({emitter_item(c, i),
-                 text(result.output, unit::watt, 0) + " of " + text(result.load, unit::watt, 0),
-                 text(result.needed_at_50k, unit::watt, 0) + " at 50 K or more, now " +
-                     text(c.job.emitters[i].output_at_50k.value, unit::watt, 0)}));
-    }
-    for (const std::size_t i : change.sections) {
-        const auto& velocity = c.design.sections[i].velocity;
-        table.rows.push_back(
-            row({section_item(c, i),
-                 text(Velocity::from_si(velocity.figure), unit::metre_per_second, 2) + ", limit " +
-                     text(Velocity::from_si(velocity.limit), unit::metre_per_second, 2),
-                 section_remedy(c.design.sections[i])}));
-    }
+    for (const std::size_t i : change.bare_rooms) table.rows.push_back(bare_room(c, i));
+    for (const std::size_t i : change.emitters) table.rows.push_back(small_emitter(c, i));
+    for (const std::size_t i : change.sections) table.rows.push_back(narrow_section(c, i));
 }
 
-/// What wider pipe would do for the circulator that is there.
-std::string wider_pipes(const Context& c) {
-    if (!c.wider_pipes) return "";
+/// What the circulator must give; or what wider pipe would do for the one that is there.
+std::string circulator_remedy(const Context& c) {
+    const std::string head = text(c.design.duty.head, unit::kilopascal, 1);
+    const std::string at = text(c.design.duty.volume_flow, unit::litre_per_minute, 1);
+    if (!c.wider_pipes) return c.words(circulator_needed{.head = head, .at = at});
     std::vector<std::string> pipes;
     for (const auto& change : c.wider_pipes->changes) {
-        pipes.push_back(c.job.sections[static_cast<std::size_t>(change.section)].id + " in " +
-                        std::string{change.to->label});
+        pipes.push_back(c.words(pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
+                                             .pipe = c.named(change.to->label)}));
     }
-    return "; or " + list_of(pipes) + ", which brings it to " + text(c.wider_pipes->head, unit::kilopascal, 1);
+    return c.words(circulator_or_pipes{.head = head,
+                                       .at = at,
+                                       .pipes = list_of(c.words, pipes),
+                                       .brought = text(c.wider_pipes->head, unit::kilopascal, 1)});
 }
 
-void plant_changes(Table& table, const Context& c, const Points& change) {
+Row weak_pump(const Context& c, std::string pump, const design::Finding& f) {
+    return row({std::move(pump),
+                falls_short(c, Pressure::from_si(f.limit), Pressure::from_si(f.figure), unit::kilopascal, 1),
+                c.words(stronger_pump{})});
+}
+
+Row wide_drop(const Context& c, const design::Finding& f) {
+    return row({c.words(heat_source{}),
+                c.words(drop_at_most{.drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
+                                     .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}),
+                c.words(more_flow{})});
+}
+
+Row plant_change(const Context& c, const design::Finding& f) {
     const auto& duty = c.design.duty;
-    for (const auto& f : change.plant) {
-        switch (f.check) {
-            case design::Check::circulator_head:
-                table.rows.push_back(row({"Circulator",
-                                          text(Pressure::from_si(f.limit), unit::kilopascal, 1) + " of " +
-                                              text(duty.head, unit::kilopascal, 1),
-                                          text(duty.head, unit::kilopascal, 1) + " at " +
-                                              text(duty.volume_flow, unit::litre_per_minute, 1) +
-                                              wider_pipes(c)}));
-                break;
-            case design::Check::source_capacity:
-                table.rows.push_back(row({"Heat source",
-                                          text(Power::from_si(f.limit), unit::kilowatt, 2) + " of " +
-                                              text(duty.source_load, unit::kilowatt, 2),
-                                          "a larger one, or less heat loss"}));
-                break;
-            case design::Check::mixer_head:
-            case design::Check::separation_head:
-                table.rows.push_back(row({f.check == design::Check::mixer_head ? "Pump of a mixing set" : "Pump, source's side",
-                                          text(Pressure::from_si(f.limit), unit::kilopascal, 1) + " of " +
-                                              text(Pressure::from_si(f.figure), unit::kilopascal, 1),
-                                          "a stronger pump"}));
-                break;
-            case design::Check::source_maximum_drop:
-                table.rows.push_back(row({"Heat source",
-                                          text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1) + " drop, at most " +
-                                              text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1),
-                                          "more flow on its side, or a smaller drop"}));
-                break;
-            default:
-                table.rows.push_back(
-                    row({"Heat source",
-                         text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1) + " of " +
-                             text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
-                         "a buffer or low loss header by its maker's instructions, or a smaller drop"}));
-        }
+    switch (f.check) {
+        case design::Check::circulator_head:
+            return row({c.words(circulator{}),
+                        falls_short(c, Pressure::from_si(f.limit), duty.head, unit::kilopascal, 1),
+                        circulator_remedy(c)});
+        case design::Check::source_capacity:
+            return row({c.words(heat_source{}),
+                        falls_short(c, Power::from_si(f.limit), duty.source_load, unit::kilowatt, 2),
+                        c.words(larger_source{})});
+        case design::Check::mixer_head: return weak_pump(c, c.words(mixing_pump{}), f);
+        case design::Check::separation_head: return weak_pump(c, c.words(source_side_pump{}), f);
+        case design::Check::source_maximum_drop: return wide_drop(c, f);
+        default:
+            return row({c.words(heat_source{}),
+                        falls_short(c, VolumeFlow::from_si(f.figure), VolumeFlow::from_si(f.limit),
+                                    unit::litre_per_minute, 1),
+                        c.words(buffer{})});
     }
 }
 
 void fresh(Table& table, const Context& c) {
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
         if (c.job.emitters[i].existing) continue;
-        table.rows.push_back(row({emitter_item(c, i), "new in this design",
-                                  text(c.job.emitters[i].output_at_50k.value, unit::watt, 0) + " at 50 K"}));
+        const std::string rating = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0);
+        table.rows.push_back(
+            row({emitter_words(c, i), c.words(new_in_design{}), c.words(rating_at_50k{.rating = rating})}));
     }
     for (std::size_t i = 0; i < c.job.sections.size(); ++i) {
-        if (!c.job.sections[i].existing)
-            table.rows.push_back(row({section_item(c, i), "new in this design", "as scheduled"}));
+        if (c.job.sections[i].existing) continue;
+        table.rows.push_back(row({section_words(c, i), c.words(new_in_design{}), c.words(as_scheduled{})}));
     }
 }
 
@@ -124,34 +138,30 @@ void fresh(Table& table, const Context& c) {
 
 Blocks work_list(const Context& c) {
     Table table;
-    table.caption = "What is new and what has to change";
-    table.columns = {words_column("Item", 1.3), words_column("Finding"),
-                     words_column("What would put it right", 1.2)};
+    table.caption = c.words(caption{});
+    table.columns = {words_column(c.words(column_item{}), 1.3), words_column(c.words(column_finding{})),
+                     words_column(c.words(column_remedy{}), 1.2)};
     const Points change = points_with(Verdict::change, c.design);
     fresh(table, c);
     changes(table, c, change);
-    plant_changes(table, c, change);
+    for (const auto& finding : change.plant) table.rows.push_back(plant_change(c, finding));
     Blocks out;
     if (table.rows.empty()) {
-        say(out,
-            "Nothing new is fitted to pipework and emitters, and no verdict is change: clean, commission and "
-            "balance.");
+        say(out, c.words(nothing_to_do{}));
         return out;
     }
-    table.note =
-        change.count() == 0
-            ? "No verdict is change."
-            : "The schedules below are for the house as it is with what is new. After a change that the "
-              "designer has chosen, run the design again: loads, flows and the index circuit move.";
+    table.note = change.count() == 0 ? c.words(no_change{}) : c.words(run_again{});
     out.push_back(std::move(table));
     return out;
 }
 
 Table verdict_tally(const Context& c) {
     Table table;
-    table.caption = "Verdicts";
-    table.columns = {words_column("Of"), figure_column("keep", ""), figure_column("keep, noted", ""),
-                     figure_column("change", "")};
+    table.caption = c.words(tally_caption{});
+    table.columns = {words_column(c.words(column_of{}))};
+    for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
+        table.columns.push_back(figure_column(label(c, v), ""));
+    }
     const auto add = [&](std::string what, const auto& counts) {
         table.rows.push_back(
             row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
@@ -165,10 +175,10 @@ Table verdict_tally(const Context& c) {
     for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
         plant[static_cast<int>(v)] = static_cast<double>(points_with(v, c.design).plant.size());
     }
-    add("heated rooms", rooms);
-    add("emitters", emitters);
-    add("sections", sections);
-    add("checks on circulator and heat source", plant);
+    add(c.words(tally_rooms{}), rooms);
+    add(c.words(tally_emitters{}), emitters);
+    add(c.words(tally_sections{}), sections);
+    add(c.words(tally_plant{}), plant);
     return table;
 }
 

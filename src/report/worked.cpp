@@ -6,12 +6,15 @@
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
+#include "texts/worked.hpp"
 
 #include <algorithm>
 
 namespace loopfolio::report {
 
 namespace {
+
+using namespace texts::worked;
 
 /// Index of the largest by `measure`, or nothing of nothing.
 template <class List, class Measure>
@@ -46,29 +49,27 @@ Blocks worked_examples(const Context& c) {
     Blocks out;
     const auto& d = c.design;
     if (const auto i = largest(d.rooms, [](const auto& r) { return r.loss.si(); })) {
-        show(out, c, Subject::room, c.job.rooms[*i].id,
-             name_of(c.job.rooms[*i]) + ": the room with the largest heat loss");
+        const auto& room = c.job.rooms[*i];
+        show(out, c, Subject::room, room.id, c.words(example_room{.room = name_of(room)}));
     }
     if (const auto i = largest(d.emitters, [](const auto& e) { return (e.load - e.output).si(); })) {
         const bool short_of = d.emitters[*i].output < d.emitters[*i].load;
-        show(out, c, Subject::emitter, c.job.emitters[*i].id,
-             c.job.emitters[*i].id + ": the emitter with the " +
-                 (short_of ? "largest shortfall" : "least in hand"));
+        const std::string& id = c.job.emitters[*i].id;
+        show(out, c, Subject::emitter, id,
+             short_of ? c.words(example_emitter_short{.emitter = id})
+                      : c.words(example_emitter_in_hand{.emitter = id}));
     }
     if (const auto i = largest(d.sections, strain)) {
-        show(out, c, Subject::section, c.job.sections[*i].id,
-             c.job.sections[*i].id + ": the section under most strain");
+        const std::string& id = c.job.sections[*i].id;
+        show(out, c, Subject::section, id, c.words(example_section{.section = id}));
     }
     for (const auto& derivation : c.trace.derivations()) {
-        if (derivation.subject == Subject::circulator)
-            show(out, c, Subject::circulator, derivation.id,
-                 derivation.id == "separation" ? "Both sides of the separation" : "The duty of the circulator");
+        if (derivation.subject != Subject::circulator) continue;
+        show(out, c, Subject::circulator, derivation.id,
+             derivation.id == "separation" ? c.words(example_separation{}) : c.words(example_circulator{}));
     }
-    if (out.empty()) say(out, "This pack was made without derivations.");
-    else
-        note(out,
-             "Steps and figures are those that the calculation wrote down itself. The record holds them for "
-             "every room, emitter and section.");
+    if (out.empty()) say(out, c.words(no_examples{}));
+    else note(out, c.words(examples_note{}));
     return out;
 }
 
@@ -76,47 +77,32 @@ Facts basis_of_design(const Context& c) {
     const auto& conditions = c.job.conditions;
     const auto& limits = reference::limits();
     Facts facts;
-    const auto add = [&](std::string term, std::string words) {
-        facts.facts.push_back({std::move(term), std::move(words)});
+    const auto add = [&](std::string term, std::string meaning) {
+        facts.facts.push_back({std::move(term), std::move(meaning)});
     };
-    add("Outdoor temperature", text(conditions.outdoor.value, unit::celsius, 1));
-    add("Flow temperature", text(conditions.flow.value, unit::celsius, 1));
-    add("Temperature drop", text(conditions.drop.value, unit::kelvin, 1));
-    add("Velocity", "preferred up to " +
-                        text(conditions.velocity_preferred.value, unit::metre_per_second, 2) + ", limit " +
-                        text(conditions.velocity_limit.value, unit::metre_per_second, 2));
-    add("Pressure gradient",
-        "preferred up to " + text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0));
-    add("Emitters", "keep at no shortfall, keep, noted down to " +
-                        text(limits.shortfall_noted.value, unit::percent, 0) + " short, change below");
-    add("Circulator and heat source", "keep with " + text(limits.pump_margin.value, unit::percent, 0) +
-                                          " of head and " +
-                                          text(limits.source_margin.value, unit::percent, 0) +
-                                          " of capacity in hand, keep, noted with less, change with none");
-    add("Verdicts",
-        "keep: within every limit. keep, noted: inside the hard limits, past a preferred one. change: breaks "
-        "a hard limit");
+    add(c.words(outdoor{}), text(conditions.outdoor.value, unit::celsius, 1));
+    add(c.words(flow{}), text(conditions.flow.value, unit::celsius, 1));
+    add(c.words(drop{}), text(conditions.drop.value, unit::kelvin, 1));
+    add(c.words(velocity{}),
+        c.words(velocity_text{.preferred = text(conditions.velocity_preferred.value, unit::metre_per_second, 2),
+                              .limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2)}));
+    add(c.words(gradient{}),
+        c.words(gradient_text{.preferred = text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0)}));
+    add(c.words(emitters{}), c.words(emitters_text{.shortfall = text(limits.shortfall_noted.value, unit::percent, 0)}));
+    add(c.words(plant{}), c.words(plant_text{.head = text(limits.pump_margin.value, unit::percent, 0),
+                                             .capacity = text(limits.source_margin.value, unit::percent, 0)}));
+    add(c.words(verdicts{}), c.words(verdicts_text{}));
     return facts;
 }
 
 List limits_of_validity(const Context& c) {
     List list;
-    list.items = {
-        "Steady state on the design day: no warming up, no gains of sun or people, no reheat margin.",
-        "Heat lost from pipes on the way is counted where the job states it for a section, and nowhere as warmth for a room.",
-        "Each circuit of the schedules is taken to be balanced to its design flow; what flows before that is in the four states.",
-        "In the states thermostatic valves keep a room from getting too warm, and the flow through them is taken not to change.",
-        "Water moves by pumps alone: circulation by gravity is left out. Its heights above each other have no effect.",
-        "A room's loss is shared among its emitters by their ratings; curtains, covers and furniture are not "
-        "counted.",
-        "Hot water, the size of a buffer, expansion, noise of the heat source, electrical supply and siting are not "
-        "designed here.",
-        "Running cost and seasonal performance are not predicted.",
-    };
+    list.items = {c.words(validity_steady{}),       c.words(validity_pipe_losses{}),
+                  c.words(validity_balanced{}),     c.words(validity_thermostats{}),
+                  c.words(validity_gravity{}),      c.words(validity_sharing{}),
+                  c.words(validity_not_designed{}), c.words(validity_not_predicted{})};
     if (c.job.heat_source && !c.job.heat_source->pressure_drop) {
-        list.items.emplace_back(
-            "No pressure drop of the heat source is stated, so the head is that of pipework and emitters "
-            "alone.");
+        list.items.push_back(c.words(validity_no_source_drop{}));
     }
     return list;
 }

@@ -93,7 +93,8 @@ long run_program(const std::string& job, const std::string& folder) {
 int main(int argc, char** argv) {
     const std::string file = argc > 1 ? argv[1] : "examples/semi-detached.yaml";
     const std::string text = app::read_file(file, job::largest_job_bytes);
-    const pdf::Fonts fonts;
+    const auto style = std::get<std::unique_ptr<app::PackStyle>>(app::load_style(""));
+    const auto& fonts = style->fonts;
     auto result = app::design_job(text, file, fonts);
     if (!std::holds_alternative<app::Designed>(result)) {
         fmt::print(stderr, "{} cannot be designed\n", file);
@@ -101,7 +102,7 @@ int main(int argc, char** argv) {
     }
     const auto& d = std::get<app::Designed>(result);
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""});
+    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}, style->look);
     const auto pages = layout::lay_out(report, fonts);
     const auto folder = std::filesystem::temp_directory_path() / fmt::format("loopfolio-bench-{}", ::getpid());
 
@@ -113,11 +114,12 @@ int main(int argc, char** argv) {
     time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
     time_it("operate", [&] { (void)design::operate(d.job, d.design); });
     time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
-    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}); });
+    time_it("default template", [&] { (void)templates::default_template(report::vocabulary()); });
+    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}, style->look); });
     time_it("lay out", [&] { (void)layout::lay_out(report, fonts); });
     time_it("write pdf", [&] { (void)pdf::write_pdf(pages, fonts); });
     time_it("record", [&] { (void)record::to_json({}, d.job, d.design, d.operation, inputs, d.trace); });
-    time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, fonts); });
+    time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, *style); });
     compare_writers(pages, fonts);
     long peak = 0;
     time_it("whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);

@@ -60,6 +60,7 @@ struct Drawing {
         }
         paint(item.closed, item.filled, stroked);
     }
+    void operator()(const layout::ImageItem&) const {}
     void operator()(const layout::CircleItem& item) const {
         const bool stroked = item.line_width > 0.0;
         if (!(stroked || item.filled)) return;

@@ -11,22 +11,24 @@ may_see() {
     case "$1" in
         base)      echo "base" ;;
         reference) echo "base reference" ;;
-        job)       echo "base reference job" ;;
+        yaml)      echo "base yaml" ;;
+        templates) echo "base yaml reference texts templates" ;;
+        job)       echo "base reference yaml job" ;;
         physics)   echo "base physics" ;;
         network)   echo "base physics network" ;;
         design)    echo "base job reference physics network design" ;;
         record)    echo "base job reference physics design record" ;;
-        report)    echo "base job reference physics design report" ;;
+        report)    echo "base templates texts job reference physics design report" ;;
         layout)    echo "base report layout" ;;
         pdf)       echo "base layout pdf" ;;
-        app)       echo "base reference job physics network design record report layout pdf app" ;;
+        app)       echo "base reference templates job physics network design record report layout pdf app" ;;
         *)         echo "" ;;
     esac
 }
 
 # The one header that layout may take from report: the document types.
 bad=0
-for room in base reference job physics network design record report layout pdf app; do
+for room in base reference yaml templates job physics network design record report layout pdf app; do
     allowed=" $(may_see "$room") "
     for file in $(find "include/loopfolio/$room" "src/$room" -name '*.hpp' -o -name '*.cpp' | sort); do
         for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_]*\.hpp".*|\1|p' "$file" \
@@ -52,8 +54,10 @@ only 'hpdf' src/pdf/
 only 'hb' src/pdf/
 only 'lcms2' src/pdf/
 only 'libdeflate' src/pdf/
-only 'yaml-cpp' src/job/
+only 'yaml-cpp' src/yaml/
 only 'nlohmann' src/record/
+only 'png' src/templates/
+only 'turbojpeg' src/templates/
 only 'nettle' src/record/
 only 'CLI/' src/app/
 only 'Eigen' src/network/

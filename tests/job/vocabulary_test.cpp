@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/findings.hpp"
+#include "loopfolio/yaml/findings.hpp"
 #include "job/sample_job.hpp"
 #include "job/vocabulary.hpp"
 #include "loopfolio/reference/reference.hpp"
@@ -29,12 +29,12 @@ std::string file_text(const std::string& name) {
 /// What docs/job-file.md has to say in `takes` for a field.
 std::string takes(const job::Group& group, const Field& field) {
     const std::string unit = (field.unit.empty() || field.unit == "%" ? "" : " ") + std::string{field.unit};
-    const std::string range = job::decimal(field.low) + " to " + job::decimal(field.high) + unit;
+    const std::string range = yaml::decimal(field.low) + " to " + yaml::decimal(field.high) + unit;
     switch (field.form) {
         case Form::number: return "number, " + range;
         case Form::plain: return group.name == "a value" ? "plain number" : "plain number, " + range;
         case Form::whole:
-            return "whole number, " + (field.low == field.high ? job::decimal(field.low) : range);
+            return "whole number, " + (field.low == field.high ? yaml::decimal(field.low) : range);
         case Form::text: return "text, " + range + " characters";
         case Form::id: return "id, " + range + " characters";
         case Form::choice: return "name";

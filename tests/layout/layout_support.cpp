@@ -27,12 +27,12 @@ Box box_of(const TextItem& item, const TextMeasurer& measurer) {
             item.baseline.x + item.width, item.baseline.y + measurer.descent(item.face) * item.size};
 }
 
-Box box_of(const CircleItem& item) {
+Box box_of(const CircleItem& item, const TextMeasurer&) {
     const double r = item.radius + item.line_width / 2.0;
     return {item.centre.x - r, item.centre.y - r, item.centre.x + r, item.centre.y + r};
 }
 
-Box box_of(const PathItem& item) {
+Box box_of(const PathItem& item, const TextMeasurer&) {
     Box box{1e9, 1e9, -1e9, -1e9};
     for (const Point& p : item.points) {
         box = {std::min(box.left, p.x), std::min(box.top, p.y), std::max(box.right, p.x),
@@ -40,6 +40,8 @@ Box box_of(const PathItem& item) {
     }
     return box;
 }
+
+Box box_of(const ImageItem& item, const TextMeasurer&) { return item.box; }
 
 bool overlap(const Box& a, const Box& b) {
     return a.left < b.right - tolerance && b.left < a.right - tolerance && a.top < b.bottom - tolerance &&
@@ -79,9 +81,7 @@ std::vector<std::string> faults(const Pages& pages, const TextMeasurer& measurer
         std::vector<std::pair<Box, const TextItem*>> boxes;
         for (const Item& item : page.items) {
             const auto* text = std::get_if<TextItem>(&item);
-            const Box box = text != nullptr ? box_of(*text, measurer)
-                            : std::holds_alternative<CircleItem>(item) ? box_of(std::get<CircleItem>(item))
-                                                                       : box_of(std::get<PathItem>(item));
+            const Box box = std::visit([&](const auto& one) { return box_of(one, measurer); }, item);
             const std::string what =
                 fmt::format("page {} [{:.1f} {:.1f} {:.1f} {:.1f}] {}", n + 1, box.left, box.top, box.right,
                             box.bottom, text != nullptr ? text->text : "drawing");

@@ -3,6 +3,8 @@
 #include "report/pack_text.hpp"
 #include "support/catch.hpp"
 
+#include "loopfolio/reference/source.hpp"
+
 #include <functional>
 #include <set>
 
@@ -66,23 +68,44 @@ TEST_CASE("cautions follow from what the job holds") {
              job.fluid.concentration = measured(0.2);
          }},
         {"Under floors and in walls", "joists", [](auto& job) { job.sections[0].existing = false; }},
+        {"Lofts, ladders and roofs", "Work at Height Regulations 2005", [](auto& job) { job.sections[0].existing = false; }},
     };
     const std::set<std::string> always{"Hot and heavy parts", "What comes first"};
-    CHECK(titles(plain_job(), 0) == always);
+    CHECK(titles(plain_job(), household) == always);
     for (const auto& c : cases) {
         INFO(c.title);
         job::Job job = plain_job();
         c.change(job);
-        CHECK(titles(job, 0).count(c.title) == 1);
-        CHECK(titles(job, 1).count(c.title) == 1);
-        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[1])) {
+        CHECK(titles(job, household).count(c.title) == 1);
+        CHECK(titles(job, installer).count(c.title) == 1);
+        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[installer])) {
             if (caution.title == c.title) CHECK(has(caution.text, c.law));
         }
     }
 }
 
+TEST_CASE("what a caution rests on is named to the installer and listed for the assessor") {
+    const auto pack = composed(designed(sample_job()));
+    const auto sources = joined(lines_of(pack.parts[assessor], true));
+    std::size_t based = 0;
+    for (const auto& rule : default_look().cautions) {
+        for (const auto& caution : all_of<report::Caution>(pack.parts[installer])) {
+            if (caution.title != rule.title) continue;
+            for (const auto& key : rule.basis) {
+                const auto* source = reference::find_source(key);
+                const bool habit = source->certainty == reference::Certainty::common_practice;
+                CHECK(has(caution.text, habit ? std::string{word(source->certainty)} : std::string{source->title}));
+                CHECK(has(sources, std::string{source->title}));
+                ++based;
+            }
+        }
+    }
+    CHECK(based >= 3);
+    for (const auto& rule : default_look().cautions) CHECK((rule.id == "what_comes_first" || !rule.basis.empty()));
+}
+
 TEST_CASE("a pack never takes the place of a designer") {
     const auto pack = composed(designed(sample_job()));
-    CHECK(has(joined(lines_of(pack.parts[0], false)), "It never takes the place of one"));
-    CHECK(has(joined(lines_of(pack.parts[1], false)), "never replaces one"));
+    CHECK(has(joined(lines_of(pack.parts[household], false)), "It never takes the place of one"));
+    CHECK(has(joined(lines_of(pack.parts[installer], false)), "never replaces one"));
 }

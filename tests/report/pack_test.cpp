@@ -48,7 +48,7 @@ job::Job bare_job() {
 
 /// What no pack may hold, whatever the job.
 void check_form(const report::Report& pack) {
-    REQUIRE(pack.parts.size() == 3);
+    REQUIRE(pack.parts.size() == 4);
     for (const auto& part : pack.parts) {
         REQUIRE(!part.blocks.empty());
         for (const auto& table : all_of<report::Table>(part)) {
@@ -109,9 +109,9 @@ TEST_CASE("three hundred rooms make a pack") {
     const auto pack = composed(designed(large_house(300)));
     check_form(pack);
     std::size_t bars = 0;
-    for (const auto& chart : all_of<report::BarChart>(pack.parts[0])) bars += chart.groups.size();
+    for (const auto& chart : all_of<report::BarChart>(pack.parts[household])) bars += chart.groups.size();
     CHECK(bars == 300);
-    check_tree(all_of<report::PipeTree>(pack.parts[1]).at(0));
+    check_tree(all_of<report::PipeTree>(pack.parts[installer]).at(0));
 }
 
 TEST_CASE("the pack is named after the job") {
@@ -133,7 +133,7 @@ TEST_CASE("stars in a job are words, not markup") {
 }
 
 TEST_CASE("the installer's sums are the sums of their columns") {
-    const auto tables = all_of<report::Table>(composed(sample()).parts[1]);
+    const auto tables = all_of<report::Table>(composed(sample()).parts[installer]);
     const auto& rooms = tables.at(1);
     REQUIRE(rooms.caption == "Rooms on the design day");
     Power loss;
@@ -144,7 +144,7 @@ TEST_CASE("the installer's sums are the sums of their columns") {
 }
 
 TEST_CASE("the index circuit adds up to the head") {
-    for (const auto& table : all_of<report::Table>(composed(sample()).parts[1])) {
+    for (const auto& table : all_of<report::Table>(composed(sample()).parts[installer])) {
         if (!has(table.caption, "Index circuit")) continue;
         const auto& head = table.rows.back().cells.at(6).text;
         CHECK(table.rows.at(table.rows.size() - 2).cells.at(7).text == head);
@@ -155,7 +155,7 @@ TEST_CASE("the index circuit adds up to the head") {
 }
 
 TEST_CASE("the drawn tree holds every section and emitter once") {
-    const auto tree = all_of<report::PipeTree>(composed(sample()).parts[1]).at(0);
+    const auto tree = all_of<report::PipeTree>(composed(sample()).parts[installer]).at(0);
     check_tree(tree);
     std::multiset<std::string> sections, emitters;
     for (const auto& node : tree.nodes) {
@@ -168,7 +168,7 @@ TEST_CASE("the drawn tree holds every section and emitter once") {
 }
 
 TEST_CASE("the register shows every assumed and every default value") {
-    const auto lines = lines_of(composed(sample()).parts[2], true);
+    const auto lines = lines_of(composed(sample()).parts[assessor], true);
     int care = 0;
     for (const auto& a : sample().inputs) {
         if (!design::needs_care(a)) continue;
@@ -182,7 +182,7 @@ TEST_CASE("the register shows every assumed and every default value") {
 }
 
 TEST_CASE("every source that the pack names is listed with its certainty") {
-    const auto part = composed(sample()).parts[2];
+    const auto part = composed(sample()).parts[assessor];
     for (const auto& table : all_of<report::Table>(part)) {
         if (!has(table.caption, "Sources")) continue;
         const auto listed = joined(lines_of({"", "", {table}}, true));
@@ -200,7 +200,7 @@ TEST_CASE("every method names a source that is listed") {
     job.fluid.concentration = measured(0.25);
     job.fluid.basis = job::ConcentrationBasis::volume;
     std::set<std::string> named, listed;
-    for (const auto& table : all_of<report::Table>(composed(designed(job)).parts[2])) {
+    for (const auto& table : all_of<report::Table>(composed(designed(job)).parts[assessor])) {
         for (const auto& row : table.rows) {
             if (table.caption == "Relations used" && row.cells.at(3).text != "definition") {
                 const auto& source = row.cells.at(3).text;
@@ -220,7 +220,7 @@ TEST_CASE("the work list names what is new and what has to change") {
     job::Job job = sample_job();
     job.sections[3].existing = false;
     const Sample s = designed(job);
-    const auto tables = all_of<report::Table>(composed(s).parts[1]);
+    const auto tables = all_of<report::Table>(composed(s).parts[installer]);
     const auto lines = lines_of({"", "", {tables.at(0)}}, true);
     REQUIRE(tables.at(0).caption == "What is new and what has to change");
     CHECK(!line_with(lines, {"S4", "new in this design"}).empty());
@@ -230,7 +230,7 @@ TEST_CASE("the work list names what is new and what has to change") {
 }
 
 TEST_CASE("worked examples come from the calculation itself") {
-    const auto shown = all_of<report::Derivation>(composed(sample()).parts[2]);
+    const auto shown = all_of<report::Derivation>(composed(sample()).parts[assessor]);
     REQUIRE(shown.size() == 4);
     const auto* duty = sample().trace.find(design::Subject::circulator, "duty");
     REQUIRE(duty != nullptr);
@@ -240,18 +240,22 @@ TEST_CASE("worked examples come from the calculation itself") {
 }
 
 TEST_CASE("each part stands alone: it says whose house, which revision and what signing means") {
-    for (const auto& part : composed(sample()).parts) {
-        const auto all = joined(lines_of(part, true));
+    for (const std::size_t i : {household, installer, assessor}) {
+        auto look = default_look();
+        look.parts = {look.parts[summary], look.parts[i]};   // as `--part` leaves them
+        const auto pack = composed(sample(), look);
+        REQUIRE(pack.parts.size() == 2);
+        const auto all = joined(lines_of(pack.parts[0], true)) + joined(lines_of(pack.parts[1], true));
         CHECK(has(all, "4 Example Road"));
         CHECK(has(all, "EX-104, revision A"));
-        CHECK(all_of<report::SignOff>(part).size() == 1);
-        CHECK(all_of<report::VerdictKey>(part).size() == 1);
-        CHECK(all_of<report::Paragraph>(part).at(0).lead);
+        CHECK(all_of<report::SignOff>(pack.parts[1]).size() == 1);
+        CHECK(all_of<report::VerdictKey>(pack.parts[1]).size() == 1);
+        CHECK(all_of<report::Paragraph>(pack.parts[0]).at(0).lead);
     }
 }
 
 TEST_CASE("every loss factor that the pressure drops rest on is printed with its count") {
-    const auto tables = all_of<report::Table>(composed(sample()).parts.at(2));
+    const auto tables = all_of<report::Table>(composed(sample()).parts.at(assessor));
     const auto found = std::find_if(tables.begin(), tables.end(),
                                     [](const report::Table& t) { return t.caption == "Loss factors used"; });
     REQUIRE(found != tables.end());
@@ -275,7 +279,7 @@ TEST_CASE("every loss factor that the pressure drops rest on is printed with its
 }
 
 TEST_CASE("the balancing table stands in the order of the work, with the changes made") {
-    const auto tables = all_of<report::Table>(composed(sample()).parts.at(1));
+    const auto tables = all_of<report::Table>(composed(sample()).parts.at(installer));
     const auto found = std::find_if(tables.begin(), tables.end(), [](const report::Table& t) {
         return t.caption == "Balancing, in the order of the work";
     });
@@ -295,7 +299,7 @@ TEST_CASE("the balancing table stands in the order of the work, with the changes
 
 TEST_CASE("the pack says in one plain sentence what happens if nothing is changed") {
     const auto& s = sample();
-    const auto words = joined(lines_of(composed(s).parts[0], false));
+    const auto words = joined(lines_of(composed(s).parts[summary], false));
     const auto& state = s.operation.states.front();
     const auto worst = static_cast<std::size_t>(state.least_served);
     REQUIRE(state.rooms[worst].temperature < s.job.rooms[worst].temperature.value);

@@ -13,9 +13,17 @@
 /// Looking into a composed report as a reader would: by its words.
 namespace loopfolio::tests {
 
-inline report::Report composed(const Sample& s) {
+/// The parts of the default template, by their place in it.
+inline constexpr std::size_t summary = 0, household = 1, installer = 2, assessor = 3;
+
+inline const templates::Template& default_look() {
+    static const auto look = templates::default_template(report::vocabulary());
+    return look;
+}
+
+inline report::Report composed(const Sample& s, const templates::Template& look = default_look()) {
     return report::compose(s.job, s.design, s.operation, s.inputs, s.trace,
-                           {"loopfolio 0.1.0", "example.yaml", std::string(64, '0')});
+                           {"loopfolio 0.1.0", "example.yaml", std::string(64, '0')}, look);
 }
 
 template <class B>

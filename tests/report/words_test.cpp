@@ -2,28 +2,37 @@
 // SPDX-License-Identifier: MIT
 #include "report/words.hpp"
 
+#include "report/pack_text.hpp"
 #include "support/catch.hpp"
+#include "texts/common.hpp"
 
+using namespace loopfolio;
 using namespace loopfolio::report;
 
+namespace {
+
+const templates::Texts& words = tests::default_look().texts;
+
+}  // namespace
+
 TEST_CASE("counts agree with their nouns") {
-    CHECK(count_of(0, "pipe", "pipes") == "no pipes");
-    CHECK(count_of(1, "pipe", "pipes") == "1 pipe");
-    CHECK(count_of(1200, "pipe", "pipes") == "1,200 pipes");
+    CHECK(words(texts::common::rooms{.count = 0}) == "no rooms");
+    CHECK(words(texts::common::rooms{.count = 1}) == "1 room");
+    CHECK(words(texts::common::rooms{.count = 1200}) == "1,200 rooms");
 }
 
 TEST_CASE("lists read as English") {
-    CHECK(list_of({}).empty());
-    CHECK(list_of({"a"}) == "a");
-    CHECK(list_of({"a", "b"}) == "a and b");
-    CHECK(list_of({"a", "b", "c"}) == "a, b and c");
-    CHECK(list_of({"a", "b", "c", "d"}, 2) == "a, b and 2 more");
+    CHECK(list_of(words, {}).empty());
+    CHECK(list_of(words, {"a"}) == "a");
+    CHECK(list_of(words, {"a", "b"}) == "a and b");
+    CHECK(list_of(words, {"a", "b", "c"}) == "a, b and c");
+    CHECK(list_of(words, {"a", "b", "c", "d"}, 2) == "a, b and 2 more");
 }
 
 TEST_CASE("dates are written out") {
     using namespace date;
-    CHECK(date_text(2026_y / 10 / 14) == "14 October 2026");
-    CHECK(date_text(2027_y / 1 / 1) == "1 January 2027");
+    CHECK(date_text(words, 2026_y / 10 / 14) == "14 October 2026");
+    CHECK(date_text(words, 2027_y / 1 / 1) == "1 January 2027");
 }
 
 TEST_CASE("no star survives that could be markup") {
@@ -33,8 +42,8 @@ TEST_CASE("no star survives that could be markup") {
 }
 
 TEST_CASE("comparisons are as people say them") {
-    CHECK(times_as_much(0.3) == "about a quarter of");
-    CHECK(times_as_much(1.0) == "about the same as");
-    CHECK(times_as_much(2.0) == "about twice");
-    CHECK(times_as_much(2.9) == "about 3 times");
+    CHECK(times_as_much(words, 0.3) == "about a quarter of");
+    CHECK(times_as_much(words, 1.0) == "about the same as");
+    CHECK(times_as_much(words, 2.0) == "about twice");
+    CHECK(times_as_much(words, 2.9) == "about 3 times");
 }

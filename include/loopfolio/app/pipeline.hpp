@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/app/pack_style.hpp"
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
@@ -30,13 +31,14 @@ struct Designed {
 /// The two files of a pack, as bytes.
 struct Pack {
     std::string stem;          ///< file name without its ending: `MILL-014-A`
+    std::string suffix;        ///< of the PDF's name, after the stem
     std::string pdf;
     std::string record;
     int pages = 0;
 };
 
-/// Design to pack: register, record, report, pages, bytes. `text` is digested into both files.
+/// Design to pack: register, record, report in the words of the template, pages, bytes. `text` is digested into both files.
 [[nodiscard]] Pack make_pack(const Designed& designed, std::string_view text, std::string_view file,
-                             const pdf::Fonts& fonts);
+                             const PackStyle& style);
 
 }  // namespace loopfolio::app

@@ -4,6 +4,7 @@
 
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/job/job.hpp"
+#include "loopfolio/templates/texts.hpp"
 
 #include <string>
 #include <vector>
@@ -11,6 +12,7 @@
 namespace loopfolio::report {
 
 /// The design's flags as sentences, one for each kind of caveat, naming all its subjects. Empty where nothing is flagged.
-[[nodiscard]] std::vector<std::string> caveats(const job::Job& filled, const design::Design& design);
+[[nodiscard]] std::vector<std::string> caveats(const job::Job& filled, const design::Design& design,
+                                                const templates::Texts& words);
 
 }   // namespace loopfolio::report

@@ -8,6 +8,7 @@
 #include "loopfolio/design/remedies.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/report/document.hpp"
+#include "loopfolio/templates/template.hpp"
 
 #include <optional>
 #include <string>
@@ -22,11 +23,14 @@ struct Making {
     std::string job_sha256;
 };
 
-/// The three parts of the pack as words, tables and drawings. Pure. `wider_pipes` is the other way out where the circulator
+/// What a template may name: parts, their blocks, and the conditions of cautions.
+[[nodiscard]] templates::Vocabulary vocabulary();
+
+/// The pack as words, tables and drawings, in the parts and blocks that the template names. Pure. `wider_pipes` is the other way out where the circulator
 /// is too weak.
 [[nodiscard]] Report compose(const job::Job& filled, const design::Design& design,
                              const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace,
-                             const Making& making,
+                             const Making& making, const templates::Template& look,
                              const std::optional<design::PumpRemedy>& wider_pipes = {});
 
 }  // namespace loopfolio::report

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/image.hpp"
+#include "loopfolio/base/look.hpp"
 #include "loopfolio/base/verdict.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -148,8 +151,14 @@ struct PipeTree {
     std::string alternative;
 };
 
-/// The parts of the report and their chapters with page numbers, side by side; each entry leads to its page.
-struct Contents {};
+/// Where what stands, with page numbers; each entry leads to its page.
+struct Contents {
+    enum class Of {
+        report,   ///< the parts and their chapters
+        parts,    ///< the other parts
+        part,     ///< the chapters of the part that it stands in
+    } of = Of::report;
+};
 
 /// A key to the verdict shapes.
 struct VerdictKey {};
@@ -192,6 +201,27 @@ struct Part {
     std::string title;                ///< `Part 1: for the household`
     std::string subtitle;
     std::vector<Block> blocks;
+    bool one_page = false;            ///< set closer where that keeps it on one page
+};
+
+/// The words that pages need whatever stands on them.
+struct PageWords {
+    std::string page_of = "page {page} of {pages}";   ///< the two figures are put in when all pages are there
+    std::string continued = "(continued)";            ///< after a caption
+    std::string continued_alone = "Continued";        ///< where there is none
+    std::string contents = "Contents";
+    std::string caution = "Caution";
+    std::string verdicts[3] = {"keep", "keep, noted", "change"};   ///< in the order of `Verdict`
+    std::string meanings[3] = {"within every limit", "inside the hard limits, past a preferred one", "breaks a hard limit"};
+    std::string signer_name = "Name", signer_signature = "Signature", signer_date = "Date";
+    std::string index_circuit = "index circuit", existing_pipe = "existing pipe", new_pipe = "new pipe";
+};
+
+/// A picture, as high as stated; what it shows in words.
+struct Picture {
+    std::shared_ptr<const Image> image;
+    double height_mm = 12.0;
+    std::string alternative;
 };
 
 struct Report {
@@ -204,6 +234,12 @@ struct Report {
     std::string footer;               ///< beside `page x of y`
     std::string creator;              ///< program and version
     int year = 2000, month = 1, day = 1;
+    std::string language = "en-GB";   ///< BCP 47
+    std::string draft;                ///< printed on every page where it is not empty
+    PageWords words;
+    Paper paper = Paper::a4;
+    Palette palette;
+    std::vector<Picture> pictures;    ///< above the title: the firm's logo at the left, others at the right
     std::vector<Part> parts;          ///< each starts on a new page
 };
 

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/tree.hpp"
+#include "loopfolio/yaml/tree.hpp"
 
-#include "job/file_text.hpp"
+#include "loopfolio/yaml/file_text.hpp"
 
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
@@ -14,7 +14,7 @@
 #include <optional>
 #include <sstream>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 namespace {
 
@@ -32,13 +32,14 @@ struct Stop {
 /// Collects the events of the YAML library into nodes of our own.
 class TreeBuilder final : public YAML::EventHandler {
 public:
-    explicit TreeBuilder(const LineIndex& lines) : lines_{lines} {}
+    TreeBuilder(const LineIndex& lines, const FileKind& kind) : lines_{lines}, kind_{kind} {}
 
     std::optional<Node> root;
 
     /// Where the innermost mapping or list that is still open starts.
     [[nodiscard]] Place innermost() const { return open_.empty() ? Place{} : open_.back().node.place; }
     [[nodiscard]] const LineIndex& lines() const { return lines_; }
+    [[nodiscard]] const FileKind& kind() const { return kind_; }
 
     [[nodiscard]] Place place(const YAML::Mark& mark) const {
         if (mark.line < 0 || mark.column < 0) return {};
@@ -47,7 +48,7 @@ public:
 
     void OnDocumentStart(const YAML::Mark& mark) override {
         if (++documents_ > 1) {
-            stop(mark, "a job file is one document, and a second one starts here",
+            stop(mark, std::string{kind_.one} + " is one document, and a second one starts here",
                  "remove `---`, or check the indentation: this line belongs to nothing above it");
         }
     }
@@ -88,7 +89,7 @@ private:
         throw Stop{{place(mark), std::move(rule), std::move(hint)}};
     }
     [[noreturn]] void refuse_anchor(const YAML::Mark& mark) const {
-        stop(mark, "anchors and aliases are not used in job files",
+        stop(mark, "anchors and aliases are not used in " + std::string{kind_.many},
              "write the value out where it is wanted; text that starts with & or * goes in quotes");
     }
 
@@ -109,7 +110,7 @@ private:
     Node started(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor, Node::Kind kind) {
         if (anchor != YAML::NullAnchor) refuse_anchor(mark);
         if (!tag.empty() && tag != "?" && tag != "!") {
-            stop(mark, "tags are not used in job files", "text that starts with ! goes in quotes");
+            stop(mark, "tags are not used in " + std::string{kind_.many}, "text that starts with ! goes in quotes");
         }
         if (++nodes_ > most_nodes) {
             stop(mark, "the file holds more than " + std::to_string(most_nodes) + " values", "");
@@ -152,6 +153,7 @@ private:
     }
 
     const LineIndex& lines_;
+    const FileKind& kind_;
     std::vector<Open> open_;
     std::size_t nodes_ = 0;
     int documents_ = 0;
@@ -207,7 +209,7 @@ TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
                 "use single quotes where \\ means itself"};
     }
     if (theirs.find("alias") != theirs.npos || theirs.find("anchor") != theirs.npos) {
-        return {builder.place(e.mark), "anchors and aliases are not used in job files",
+        return {builder.place(e.mark), "anchors and aliases are not used in " + std::string{builder.kind().many},
                 "write the value out where it is wanted; text that starts with & or * goes in quotes"};
     }
     return {builder.place(e.mark), "is not YAML",
@@ -216,10 +218,10 @@ TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
 
 constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
 
-TextFault build(std::string_view text, Node& root) {
+TextFault build(std::string_view text, const FileKind& kind, Node& root) {
     if (auto fault = find_text_fault(text, longest_line_bytes)) return *fault;
     const LineIndex lines{text};
-    TreeBuilder builder{lines};
+    TreeBuilder builder{lines, kind};
     std::istringstream in{std::string{text}};
     try {
         YAML::Parser parser{in};
@@ -234,7 +236,7 @@ TextFault build(std::string_view text, Node& root) {
         return {{}, "is not YAML that can be read", ""};
     }
     if (!builder.root || builder.root->kind == Node::Kind::null) {
-        return {{1, 1}, "the file is empty", "a job file starts with `loopfolio: 1`"};
+        return {{1, 1}, "the file is empty", std::string{kind.start}};
     }
     root = std::move(*builder.root);
     return {};
@@ -242,10 +244,10 @@ TextFault build(std::string_view text, Node& root) {
 
 }  // namespace
 
-ParsedTree parse_tree(std::string_view text, std::string_view file) {
+ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     ParsedTree out;
-    TextFault fault = build(text, out.root);
+    TextFault fault = build(text, kind, out.root);
     out.ok = fault.rule.empty();
     out.fault = {Severity::error, std::string{file}, fault.place, "", "", fault.rule, fault.hint};
     return out;
@@ -258,4 +260,4 @@ const Entry* find_entry(const Node& mapping, std::string_view key) {
     return nullptr;
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 struct Entry;
 
@@ -40,11 +40,18 @@ struct ParsedTree {
     Diagnostic fault;
 };
 
-/// The text of a job file as a tree. Refuses what is not one YAML document of plain mappings, lists
+/// How messages speak of the kind of file that is read.
+struct FileKind {
+    std::string_view one;     ///< `a job file`
+    std::string_view many;    ///< `job files`
+    std::string_view start;   ///< how such a file starts, as a hint for an empty one
+};
+
+/// The text of a file as a tree. Refuses what is not one YAML document of plain mappings, lists
 /// and scalars: anchors, aliases, tags and keys that are not text.
-[[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file);
+[[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind);
 
 /// The entry of a mapping with this key (the first, should there be two), or nullptr.
 [[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/file_text.hpp"
+#include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
 #include <charconv>
 #include <array>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 namespace {
 
@@ -129,4 +129,4 @@ std::optional<TextFault> find_text_fault(std::string_view text, std::size_t long
     return std::nullopt;
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

@@ -1,13 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/findings.hpp"
+#include "loopfolio/yaml/findings.hpp"
 
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 void Findings::add(Diagnostic diagnostic) {
     if (full()) return;
@@ -62,4 +62,4 @@ std::string listed(const std::vector<std::string_view>& names, std::string_view 
     return out;
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 /// One character of UTF-8 text: its code point and how many bytes it takes. `bytes` is 0 where the
 /// text at that point is not valid UTF-8 (truncated, overlong, a surrogate, past U+10FFFF).
@@ -58,4 +58,4 @@ struct TextFault {
 /// The first thing about the bytes of a file that no job file may have.
 [[nodiscard]] std::optional<TextFault> find_text_fault(std::string_view text, std::size_t longest_line);
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

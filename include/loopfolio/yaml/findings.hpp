@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 inline constexpr std::size_t most_collected = 1000;
 inline constexpr std::size_t most_shown = 100;
@@ -37,4 +37,4 @@ struct Findings {
 [[nodiscard]] std::string listed(const std::vector<std::string_view>& names,
                                  std::string_view join = "or");
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

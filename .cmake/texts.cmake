@@ -1,0 +1,38 @@
+# SPDX-FileCopyrightText: 2026 the loopfolio authors
+# SPDX-License-Identifier: MIT
+
+# loopfolio_make_texts(FILE...): C++ that knows the texts of the default template (src/templates/build/make_texts.cpp).
+# The target loopfolio_texts makes it; whoever includes texts/NAME.hpp links that target.
+set(LOOPFOLIO_TEXTS_DIR "${CMAKE_CURRENT_BINARY_DIR}/made")
+
+function(loopfolio_make_texts)
+  add_executable(make_texts src/templates/build/make_texts.cpp src/templates/wording_file.cpp)
+  loopfolio_compile_options(make_texts)
+  target_include_directories(make_texts PRIVATE include src)
+  target_link_libraries(make_texts PRIVATE loopfolio_yaml)
+  set_target_properties(make_texts PROPERTIES RUNTIME_OUTPUT_DIRECTORY "${CMAKE_CURRENT_BINARY_DIR}/made")
+
+  set(made "${LOOPFOLIO_TEXTS_DIR}/default_texts.cpp" "${LOOPFOLIO_TEXTS_DIR}/default_files.cpp")
+  foreach(file ${ARGN})
+    if(file MATCHES "/wording/([a-z_]+)\\.yaml$")
+      list(APPEND made "${LOOPFOLIO_TEXTS_DIR}/texts/${CMAKE_MATCH_1}.hpp")
+    endif()
+  endforeach()
+  add_custom_command(OUTPUT "${LOOPFOLIO_TEXTS_DIR}/made.stamp" BYPRODUCTS ${made}
+                     COMMAND make_texts "${LOOPFOLIO_TEXTS_DIR}" ${ARGN}
+                     COMMAND "${CMAKE_COMMAND}" -E touch "${LOOPFOLIO_TEXTS_DIR}/made.stamp"
+                     DEPENDS make_texts ${ARGN}
+                     COMMENT "Making the texts of the default template" VERBATIM)
+  add_custom_target(made_texts DEPENDS "${LOOPFOLIO_TEXTS_DIR}/made.stamp")
+  add_library(loopfolio_texts INTERFACE)
+  target_include_directories(loopfolio_texts INTERFACE "${LOOPFOLIO_TEXTS_DIR}")
+  add_dependencies(loopfolio_texts made_texts)
+endfunction()
+
+# The words themselves become part of one room.
+function(loopfolio_add_made_texts target)
+  set(sources "${LOOPFOLIO_TEXTS_DIR}/default_texts.cpp" "${LOOPFOLIO_TEXTS_DIR}/default_files.cpp")
+  set_source_files_properties(${sources} PROPERTIES GENERATED TRUE)
+  target_sources(${target} PRIVATE ${sources})
+  add_dependencies(${target} made_texts)
+endfunction()

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+#include "loopfolio/base/image.hpp"
+#include "loopfolio/base/look.hpp"
+#include "loopfolio/templates/texts.hpp"
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+/// A template is a folder: `pack.yaml` (which parts and blocks in which order, paper, colours, fonts, pictures, the firm),
+/// `cautions.yaml`, and `wording/NAME.yaml`. A firm's template states what differs from the one that it extends.
+namespace loopfolio::templates {
+
+/// What can hurt, and what is said of it. It is printed where every condition holds.
+struct CautionRule {
+    std::string id;
+    std::vector<std::string> when;
+    std::string title;
+    std::string household;            ///< in plain words
+    std::string installer;
+    std::vector<std::string> basis;   ///< source keys: the acts and standards that it rests on
+};
+
+/// One part of the pack: which blocks stand in it, in order.
+struct PartPlan {
+    std::string part;
+    std::vector<std::string> blocks;
+};
+
+/// A picture of the firm, decoded.
+struct Picture {
+    std::shared_ptr<const Image> image;
+    double height_mm = 12.0;          ///< as printed, 4 to 40
+    std::string alternative;          ///< what it shows, in words
+};
+
+/// Replaces what the job leaves out.
+struct FirmDetails {
+    std::string name;
+    std::string registration;
+    std::vector<std::string> address;
+};
+
+struct FontFiles {
+    std::string regular, bold, italic;   ///< bytes; empty: the face that is built in
+};
+
+struct Template {
+    std::string name;
+    std::string language = "en-GB";   ///< BCP 47
+    std::string draft;                ///< printed on each page where it is not empty
+    std::vector<PartPlan> parts;
+    std::vector<CautionRule> cautions;   ///< in order of harm
+    Paper paper = Paper::a4;
+    Palette palette;
+    FontFiles fonts;
+    std::optional<Picture> logo;
+    std::vector<Picture> marks;       ///< of schemes that the firm belongs to; at most 4
+    FirmDetails firm;
+    Texts texts;
+    std::map<std::string, std::string, std::less<>> names;   ///< other words for names of pipes, emitters, rooms' uses...
+
+    /// The name itself where the template has no other word for it.
+    [[nodiscard]] std::string_view name_for(std::string_view wanted) const;
+};
+
+/// What the report can print: the names that a template may use.
+struct Vocabulary {
+    struct Part {
+        std::string_view name;
+        std::vector<std::string_view> blocks;
+    };
+    std::vector<Part> parts;
+    std::vector<std::string_view> conditions;
+};
+
+/// The bytes of a file of a folder; nothing where there is no such file. `folder` and `file` are joined by `/`.
+using FileReader = std::function<std::optional<std::string>(const std::string& path)>;
+
+/// The template of the program itself.
+[[nodiscard]] Template default_template(const Vocabulary& vocabulary);
+
+struct ReadTemplate {
+    std::optional<Template> made;     ///< nothing where a diagnostic is an error
+    Diagnostics diagnostics;
+};
+
+/// The template in `folder`, with what it extends. Every fault of all its files is reported with its place: unknown keys, texts,
+/// figures, blocks and conditions, a template that extends itself, a colour that cannot be read on paper, a picture that
+/// is no PNG or JPEG or is too large.
+/// `unprintable` says which characters of a text no font holds, in words; empty where all can be printed.
+[[nodiscard]] ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
+                                         const std::function<std::string(std::string_view)>& unprintable = {});
+
+/// A PNG or JPEG as pixels laid over white, or why it is none. At most 4,000 by 4,000 pixels and 8 MB.
+[[nodiscard]] std::variant<Image, std::string> decode_picture(std::string_view bytes);
+
+}   // namespace loopfolio::templates

@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// The words of a pack. The files in `templates/report/default` state every text once, with its figures by name; the build makes a
+/// struct of each (`texts::household::warm_water{.flow = ...}`), so that the compiler knows which texts there are and which
+/// figures each may hold. A firm's template gives other words for some of them.
+namespace loopfolio::templates {
+
+/// A stretch of a text: words as they stand, or the place of a figure.
+struct Piece {
+    static constexpr int words = -1, count = -2;
+    int figure = words;     ///< index of a figure, `count`, or `words`
+    std::string text;       ///< where it is `words`
+};
+
+/// A text for one count, or for all others.
+struct Form {
+    std::optional<std::size_t> count;
+    std::vector<Piece> pieces;
+};
+
+/// The form without a count comes last and is always there.
+using Text = std::vector<Form>;
+
+/// All texts of a pack, by the number that the build gave them.
+class Texts {
+public:
+    explicit Texts(std::vector<Text> texts) : texts_{std::move(texts)} {}
+
+    /// The words that a text of namespace `texts` stands for, its figures put in.
+    template <class Asked>
+    [[nodiscard]] std::string operator()(const Asked& asked) const {
+        const auto figures = asked.figures();
+        if constexpr (requires { asked.count; }) return written(Asked::id, figures, asked.count);
+        else return written(Asked::id, figures, std::nullopt);
+    }
+
+private:
+    [[nodiscard]] std::string written(std::size_t id, std::span<const std::string_view> figures,
+                                      std::optional<std::size_t> count) const;
+
+    std::vector<Text> texts_;
+};
+
+}   // namespace loopfolio::templates

@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/app/pack_style.hpp"
+
+#include "app/unprintable.hpp"
+#include "loopfolio/app/files.hpp"
+#include "loopfolio/report/compose.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace loopfolio::app {
+
+namespace {
+
+constexpr std::size_t largest_template_file = 8'000'000;
+constexpr std::string_view always_printed = "summary";
+
+std::optional<std::string> contents(const std::string& path) {
+    std::error_code fault;
+    if (!std::filesystem::is_regular_file(path, fault)) return std::nullopt;
+    return read_file(path, largest_template_file);
+}
+
+}  // namespace
+
+std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder) {
+    const auto vocabulary = report::vocabulary();
+    if (folder.empty()) return std::unique_ptr<PackStyle>{new PackStyle{templates::default_template(vocabulary), pdf::Fonts{}, {}}};
+    const pdf::Fonts built_in;
+    auto read = templates::read_template(folder, contents, vocabulary,
+                                         [&](std::string_view words) { return unprintable_in(words, built_in); });
+    if (!read.made) return std::move(read.diagnostics);
+    return std::unique_ptr<PackStyle>{new PackStyle{*std::move(read.made), pdf::Fonts{}, {}}};
+}
+
+std::string keep_only(PackStyle& style, const std::string& part) {
+    std::string known;
+    for (const auto& plan : style.look.parts) {
+        if (plan.part == always_printed) continue;
+        known += (known.empty() ? "" : ", ") + plan.part;
+    }
+    const bool there = std::any_of(style.look.parts.begin(), style.look.parts.end(), [&](const auto& p) { return p.part == part; });
+    if (!there || part == always_printed) return known;
+    std::erase_if(style.look.parts, [&](const auto& p) { return p.part != part && p.part != always_printed; });
+    style.suffix = "-" + part;
+    return {};
+}
+
+}  // namespace loopfolio::app

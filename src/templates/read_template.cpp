@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/templates/template.hpp"
+
+#include "templates/readers.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace loopfolio::templates {
+
+using yaml::Node;
+
+namespace {
+
+constexpr yaml::FileKind template_kind{"a template file", "template files", "pack.yaml starts with `loopfolio_template: 1`"};
+
+/// One read of a template with all that it extends.
+struct Reading {
+    const FileReader& read;
+    const Vocabulary& vocabulary;
+    Catalogue catalogue;
+    std::vector<Text> words;
+    Template out;
+    Diagnostics said;
+    std::function<std::string(std::string_view)> unprintable;
+    std::vector<std::string> folders;   ///< that are being read, the outermost first
+};
+
+Template empty_template() { return {{}, "en-GB", {}, {}, {}, Paper::a4, {}, {}, {}, {}, {}, Texts{{}}, {}}; }
+
+void keep(Reading& reading, yaml::Findings findings) {
+    const auto found = yaml::shown(std::move(findings));
+    reading.said.insert(reading.said.end(), found.begin(), found.end());
+}
+
+std::string joined(const std::string& folder, const std::string& name) {
+    return (std::filesystem::path{folder} / name).lexically_normal().generic_string();
+}
+
+/// Every text of a template may come to stand on a page.
+void check_characters(const Node& node, const std::string& path, const std::function<std::string(std::string_view)>& unprintable,
+                      yaml::Findings& findings) {
+    if (const auto characters = unprintable(node.text); !characters.empty()) {
+        findings.add({Severity::error, "", node.place, path, "", "holds characters that no font here can print: " + characters,
+                      "write them in letters that the fonts have"});
+    }
+    for (const auto& item : node.items) check_characters(item, path, unprintable, findings);
+    for (const auto& entry : node.entries) {
+        check_characters(entry.value, path.empty() ? entry.key : path + "." + entry.key, unprintable, findings);
+    }
+}
+
+/// Reads the file at `path` as YAML and hands it to `take`. Whether there is such a file.
+template <class Take>
+bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& kind, Take&& take) {
+    const auto text = reading.read(path);
+    if (!text) return false;
+    const auto tree = yaml::parse_tree(*text, path, kind);
+    if (!tree.ok) {
+        reading.said.push_back(tree.fault);
+        return true;
+    }
+    yaml::Findings findings{path, {}};
+    if (reading.unprintable) check_characters(tree.root, "", reading.unprintable, findings);
+    take(tree.root, findings);
+    keep(reading, std::move(findings));
+    return true;
+}
+
+void complain(Reading& reading, const std::string& file, Place place, std::string field, std::string value, std::string rule,
+              std::string hint) {
+    reading.said.push_back({Severity::error, file, place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
+}
+
+void read_folder(Reading& reading, const std::string& folder);
+
+/// What the template extends is read first, so that it is written over.
+void read_base(Reading& reading, const std::string& folder, const std::string& file, const Node& root) {
+    const Node* extends = root.kind == Node::Kind::mapping ? value_of(root, "extends") : nullptr;
+    if (extends == nullptr || extends->text == "default") return;
+    const std::string base = joined(folder, extends->text);
+    if (std::find(reading.folders.begin(), reading.folders.end(), base) != reading.folders.end()) {
+        complain(reading, file, extends->place, "extends", extends->text, "the template extends itself",
+                 "a chain of templates ends at `default`");
+        return;
+    }
+    if (!reading.read(joined(base, "pack.yaml"))) {
+        complain(reading, file, extends->place, "extends", extends->text, "there is no template in this folder",
+                 "write `default`, or a folder seen from this one");
+        return;
+    }
+    read_folder(reading, base);
+}
+
+void read_all_wording(Reading& reading, const std::string& folder) {
+    for (const auto name : reading.catalogue.file_names()) {
+        with_file(reading, joined(folder, "wording/" + std::string{name} + ".yaml"), wording_kind,
+                  [&](const Node& root, yaml::Findings& findings) {
+                      read_wording(root, name, reading.catalogue, findings, reading.words);
+                  });
+    }
+    with_file(reading, joined(folder, "wording/names.yaml"), wording_kind,
+              [&](const Node& root, yaml::Findings& findings) { read_names(root, At{findings, ""}, reading.out); });
+}
+
+void read_folder(Reading& reading, const std::string& folder) {
+    reading.folders.push_back(folder);
+    const std::string pack = joined(folder, "pack.yaml");
+    const Beside beside = [&](const std::string& name) { return reading.read(joined(folder, name)); };
+    const bool there = with_file(reading, pack, template_kind, [&](const Node& root, yaml::Findings& findings) {
+        read_base(reading, folder, pack, root);
+        read_pack(root, At{findings, ""}, reading.vocabulary, beside, reading.out);
+    });
+    if (!there) complain(reading, pack, {}, "", "", "there is no such file", "a template is a folder with a pack.yaml");
+    with_file(reading, joined(folder, "cautions.yaml"), template_kind, [&](const Node& root, yaml::Findings& findings) {
+        read_cautions(root, At{findings, ""}, reading.vocabulary, reading.out);
+    });
+    read_all_wording(reading, folder);
+    reading.folders.pop_back();
+}
+
+/// The default template's own files, which are in the program.
+void read_default(Reading& reading) {
+    const auto files = default_files();
+    const FileReader built_in = [&](const std::string& path) -> std::optional<std::string> {
+        const auto file = std::find_if(files.begin(), files.end(), [&](const auto& f) { return path == "default/" + std::string{f.name}; });
+        return file == files.end() ? std::nullopt : std::optional{std::string{file->text}};
+    };
+    Reading own{built_in, reading.vocabulary, {}, {}, std::move(reading.out), {}, {}, {}};
+    read_folder(own, "default");
+    reading.out = std::move(own.out);
+    reading.said = std::move(own.said);
+    reading.words = reading.catalogue.default_words();
+}
+
+}   // namespace
+
+std::string_view Template::name_for(std::string_view wanted) const {
+    const auto found = names.find(wanted);
+    return found == names.end() ? wanted : std::string_view{found->second};
+}
+
+void read_wording(const Node& root, std::string_view name, const Catalogue& catalogue, yaml::Findings& findings,
+                  std::vector<Text>& words) {
+    const auto& known = *catalogue.file(name);
+    std::vector<std::string_view> keys;
+    for (const auto& [key, text] : known) keys.push_back(key);
+    for (const auto& raw : wording_of(root, findings)) {
+        const auto found = known.find(raw.key);
+        if (found == known.end()) {
+            const auto near = nearest_name(raw.key, keys);
+            findings.add({Severity::error, "", raw.place, raw.key, "", "there is no such text",
+                          near.empty() ? "the default template has the same file with all its texts" : "did you mean " + yaml::named(near) + "?"});
+            continue;
+        }
+        words[found->second.source->id] = numbered(raw, found->second, findings);
+    }
+}
+
+void read_names(const Node& root, const At& at, Template& out) {
+    if (root.kind != Node::Kind::mapping) {
+        at.refuse(root.place, "", "must be a mapping of names");
+        return;
+    }
+    for (const auto& entry : root.entries) {
+        if (auto name = line_at(entry.value, at.child(entry.key))) out.names.insert_or_assign(entry.key, *std::move(name));
+    }
+}
+
+Template default_template(const Vocabulary& vocabulary) {
+    const FileReader none = [](const std::string&) { return std::nullopt; };
+    Reading reading{none, vocabulary, {}, {}, empty_template(), {}, {}, {}};
+    read_default(reading);
+    if (!reading.said.empty()) throw std::logic_error{"the default template: " + text_of(reading.said.front())};
+    reading.out.texts = Texts{std::move(reading.words)};
+    return std::move(reading.out);
+}
+
+ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
+                           const std::function<std::string(std::string_view)>& unprintable) {
+    Reading reading{read, vocabulary, {}, {}, empty_template(), {}, unprintable, {}};
+    read_default(reading);
+    read_folder(reading, std::filesystem::path{folder}.lexically_normal().generic_string());
+    ReadTemplate out;
+    out.diagnostics = std::move(reading.said);
+    if (has_error(out.diagnostics)) return out;
+    reading.out.texts = Texts{std::move(reading.words)};
+    out.made = std::move(reading.out);
+    return out;
+}
+
+}   // namespace loopfolio::templates

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/templates/template.hpp"
+#include "templates/catalogue.hpp"
+#include "templates/fields.hpp"
+
+/// The files of a template, each put into `out` over what stands there.
+namespace loopfolio::templates {
+
+/// The bytes of a file beside `pack.yaml`.
+using Beside = std::function<std::optional<std::string>(const std::string& name)>;
+
+void read_pack(const yaml::Node& root, const At& at, const Vocabulary& vocabulary, const Beside& beside, Template& out);
+
+/// Cautions with ids that `out` has replace those; others are put before the closing one, which says what comes first.
+void read_cautions(const yaml::Node& root, const At& at, const Vocabulary& vocabulary, Template& out);
+
+/// Texts of `wording/NAME.yaml` into `words`.
+void read_wording(const yaml::Node& root, std::string_view name, const Catalogue& catalogue, yaml::Findings& findings,
+                  std::vector<Text>& words);
+
+/// `wording/names.yaml`: other words for names, as they stand.
+void read_names(const yaml::Node& root, const At& at, Template& out);
+
+}   // namespace loopfolio::templates

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/templates/template.hpp"
+
+#include <map>
+#include <string>
+
+namespace loopfolio::tests {
+
+/// Files of a template that are nowhere but here.
+using Files = std::map<std::string, std::string>;
+
+/// What a report could print, for tests that need no report: the parts and blocks of the default template.
+inline templates::Vocabulary small_vocabulary() {
+    return {{{"summary", {"lead", "key_figures", "if_nothing_changes", "changes_listed", "identity", "parts_listed"}},
+             {"household", {"lead", "key_figures", "if_nothing_changes", "identity", "contents", "figures_explained", "survey",
+                            "what_stays", "what_changes", "what_is_noted", "rooms_drawn", "cautions", "assumptions", "agreement"}},
+             {"installer", {"lead", "identity", "contents", "verdict_key", "cautions", "work", "rooms", "emitters", "pipework", "duty",
+                            "states", "fluid", "caveats", "commissioning", "sign_off"}},
+             {"assessor", {"lead", "identity", "contents", "basis", "register", "assumptions_drawn", "heat_losses", "methods",
+                           "worked_examples", "validity", "sources", "making", "sign_off"}}},
+            {"always", "electrical_work", "ethylene_glycol", "fabric_opened", "flammable_refrigerant", "gas_appliance_replaced",
+             "hot_water_store", "old_lagging", "propylene_glycol", "unvented_store"}};
+}
+
+inline templates::ReadTemplate read(const Files& files, const std::string& folder = "firm") {
+    return templates::read_template(
+        folder,
+        [&](const std::string& path) -> std::optional<std::string> {
+            const auto found = files.find(path);
+            return found == files.end() ? std::nullopt : std::optional{found->second};
+        },
+        small_vocabulary());
+}
+
+/// All that is said of a template, as the program prints it.
+inline std::string said_of(const Files& files, const std::string& folder = "firm") {
+    std::string out;
+    for (const auto& diagnostic : read(files, folder).diagnostics) out += text_of(diagnostic);
+    return out;
+}
+
+inline const std::string bare_pack = "loopfolio_template: 1\n";
+
+}  // namespace loopfolio::tests
