@@ -22,6 +22,21 @@ std::optional<std::string> contents(const std::string& path) {
     return read_file(path, largest_template_file);
 }
 
+Diagnostics faults_of_fonts(const templates::Template& look, const std::string& folder) {
+    Diagnostics out;
+    const auto check = [&](std::string field, const std::string& bytes) {
+        if (bytes.empty()) return;
+        if (auto fault = pdf::fault_of_font(bytes); !fault.empty()) {
+            out.push_back({Severity::error, folder + "/pack.yaml", {}, std::move(field), "", std::move(fault),
+                           "a TrueType font that may be embedded and subset"});
+        }
+    };
+    check("fonts.regular", look.fonts.regular);
+    check("fonts.bold", look.fonts.bold);
+    check("fonts.italic", look.fonts.italic);
+    return out;
+}
+
 }  // namespace
 
 std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder) {
@@ -31,7 +46,10 @@ std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::stri
     auto read = templates::read_template(folder, contents, vocabulary,
                                          [&](std::string_view words) { return unprintable_in(words, built_in); });
     if (!read.made) return std::move(read.diagnostics);
-    return std::unique_ptr<PackStyle>{new PackStyle{*std::move(read.made), pdf::Fonts{}, {}}};
+    if (auto faults = faults_of_fonts(*read.made, folder); !faults.empty()) return faults;
+    const templates::FontFiles files = read.made->fonts;   // seen by `bytes` while the template moves
+    const pdf::FontBytes bytes{files.regular, files.bold, files.italic};
+    return std::unique_ptr<PackStyle>{new PackStyle{std::move(*read.made), pdf::Fonts{bytes}, {}}};
 }
 
 std::string keep_only(PackStyle& style, const std::string& part) {

@@ -11,6 +11,7 @@
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/record/record.hpp"
 #include "loopfolio/report/compose.hpp"
+#include "texts/pack.hpp"
 
 #include <filesystem>
 #include <vector>
@@ -62,10 +63,11 @@ Pack make_pack(const Designed& d, std::string_view text, std::string_view file, 
                                         {"loopfolio " + origin.version, origin.job_file, origin.job_sha256}, style.look,
                                         design::widen_for_pump(d.job, d.design));
     const auto pages = layout::lay_out(report, style.fonts);
+    const auto& words = style.look.texts;
     // An archive that keeps the pack alone keeps what it was made from, and its figures.
     const std::vector<pdf::Attachment> attachments{
-        {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, "The job file that this pack was made from"},
-        {pack.stem + ".json", "application/json", "Data", pack.record, "The record of this pack's figures"}};
+        {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, words(texts::pack::attached_job{})},
+        {pack.stem + ".json", "application/json", "Data", pack.record, words(texts::pack::attached_record{})}};
     pack.pdf = pdf::write_pdf(pages, style.fonts, attachments);
     pack.suffix = style.suffix;
     pack.pages = static_cast<int>(pages.pages.size());

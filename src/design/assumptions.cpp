@@ -33,7 +33,11 @@ Register group(const job::Job& job) {
         if (input.low && input.high) {
             const std::string low = fixed(kind.unit.value_of(*input.low), kind.decimals);
             const std::string high = fixed(kind.unit.value_of(*input.high), kind.decimals);
-            if (low != high) a.range = low + " to " + high;
+            if (low != high) {
+                a.range = low + " to " + high;
+                a.low = low;
+                a.high = high;
+            }
         } else if (input.low) {
             a.range = "from " + fixed(kind.unit.value_of(*input.low), kind.decimals);
         } else if (input.high) {
@@ -49,7 +53,7 @@ Register group(const job::Job& job) {
         reg.line_of_input.push_back(at->second);
     });
     if (job.circulator && !job.circulator->curve.empty()) {
-        reg.lines.push_back({"circulator curve", {}, std::to_string(job.circulator->curve.size()) + " points", "",
+        reg.lines.push_back({"circulator curve", {}, std::to_string(job.circulator->curve.size()) + " points", "", "", "",
                              job.circulator->basis, job.circulator->source, false, {}, {}});
     }
     return reg;

@@ -5,8 +5,8 @@
 #include "layout/strip.hpp"
 #include "loopfolio/report/document.hpp"
 
-/// Every kind of block as strips, one function a kind; each appends to the galley. The table, the bar chart
-/// and the pipe tree have files of their own.
+/// Every kind of block as strips, one function a kind; each appends to the galley. The table, the
+/// charts and the pipe tree have files of their own.
 namespace loopfolio::layout {
 
 void set_title(const report::Report& report, const Setting& setting, Galley& galley);
@@ -21,6 +21,7 @@ void set_block(const report::Table& block, const Setting& setting, Galley& galle
 void set_block(const report::Facts& block, const Setting& setting, Galley& galley);
 void set_block(const report::BarChart& block, const Setting& setting, Galley& galley);
 void set_block(const report::LineChart& block, const Setting& setting, Galley& galley);
+void set_block(const report::RangeChart& block, const Setting& setting, Galley& galley);
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley);
 void set_block(const report::VerdictKey& block, const Setting& setting, Galley& galley);
 void set_block(const report::Contents& block, const Setting& setting, Galley& galley);

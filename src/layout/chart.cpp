@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "layout/bars.hpp"
 #include "layout/blocks.hpp"
 #include "layout/marks.hpp"
 #include "layout/scale.hpp"
@@ -45,6 +46,8 @@ Axis axis_for(const report::BarChart& chart, double left, double width) {
     }
     return {scale_for(low, high, most_ticks), left, width};
 }
+
+BarLook look_of(std::size_t series) { return series % 2 == 0 ? BarLook::solid : BarLook::outlined; }
 
 class ChartSetter {
 public:
@@ -158,23 +161,11 @@ private:
             if (name.empty()) continue;
             const double middle = baseline_in(label_style, setting_.measurer) - 0.36 * label_style.size;
             const double bar_top = top + middle - bar_height / 2.0;
-            put_bar(head.items, s, {x, bar_top, x + swatch, bar_top + bar_height});
+            put_bar(head.items, look_of(s), {x, bar_top, x + swatch, bar_top + bar_height});
             put_lines(head.items, name, {x + swatch + 5.0, top}, 0.0, label_style, setting_.measurer);
             x += swatch + 5.0 + name.front().width + 16.0;
             head.height = top + label_style.leading + 4.0;
         }
-    }
-
-    static void put_bar(std::vector<Item>& items, std::size_t series, const Box& box) {
-        if (series % 2 == 0) {
-            put_area(items, box, style::accent);
-            return;
-        }
-        constexpr double line = 0.8;
-        const Box inside{box.left + line / 2.0, box.top + line / 2.0,
-                         std::max(box.right - line / 2.0, box.left + line), box.bottom - line / 2.0};
-        put_area(items, inside, style::glow);
-        put_outline(items, inside, line, style::accent);
     }
 
     void put_grid(std::vector<Item>& items, double top, double bottom) const {
@@ -213,7 +204,7 @@ private:
         const auto& measurer = setting_.measurer;
         const double zero = axis_.x(0.0), end = axis_.x(value);
         const Box bar{std::min(zero, end), top, std::max(zero, end), top + bar_height};
-        if (end != zero) put_bar(items, series, bar);
+        if (end != zero) put_bar(items, look_of(series), bar);
         std::string text = printed(value);
         const double width = width_of(text);
         const double x = std::max(zero, end) + value_gap;

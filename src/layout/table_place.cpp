@@ -176,7 +176,7 @@ private:
     }
 
     void keep_small_table_whole(std::size_t first) {
-        constexpr double small = 120.0;
+        constexpr double small = 190.0;   // about a quarter of a page
         auto& strips = galley_.strips;
         double height = 0.0;
         for (std::size_t i = first; i < strips.size(); ++i) height += strips[i].height;

@@ -286,7 +286,7 @@ private:
         std::sort(open.begin(), open.end());
         std::string from;
         for (const auto& [x, node] : open) {
-            from += (from.empty() ? "from above: " : ", ") + tree_.nodes[node].label;
+            from += (from.empty() ? setting_.words().from_above + " " : ", ") + tree_.nodes[node].label;
         }
         std::vector<Strip> strips;
         strips.push_back(continued_caption(tree_.caption, setting_));

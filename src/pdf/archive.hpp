@@ -8,8 +8,8 @@
 
 namespace loopfolio::pdf {
 
-/// What ISO 19005-3 (PDF/A-3) asks of every file beside its description and structure: the colours that device
-/// colours stand for.
+/// What ISO 19005-3 (PDF/A-3) asks of every file beside its description and structure: the colours that
+/// device colours stand for.
 void make_archivable(const HaruDocument& document);
 
 /// An ICC profile of sRGB (IEC 61966-2-1), the same bytes every time.

@@ -39,11 +39,12 @@ bool has_class(const void* object, int wanted) {
     return (static_cast<const HPDF_Obj_Header*>(object)->obj_class & HPDF_OCLASS_ANY) == wanted;
 }
 
-/// Streams cannot lie in an object stream, and their lengths, the only numbers that are objects of their own, had
-/// better not: a reader may need one to find the other.
+/// Streams cannot lie in an object stream, and their lengths, the only numbers that are objects of their
+/// own, had better not: a reader may need one to find the other.
 bool stands_alone_in_file(const void* object) {
     return has_class(object, HPDF_OCLASS_NUMBER) ||
-           (has_class(object, HPDF_OCLASS_DICT) && static_cast<const HPDF_Dict_Rec*>(object)->stream != nullptr);
+           (has_class(object, HPDF_OCLASS_DICT) &&
+            static_cast<const HPDF_Dict_Rec*>(object)->stream != nullptr);
 }
 
 class File {
@@ -121,8 +122,8 @@ private:
 
     void add_stream(int number, std::string_view entries, std::string_view bytes) {
         const std::string packed = deflate_(bytes);
-        fmt::format_to(std::back_inserter(out_), "{} 0 obj\n<<{}/Filter/FlateDecode/Length {}>>\nstream\n", number,
-                       entries, packed.size());
+        fmt::format_to(std::back_inserter(out_), "{} 0 obj\n<<{}/Filter/FlateDecode/Length {}>>\nstream\n",
+                       number, entries, packed.size());
         out_ += packed;
         out_ += "\nendstream\nendobj\n";
     }
@@ -135,14 +136,16 @@ private:
             content.put_all(objects[i].number, " ", objects[i].start - start, " ");
             place(objects[i].number) = {in_stream, static_cast<std::size_t>(stream), i};
         }
-        const std::string entries = fmt::format("/Type/ObjStm/N {}/First {}", objects.size(), content.text.size());
+        const std::string entries =
+            fmt::format("/Type/ObjStm/N {}/First {}", objects.size(), content.text.size());
         content.text.append(texts.text, start, end - start);
         place(stream) = {in_file, out_.size(), 0};
         add_stream(stream, entries, content.text);
     }
 
     const HaruDocument& document_;
-    Deflater deflate_{Deflater::Effort::quick};  // objects by the thousand are half of all there is to compress
+    /// Elements by the thousand are nearly half of all there is to compress.
+    Deflater deflate_{Deflater::Effort::quick};
     std::string out_ = "%PDF-1.7\n%\xB7\xBE\xAD\xAA\n";  // high bytes say that it is not text
     std::vector<Place> places_;  ///< by number
     int next_;  ///< number that is not taken

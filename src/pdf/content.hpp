@@ -37,8 +37,8 @@ public:
     /// `name` is that of the image in the page's resources.
     void image(const layout::Box& box, std::string_view name);
 
-    /// What follows, up to `end_mark`, is the page's marked content of that type and number (ISO 32000-1, 14.6), or
-    /// an artifact. With `only_text` a text object goes on across marks.
+    /// What follows, up to `end_mark`, is the page's marked content of that type and number (ISO 32000-1,
+    /// 14.6), or an artifact. With `only_text` a text object goes on across marks.
     void begin_mark(std::string_view type, int number, bool only_text);
     void begin_artifact(bool only_text);
     void end_mark();

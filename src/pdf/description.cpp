@@ -41,7 +41,8 @@ std::string plain(std::string_view name, std::string_view text) {
 /// Who wrote the file, as its properties say.
 constexpr std::string_view producer = "loopfolio with libharu";
 
-/// PDF/A knows the names of PDF/UA only where they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause 5).
+/// PDF/A knows the names of PDF/UA only where they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause
+/// 5).
 constexpr std::string_view schema_of_pdfua =
     "  <rdf:Description rdf:about=\"\"\n"
     "    xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\"\n"

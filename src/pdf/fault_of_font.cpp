@@ -2,41 +2,17 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/pdf/fonts.hpp"
 #include "pdf/font_table.hpp"
+#include "pdf/sfnt.hpp"
 #include "pdf/subset.hpp"
 
 #include <fmt/format.h>
 
-#include <array>
-#include <cmath>
 #include <cstdint>
 #include <exception>
+#include <vector>
 
 namespace loopfolio::pdf {
 namespace {
-
-/// Big-endian, 0 beyond the end.
-std::size_t number(std::string_view bytes, std::size_t at, std::size_t length) {
-    std::size_t value = 0;
-    for (std::size_t i = at; i < at + length; ++i) {
-        value = value << 8 | (i < bytes.size() ? static_cast<unsigned char>(bytes[i]) : 0U);
-    }
-    return value;
-}
-
-/// A table of the file (OpenType 1.9, "Table directory": records of 16 bytes from byte 12); empty where it is not
-/// there or does not lie in the file.
-std::string_view table(std::string_view bytes, std::string_view tag) {
-    constexpr std::size_t first = 12, record = 16;
-    for (std::size_t i = 0; i < number(bytes, 4, 2); ++i) {
-        const std::size_t at = first + record * i;
-        if (at + record > bytes.size()) return {};
-        if (bytes.substr(at, 4) != tag) continue;
-        const std::size_t start = number(bytes, at + 8, 4), length = number(bytes, at + 12, 4);
-        return start <= bytes.size() && length <= bytes.size() - start ? bytes.substr(start, length)
-                                                                       : std::string_view{};
-    }
-    return {};
-}
 
 std::string fault_of_kind(std::string_view bytes) {
     const std::string_view tag = bytes.substr(0, 4);
@@ -45,7 +21,8 @@ std::string fault_of_kind(std::string_view bytes) {
     if (tag == "wOFF" || tag == "wOF2") return "is packed for the web; its TrueType original is needed";
     if (tag != std::string_view{"\0\1\0\0", 4} && tag != "true") return "is not a TrueType font";
     for (const std::string_view needed : {"head", "hhea", "hmtx", "maxp", "loca", "glyf", "cmap"}) {
-        if (table(bytes, needed).empty()) return fmt::format("lacks the table \"{}\" or is cut off", needed);
+        if (table_of(bytes, needed).empty())
+            return fmt::format("lacks the table \"{}\" or is cut off", needed);
     }
     return {};
 }
@@ -53,23 +30,24 @@ std::string fault_of_kind(std::string_view bytes) {
 /// OpenType 1.9, "OS/2": fsType is at byte 8.
 std::string fault_of_licence(std::string_view bytes) {
     constexpr std::size_t usage = 0xF, restricted = 0x2, no_subsetting = 0x100, bitmap_only = 0x200;
-    const std::string_view metrics = table(bytes, "OS/2");
+    const std::string_view metrics = table_of(bytes, "OS/2");
     if (metrics.size() < 10) return "does not say whether it may be embedded (table \"OS/2\")";
-    const std::size_t type = number(metrics, 8, 2);
+    const std::size_t type = big_endian(metrics, 8, 2);
     if ((type & usage) == restricted) return "must not be embedded, by its licence (fsType)";
-    if ((type & no_subsetting) != 0) return "must not be cut down to the characters used, by its licence (fsType)";
+    if ((type & no_subsetting) != 0)
+        return "must not be cut down to the characters used, by its licence (fsType)";
     if ((type & bitmap_only) != 0) return "may be embedded as bitmaps only, by its licence (fsType)";
     return {};
 }
 
-/// Where units, numbers of glyphs or metrics are out of all bounds. Tables of metrics that are too short would be
-/// filled up with zeros, and the text printed on one spot.
+/// Where units, numbers of glyphs or metrics are out of all bounds. Tables of metrics that are too short
+/// would be filled up with zeros, and the text printed on one spot.
 std::string fault_of_metrics(std::string_view bytes) {
-    const std::size_t units = number(table(bytes, "head"), 18, 2);
-    const std::size_t glyphs = number(table(bytes, "maxp"), 4, 2);
-    const std::size_t advances = number(table(bytes, "hhea"), 34, 2);
+    const std::size_t units = big_endian(table_of(bytes, "head"), 18, 2);
+    const std::size_t glyphs = big_endian(table_of(bytes, "maxp"), 4, 2);
+    const std::size_t advances = big_endian(table_of(bytes, "hhea"), 34, 2);
     const bool sound = units >= 16 && units <= 16384 && glyphs > 0 && advances > 0 && advances <= glyphs &&
-                       table(bytes, "hmtx").size() >= 4 * advances + 2 * (glyphs - advances);
+                       table_of(bytes, "hmtx").size() >= 4 * advances + 2 * (glyphs - advances);
     return sound ? "" : "is damaged: its metrics do not fit together";
 }
 
@@ -99,7 +77,7 @@ std::string fault_of_font(std::string_view bytes) {
     try {
         return fault_of_characters(open_font(bytes, true));
     } catch (const std::exception& failure) {
-        return fmt::format("cannot be used: {}", failure.what());
+        return fmt::format("is damaged: {}", failure.what());
     }
 }
 

@@ -36,6 +36,7 @@ struct OpenFont {
     std::unique_ptr<hb_font_t, HbDestroy> font;
     unsigned units = 0;  ///< in an em
     double cap_height = 0.0, descent = 0.0;
+    std::array<hb_codepoint_t, 10> figures{};  ///< the glyphs of 0 to 9, as wide as each other
     std::string name;          ///< its PostScript name
     int italic_angle = 0;      ///< degrees, negative where it leans to the right
     std::array<double, 4> box{};  ///< left, bottom, right and top of all glyphs laid over each other

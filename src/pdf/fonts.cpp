@@ -27,6 +27,7 @@ void fill(std::vector<Glyph>& glyphs, const OpenFont& font, FontFile file) {
         hb_codepoint_t id = 0;
         if (glyphs[c].id != 0 || !stands_alone(c)) continue;
         if (!hb_font_get_nominal_glyph(font.font.get(), c, &id)) continue;
+        if (c >= U'0' && c <= U'9') id = font.figures[c - U'0'];
         const double advance = hb_font_get_glyph_h_advance(font.font.get(), id);
         if (!(advance >= 0.0 && advance <= widest * font.units)) continue;
         glyphs[c] = {static_cast<std::uint16_t>(id),

@@ -12,9 +12,10 @@ namespace {
 constexpr std::size_t channels = 3;
 
 void check(const Image& image) {
-    if (image.width <= 0 || image.height <= 0 ||
-        image.rgb.size() / channels / static_cast<std::size_t>(image.width) != static_cast<std::size_t>(image.height) ||
-        image.rgb.size() % (channels * static_cast<std::size_t>(image.width)) != 0) {
+    const bool empty = image.width <= 0 || image.height <= 0;
+    const std::size_t row = empty ? 1 : channels * static_cast<std::size_t>(image.width);
+    if (empty || image.rgb.size() % row != 0 ||
+        image.rgb.size() / row != static_cast<std::size_t>(image.height)) {
         throw std::runtime_error{"an image has other than three bytes for each of its pixels"};
     }
 }

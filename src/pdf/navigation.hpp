@@ -14,8 +14,8 @@ namespace loopfolio::pdf {
 void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
                    const std::vector<HPDF_Page>& pages);
 
-/// Areas of page `on` that lead to other pages. To be called when all pages are written: a link is told by the text
-/// of its element.
+/// Areas of page `on` that lead to other pages. To be called when all pages are written: a link is told by
+/// the text of its element.
 void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, int on,
                const std::vector<HPDF_Page>& pages, Tagging& tagging);
 

@@ -50,7 +50,8 @@ std::string postscript_name(hb_face_t* face) {
 
 OpenFont open_blob(std::string_view bytes, hb_memory_mode_t mode) {
     OpenFont open;
-    hb_blob_t* blob = hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()), mode, nullptr, nullptr);
+    hb_blob_t* blob =
+        hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()), mode, nullptr, nullptr);
     open.face.reset(hb_face_create(blob, 0));
     hb_blob_destroy(blob);
     open.font.reset(hb_font_create(open.face.get()));
@@ -63,16 +64,19 @@ OpenFont open_blob(std::string_view bytes, hb_memory_mode_t mode) {
 
 OpenFont open_font(std::string_view bytes, bool lasting) {
     OpenFont open = open_blob(bytes, lasting ? HB_MEMORY_MODE_READONLY : HB_MEMORY_MODE_DUPLICATE);
-    if (const std::string even = with_even_figures(open.font.get(), bytes); !even.empty()) {
+    const auto figures = figures_of(open.font.get());
+    if (const std::string even = with_even_figures(open.font.get(), figures, bytes); !even.empty()) {
         open = open_blob(even, HB_MEMORY_MODE_DUPLICATE);
     }
+    open.figures = figures;
     open.units = hb_face_get_upem(open.face.get());
     open.box = bounds(open.face.get());
     const auto capital = box_of(open, U'H'), descender = box_of(open, U'p');
     open.cap_height = capital.y_bearing / static_cast<double>(open.units);
     open.descent = -(descender.y_bearing + descender.height) / static_cast<double>(open.units);
     open.name = postscript_name(open.face.get());
-    open.italic_angle = static_cast<int>(std::lround(hb_style_get_value(open.font.get(), HB_STYLE_TAG_SLANT_ANGLE)));
+    open.italic_angle =
+        static_cast<int>(std::lround(hb_style_get_value(open.font.get(), HB_STYLE_TAG_SLANT_ANGLE)));
     return open;
 }
 

@@ -81,7 +81,9 @@ private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
     [[nodiscard]] int number(std::size_t element) const { return first_ + static_cast<int>(element); }
-    [[nodiscard]] int page_number(int page) const { return number_of(pages_[static_cast<std::size_t>(page)]); }
+    [[nodiscard]] int page_number(int page) const {
+        return number_of(pages_[static_cast<std::size_t>(page)]);
+    }
 
     /// The object that holds the content marked `element`.
     [[nodiscard]] int holder(int element) const {
@@ -92,12 +94,15 @@ private:
     void write_element(std::size_t i) {
         const bool has_link = link_numbers_[i] != 0;
         const Sequences content = has_link ? Sequences{} : sequences_.of(i);
-        begin(number(i), structure_type(elements_[i].role), i == 0 ? first_ - 1 : number_of_parent(i), content);
+        begin(number(i), structure_type(elements_[i].role), i == 0 ? first_ - 1 : number_of_parent(i),
+              content);
         write_properties(i, content);
         out_.put("/K[");
         put_content(content);
         if (has_link) out_.put_all(link_numbers_[i], " 0 R");
-        for (std::size_t c = first_child_[i]; c != none; c = next_sibling_[c]) out_.put_all(" ", number(c), " 0 R");
+        for (std::size_t child = first_child_[i]; child != none; child = next_sibling_[child]) {
+            out_.put_all(" ", number(child), " 0 R");
+        }
         out_.put("]>>");
     }
 

@@ -35,15 +35,17 @@ public:
         const layout::Item* last_text = nullptr;
     };
 
-    /// `pages` outlives this. Throws std::runtime_error where its structure is no tree or a mark is not in it.
+    /// `pages` outlives this. Throws std::runtime_error where its structure is no tree or a mark is not in
+    /// it.
     Tagging(const layout::Pages& pages, const layout::TextMeasurer& measurer);
 
-    /// The type of the element that holds the content marked `element`: the content of one with a link belongs to
-    /// the link within it.
+    /// The type of the element that holds the content marked `element`: the content of one with a link
+    /// belongs to the link within it.
     [[nodiscard]] std::string_view type(int element) const;
 
-    /// True where a space has to follow the text `item` so that its last word and the element's next stay apart for
-    /// whoever does not see the pages (ISO 32000-1, 14.8.2.5). `next` is the item behind it, or null.
+    /// True where a space has to follow the text `item` so that its last word and the element's next stay
+    /// apart for whoever does not see the pages (ISO 32000-1, 14.8.2.5). `next` is the item behind it, or
+    /// null.
     [[nodiscard]] bool ends_word(const layout::Item& item, const layout::Item* next) const;
 
     /// Notes a sequence of the items first to last on a page; returns its number.

@@ -121,7 +121,8 @@ void draw(const std::vector<layout::Item>& items, int page, Tagging& tagging, Dr
             drawing.content.begin_mark(tagging.type(mark), number, only_text);
         }
         for (; first != last; ++first) {
-            drawing.ends_word = is_text(*first) && tagging.ends_word(*first, first + 1 == last ? nullptr : first + 1);
+            drawing.ends_word =
+                is_text(*first) && tagging.ends_word(*first, first + 1 == last ? nullptr : first + 1);
             std::visit(drawing, *first);
         }
         drawing.content.end_mark();
@@ -140,12 +141,14 @@ HPDF_Page add_page(const HaruDocument& document, const Page& page, int index) {
 
 void fill_page(const HaruDocument& document, HPDF_Page page, Drawing& drawing) {
     document.fill(static_cast<HPDF_PageAttr>(page->attr)->contents, drawing.content.finish());
-    auto* resources = static_cast<HPDF_Dict>(HPDF_Page_GetInheritableItem(page, "Resources", HPDF_OCLASS_DICT));
+    auto* resources =
+        static_cast<HPDF_Dict>(HPDF_Page_GetInheritableItem(page, "Resources", HPDF_OCLASS_DICT));
     HPDF_Dict fonts = document.inner_dictionary();
     HPDF_Dict_Add(resources, "Font", fonts);
     for (std::size_t i = 0; i < font_file_count; ++i) {
         const auto file = static_cast<FontFile>(i);
-        if (drawing.used[i]) HPDF_Dict_Add(fonts, font_resource(file).c_str(), drawing.fonts.font(file).dictionary());
+        if (!drawing.used[i]) continue;
+        HPDF_Dict_Add(fonts, font_resource(file).c_str(), drawing.fonts.font(file).dictionary());
     }
     if (!drawing.images_used.empty()) {
         HPDF_Dict images = document.inner_dictionary();

@@ -47,7 +47,7 @@ constexpr auto table = std::to_array<Source>({
     {"common-practice", "Common practice, no source",
      common_practice, ""},
     {"coshh-2002", "Control of Substances Hazardous to Health Regulations 2002 (SI 2002/2677), Great Britain",
-     from_memory, ""},
+     from_memory, "asks for an assessment before the work"},
     {"darby-3k", "R. Darby, Chemical Engineering Fluid Mechanics, 2001: three-constant loss factors",
      computed, "for 3/4 inch and a Reynolds number of 10 000, with the constants as printed in an "
      "open library"},
@@ -111,7 +111,7 @@ constexpr auto table = std::to_array<Source>({
     {"iso-6946", "BS EN ISO 6946:2017, Thermal resistance and transmittance",
      from_memory, ""},
     {"manual-handling-1992", "Manual Handling Operations Regulations 1992 (SI 1992/2793), Great Britain",
-     from_memory, ""},
+     from_memory, "asks that lifts be avoided, or assessed"},
     {"melinder-2010", "A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, "
      "IIF-IIR 2010",
      read, "plain glycol and water, mass fraction 0 to 0.6, to 100 °C; coefficients read as "
@@ -143,7 +143,7 @@ constexpr auto table = std::to_array<Source>({
      common_practice, "normal practice is 0.25 to 0.75 m/s in 10 to 20 mm and 0.5 to 1.0 m/s in 25 "
      "to 40 mm (Faber and Kell, table 9.2)"},
     {"work-at-height-2005", "Work at Height Regulations 2005 (SI 2005/735), Great Britain",
-     from_memory, ""},
+     from_memory, "asks that it be avoided, else planned and supervised"},
 });
 
 }  // namespace

@@ -38,6 +38,8 @@ Blocks inputs(const Context& c) {
     return out;
 }
 
+Blocks inputs_drawn(const Context& c) { return assumptions_drawn(c); }
+
 Blocks heat_losses(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(losses_heading{}));
@@ -103,9 +105,19 @@ Blocks sign_off(const Context& c) {
 }
 
 constexpr NamedBlock blocks[] = {
-    {"lead", lead_sentence},   {"identity", identity_block}, {"contents", contents_block}, {"basis", basis},
-    {"register", inputs},      {"heat_losses", heat_losses}, {"methods", methods},         {"worked_examples", worked},
-    {"validity", validity},    {"sources", sources},         {"making", making},           {"sign_off", sign_off},
+    {"lead", lead_sentence},
+    {"identity", identity_block},
+    {"contents", contents_block},
+    {"basis", basis},
+    {"register", inputs},
+    {"assumptions_drawn", inputs_drawn},
+    {"heat_losses", heat_losses},
+    {"methods", methods},
+    {"worked_examples", worked},
+    {"validity", validity},
+    {"sources", sources},
+    {"making", making},
+    {"sign_off", sign_off},
 };
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }

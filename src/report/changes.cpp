@@ -99,7 +99,7 @@ std::string speed(double metres_per_second) { return fixed(metres_per_second, 2)
 /// A drop far wider than the design's is no way to run a heat source, so the household does not hear of it;
 /// the installer's part still names it.
 bool tell_drop(const Context& c, const design::SectionResult& section) {
-    return section.drop_to_keep && section.drop_to_keep->si() <= 2.0 * c.design.drop.si();
+    return section.drop_to_keep && *section.drop_to_keep > c.design.drop && *section.drop_to_keep <= 2.0 * c.design.drop;
 }
 
 std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }

@@ -41,6 +41,7 @@ PageWords page_words(const Context& c) {
     out.index_circuit = words(index_circuit{});
     out.existing_pipe = words(existing_pipe{});
     out.new_pipe = words(new_pipe{});
+    out.from_above = words(from_above{});
     return out;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/schedules.hpp"
 
+#include "loopfolio/design/source_line.hpp"
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
@@ -137,6 +138,29 @@ Blocks index_circuit(const Context& c) {
     if (c.design.duty.index_emitter < 0) say(out, c.words(no_circuit{}));
     else out.push_back(index_table(c));
     return out;
+}
+
+Blocks source_chart(const Context& c) {
+    const auto line = design::source_line(c.job, c.design);
+    if (!line) return {};
+    LineChart chart;
+    chart.caption = c.words(chart_caption{.made = text(line->made, unit::celsius, 1)});
+    chart.x = {c.words(chart_outdoor{}), "°C", false};
+    chart.y = {c.words(chart_heat{}), "kW", true};
+    LineChart::Series capacity{c.words(chart_capacity{}), {}, LineChart::Dash::solid}, load{c.words(chart_load{}), {}, LineChart::Dash::dashed};
+    for (const auto& p : line->points) {
+        capacity.points.push_back({p.outdoor.celsius(), p.capacity.in(unit::kilowatt)});
+        load.points.push_back({p.outdoor.celsius(), p.load.in(unit::kilowatt)});
+    }
+    chart.series = {std::move(capacity), std::move(load)};
+    chart.marks.push_back({c.words(chart_design_day{}),
+                           {c.job.conditions.outdoor.value.celsius(), c.design.duty.source_load.in(unit::kilowatt)}});
+    if (line->balance) {
+        chart.marks.push_back({c.words(chart_balance{.outdoor = text(line->balance->outdoor, unit::celsius, 1)}),
+                               {line->balance->outdoor.celsius(), line->balance->load.in(unit::kilowatt)}});
+    }
+    chart.alternative = c.words(chart_alternative{});
+    return {std::move(chart)};
 }
 
 Facts duty_facts(const Context& c) {

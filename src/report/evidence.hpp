@@ -16,6 +16,9 @@ namespace loopfolio::report {
 /// Every input: first what needs care, with the effect of its range, then what was measured or documented.
 [[nodiscard]] Blocks input_register(const Context& context);
 
+/// How far each range can move the heat that the source must make, as a chart; empty where none moves it.
+[[nodiscard]] Blocks assumptions_drawn(const Context& context);
+
 /// How the default heat loss rates in W/m2 come about, fabric by fabric; and element by element.
 [[nodiscard]] Blocks fabric_derivations(const Context& context);
 [[nodiscard]] Blocks element_losses(const Context& context);

@@ -54,6 +54,7 @@ Blocks pipework(const Context& c) {
 Blocks duty(const Context& c) {
     Blocks out = headed(c.words(duty_heading{}), index_circuit(c));
     out.push_back(duty_facts(c));
+    append(out, source_chart(c));
     append(out, separation_facts(c));
     return out;
 }

@@ -8,6 +8,8 @@
 #include "texts/input_register.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 namespace loopfolio::report {
 
@@ -123,7 +125,53 @@ Table firm_table(const Context& c) {
     return table;
 }
 
+/// The change in watts at one end; NaN where it is not known.
+double change_at(const std::optional<design::Effect>& effect) {
+    return effect ? effect->source_load_change.si() : std::numeric_limits<double>::quiet_NaN();
+}
+
+/// The larger change of the two ends, in watts.
+double reach(const design::Assumption& a) {
+    const auto size = [](const auto& effect) { return effect ? std::abs(effect->source_load_change.si()) : 0.0; };
+    return std::max(size(a.at_low), size(a.at_high));
+}
+
+RangeChart range_chart(const Context& c, const std::vector<const design::Assumption*>& inputs) {
+    RangeChart chart;
+    chart.caption = c.words(drawn_caption{});
+    chart.unit = "W";
+    chart.axis = c.words(drawn_axis{});
+    chart.low_name = c.words(drawn_low{});
+    chart.high_name = c.words(drawn_high{});
+    for (const auto* a : inputs) {
+        std::string label = capital(c.named(a->what));
+        if (!a->subjects.empty()) label = c.words(drawn_label{.input = label, .subjects = plain(list_of(c.words, a->subjects, 2))});
+        chart.rows.push_back({std::move(label), a->low, a->high, change_at(a->at_low), change_at(a->at_high)});
+    }
+    chart.alternative = c.words(drawn_alternative{.count = chart.rows.size(),
+                                                  .first = chart.rows.front().label,
+                                                  .most = text(Power::from_si(reach(*inputs.front())), unit::watt, 0)});
+    return chart;
+}
+
 }   // namespace
+
+Blocks assumptions_drawn(const Context& c) {
+    constexpr double least = 1.0;        // watts: what would be drawn as no bar
+    constexpr std::size_t most = 12;     // a page of them says nothing
+    std::vector<const design::Assumption*> inputs;
+    for (const auto& a : c.inputs) {
+        if (reach(a) >= least && !a.low.empty()) inputs.push_back(&a);
+    }
+    std::stable_sort(inputs.begin(), inputs.end(), [](const auto* a, const auto* b) { return reach(*a) > reach(*b); });
+    if (inputs.size() > most) inputs.resize(most);
+    if (inputs.empty()) return {};
+    Blocks out;
+    heading(out, 2, c.words(drawn_heading{}));
+    say(out, c.words(drawn_explained{}));
+    out.push_back(range_chart(c, inputs));
+    return out;
+}
 
 Blocks input_register(const Context& c) {
     Blocks out;

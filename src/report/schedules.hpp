@@ -18,6 +18,8 @@ namespace loopfolio::report {
 [[nodiscard]] Blocks capacity_schedule(const Context& context);
 [[nodiscard]] Blocks index_circuit(const Context& context);
 [[nodiscard]] Facts duty_facts(const Context& context);
+/// What the source can make and the house needs, against the weather; empty where the maker's table states no capacity.
+[[nodiscard]] Blocks source_chart(const Context& context);
 [[nodiscard]] Facts fluid_facts(const Context& context);
 
 /// The pipework as a tree, with a second one for return pipes that run apart: an emitter alone at the end of a pipe is one

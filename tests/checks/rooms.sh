@@ -21,7 +21,7 @@ may_see() {
         report)    echo "base templates texts job reference physics design report" ;;
         layout)    echo "base report layout" ;;
         pdf)       echo "base layout pdf" ;;
-        app)       echo "base reference templates job physics network design record report layout pdf app" ;;
+        app)       echo "base reference templates texts job physics network design record report layout pdf app" ;;
         *)         echo "" ;;
     esac
 }

@@ -9,7 +9,7 @@ cd "$1"
 bad=0
 for file in templates/report/default/wording/*.yaml; do
     name=$(basename "$file" .yaml)
-    users=$(grep -l "#include \"texts/$name.hpp\"" src/report/*.cpp src/report/*.hpp || true)
+    users=$(grep -l "#include \"texts/$name.hpp\"" src/report/*.cpp src/report/*.hpp src/app/*.cpp || true)
     [ -n "$users" ] || { echo "$file: no source includes texts/$name.hpp"; bad=1; continue; }
     for key in $(sed -n 's/^\([a-z][a-z0-9_]*\):.*/\1/p' "$file"); do
         # shellcheck disable=SC2086

@@ -1,28 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "layout/style.hpp"
+#include "loopfolio/base/colour.hpp"
 #include "support/catch.hpp"
 
-#include <algorithm>
-#include <cmath>
-
+using namespace loopfolio;
 using namespace loopfolio::layout;
 
-namespace {
-
-/// Relative luminance and contrast ratio as WCAG 2.2 defines them (W3C Recommendation, 2023).
-double luminance(Colour c) {
-    const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
-    return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
-}
-
-double contrast(Colour a, Colour b) {
-    const double x = luminance(a), y = luminance(b);
-    return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
-}
-
-}  // namespace
-
+// Contrast as WCAG 2.2 defines it (W3C Recommendation, 2023).
 TEST_CASE("the measure of contrast agrees with the ends of its scale") {
     CHECK(contrast({0.0, 0.0, 0.0}, {1.0, 1.0, 1.0}) == Approx(21.0));
     CHECK(contrast({0.5, 0.5, 0.5}, {0.5, 0.5, 0.5}) == Approx(1.0));

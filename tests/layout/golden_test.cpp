@@ -72,3 +72,16 @@ TEST_CASE("pages as text: drawings") {
     };
     check_golden("drawings", report_of({chart, tree}));
 }
+
+TEST_CASE("pages as text: ranges") {
+    report::RangeChart chart;
+    chart.caption = "What moves the heat loss";
+    chart.unit = "W";
+    chart.axis = "change of the heat loss";
+    chart.low_name = "at the low end";
+    chart.high_name = "at the high end";
+    chart.rows = {{"Loft", "100\u00a0mm", "300\u00a0mm", 180.0, 40.0},
+                  {"Walls of solid brick", "1.4", "2.1", -640.0, 580.0},
+                  {"Boiler", "as found", "new", 0.0, -90.0}};
+    check_golden("ranges", report_of({chart}));
+}

@@ -143,13 +143,33 @@ LineChart random_lines(Draw& draw) {
     return chart;
 }
 
+RangeChart random_ranges(Draw& draw) {
+    RangeChart chart;
+    chart.caption = draw.text(8);
+    chart.unit = draw.text(1);
+    chart.axis = draw.text(6);
+    chart.low_name = draw.text(5);
+    chart.high_name = draw.text(5);
+    chart.decimals = draw.below(5);
+    const double scales[] = {0.001, 1.0, 1e11};
+    const double scale = scales[draw.below(3)];
+    const auto change = [&] {
+        if (draw.one_in(12)) return std::numeric_limits<double>::quiet_NaN();
+        return draw.one_in(12) ? 0.0 : scale * (draw.below(1000) - 500);
+    };
+    for (int r = draw.below(draw.one_in(9) ? 90 : 26); r > 0; --r) {
+        chart.rows.push_back({draw.text(9), draw.text(2), draw.text(2), change(), change()});
+    }
+    return chart;
+}
+
 Block random_block(Draw& draw) {
     const auto several = [&](int most, auto make) {
         std::vector<decltype(make())> out;
         for (int i = draw.below(most + 1); i > 0; --i) out.push_back(make());
         return out;
     };
-    switch (draw.below(17)) {
+    switch (draw.below(18)) {
         case 0: return Heading{draw.below(5), draw.text(9)};
         case 1: return Paragraph{draw.text(120), draw.one_in(4), draw.one_in(4)};
         case 2: return List{several(6, [&] { return draw.text(40); }), draw.one_in(2)};
@@ -170,6 +190,7 @@ Block random_block(Draw& draw) {
         case 13: return PageBreak{};
         case 14: return random_lines(draw);
         case 15: return Contents{};
+        case 16: return random_ranges(draw);
         default: return Space{static_cast<double>(draw.below(60))};
     }
 }

@@ -61,6 +61,7 @@ struct Written {
     }
     void operator()(const report::BarChart& b) { add(b.caption); }
     void operator()(const report::LineChart& b) { add(b.caption); }
+    void operator()(const report::RangeChart& b) { add(b.caption); }
     void operator()(const report::PipeTree& b) { add(b.caption); }
     void operator()(const report::VerdictKey&) {
         add("keep – within every limit keep, noted – inside the hard limits, past a preferred one "

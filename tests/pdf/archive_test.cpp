@@ -34,15 +34,28 @@ layout::Pages described() {
 /// Every kind of element, the children of each behind it.
 std::vector<layout::Element> elements() {
     using layout::Role;
-    std::vector<layout::Element> made{
-        tests::element(Role::document, -1), tests::element(Role::h1, 0), tests::element(Role::part, 0),
-        tests::element(Role::figure, 2, "a ring (of \\ Ŵyn)"), tests::element(Role::figure, 2, "two colours"),
-        tests::element(Role::caption, 4), tests::element(Role::h2, 2), tests::element(Role::list, 2),
-        tests::element(Role::list_item, 7), tests::element(Role::list_label, 8), tests::element(Role::list_body, 8),
-        tests::element(Role::table, 2), tests::element(Role::row, 11), tests::element(Role::head_cell, 12),
-        tests::element(Role::row, 11), tests::element(Role::cell, 14), tests::element(Role::cell, 14),
-        tests::element(Role::note, 2), tests::element(Role::p, 0), tests::element(Role::h3, 2),
-        tests::element(Role::h4, 2), tests::element(Role::note, 2)};
+    std::vector<layout::Element> made{tests::element(Role::document, -1),
+                                      tests::element(Role::h1, 0),
+                                      tests::element(Role::part, 0),
+                                      tests::element(Role::figure, 2, "a ring (of \\ Ŵyn)"),
+                                      tests::element(Role::figure, 2, "two colours"),
+                                      tests::element(Role::caption, 4),
+                                      tests::element(Role::h2, 2),
+                                      tests::element(Role::list, 2),
+                                      tests::element(Role::list_item, 7),
+                                      tests::element(Role::list_label, 8),
+                                      tests::element(Role::list_body, 8),
+                                      tests::element(Role::table, 2),
+                                      tests::element(Role::row, 11),
+                                      tests::element(Role::head_cell, 12),
+                                      tests::element(Role::row, 11),
+                                      tests::element(Role::cell, 14),
+                                      tests::element(Role::cell, 14),
+                                      tests::element(Role::note, 2),
+                                      tests::element(Role::p, 0),
+                                      tests::element(Role::h3, 2),
+                                      tests::element(Role::h4, 2),
+                                      tests::element(Role::note, 2)};
     made[13].scope = layout::Element::Scope::column;
     made[13].columns = 2;
     return made;

@@ -105,6 +105,32 @@ TEST_CASE("texts share a text object, a font and a colour while they last") {
                               "1 j\n10 60 m\n90.5 60 l\nS\nBT\n10 50 Td\n(\0\2)Tj\nET\n"s);
 }
 
+TEST_CASE("marks and text objects nest") {
+    using namespace std::string_literals;
+    Content content{100.0};
+    const Encoded word{"ab", {{FontFile::regular, 2}}};
+    content.begin_mark("P", 0, true);
+    content.text(text_at(10.0, 20.0), word);
+    content.end_mark();
+    content.begin_artifact(true);
+    content.text(text_at(10.0, 30.0), word);
+    content.end_mark();
+    content.begin_mark("Figure", 1, false);
+    content.path(line(40.0));
+    content.text(text_at(10.0, 50.0), word);
+    content.end_mark();
+    CHECK(content.finish() == "BT\n/P<</MCID 0>>BDC\n10 80 Td\n/F0 10 Tf\n(ab)Tj\nEMC\n"
+                              "/Artifact BMC\n0 -10 Td\n(ab)Tj\nEMC\nET\n"
+                              "/Figure<</MCID 1>>BDC\n1 j\n10 60 m\n90.5 60 l\nS\n"
+                              "BT\n10 50 Td\n(ab)Tj\nET\nEMC\n"s);
+}
+
+TEST_CASE("an image fills its box") {
+    Content content{100.0};
+    content.image({10.0, 20.0, 40.5, 60.0}, "I3");
+    CHECK(content.finish() == "q\n30.5 0 0 40 10 40 cm\n/I3 Do\nQ\n");
+}
+
 TEST_CASE("rounded places do not drift along a page") {
     Content content{0.0};
     for (int i = 1; i <= 1000; ++i) content.text(text_at(i * 0.333, 0.0), {"ab", {{FontFile::regular, 2}}});

@@ -86,7 +86,8 @@ TEST_CASE("bookmarks form a tree and lead to their place") {
 TEST_CASE("links cover their area and lead to their place") {
     auto pages = pack(4);
     pages.structure = {tests::element(layout::Role::document, -1)};
-    pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0, 0}, {{40.0, 70.0, 240.5, 82.0}, 1, 0.0, 0}};
+    pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0, 0},
+                            {{40.0, 70.0, 240.5, 82.0}, 1, 0.0, 0}};
     const PdfFile file{pages};
     // MuPDF gives the area as left, top, right and bottom from the top left of the page.
     const tests::TemporaryFile script{R"(
@@ -103,7 +104,8 @@ TEST_CASE("links cover their area and lead to their place") {
     pages.pages[2].links = {{{0.0, 0.0, 9.0, 9.0}, 4, 0.0, 0}};
     CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), Contains("a link leads to a page"));
     pages.pages[2].links = {{{0.0, 0.0, 9.0, 9.0}, 3, 0.0, -1}};
-    CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), Contains("belongs to an element that is not there"));
+    CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()),
+                      Contains("belongs to an element that is not there"));
 }
 
 TEST_CASE("the same pages give the same bytes") {

@@ -24,6 +24,7 @@ struct Assumption {
     std::vector<std::string> subjects;   ///< names of the rooms or sections that it is used for; empty: whole house
     std::string value;            ///< with unit
     std::string range;            ///< `0.7 to 1.5`, in the unit of the value, or empty
+    std::string low, high;        ///< the ends of the range, where it has both
     Basis basis{};
     std::string source;           ///< words of the job, or a source key where `is_key`
     bool is_key = false;

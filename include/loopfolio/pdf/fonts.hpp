@@ -16,13 +16,13 @@ struct FontBytes {
     std::string_view regular, bold, italic;
 };
 
-/// Why a font file cannot be printed with, as the end of a sentence that names it: "holds no outlines of TrueType".
-/// Empty where it can: a TrueType font, whole as far as one can tell, that may be embedded and subset (OpenType 1.9,
-/// "OS/2", fsType) and holds the printable characters of ASCII.
+/// Why a font file cannot be printed with, as the end of a sentence that names it: "holds no outlines of
+/// TrueType". Empty where it can: a TrueType font, whole as far as one can tell, that may be embedded and
+/// subset (OpenType 1.9, "OS/2", fsType) and holds the printable characters of ASCII.
 [[nodiscard]] std::string fault_of_font(std::string_view bytes);
 
-/// One family in three faces, and a fallback with wide coverage that is always the one compiled into the program.
-/// Made once for a batch; const use is safe from several threads.
+/// One family in three faces, and a fallback with wide coverage that is always the one compiled into the
+/// program. Made once for a batch; const use is safe from several threads.
 class Fonts final : public layout::TextMeasurer {
 public:
     /// The faces compiled in.

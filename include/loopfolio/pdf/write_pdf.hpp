@@ -20,12 +20,13 @@ struct Attachment {
     std::string description;   ///< may be empty
 };
 
-/// The pages as the bytes of a PDF file that an archive can keep and that can be read aloud (PDF/A-3a, ISO 19005-3;
-/// PDF/UA-1, ISO 14289-1): fonts embedded and subset, text that copies out as the characters that were set, tags
-/// after the structure of the pages, bookmarks, metadata, and `attachments` with the document's date. Deterministic:
-/// no clock, no random number, no machine name. PDF/UA wants a title; every link belongs to an element.
-/// Throws std::runtime_error naming the character where no font holds it, the attachment or image that cannot be
-/// carried, what is wrong with the structure, or the library's error code.
+/// The pages as the bytes of a PDF file that an archive can keep and that can be read aloud (PDF/A-3a, ISO
+/// 19005-3; PDF/UA-1, ISO 14289-1): fonts embedded and subset, text that copies out as the characters that
+/// were set, tags after the structure of the pages, bookmarks, metadata, and `attachments` with the
+/// document's date. Deterministic: no clock, no random number, no machine name. PDF/UA wants a title; every
+/// link belongs to an element.
+/// Throws std::runtime_error naming the character where no font holds it, the attachment or image that cannot
+/// be carried, what is wrong with the structure, or the library's error code.
 [[nodiscard]] std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
                                     std::span<const Attachment> attachments = {});
 

@@ -130,6 +130,24 @@ struct LineChart {
     std::string alternative;          ///< what the chart shows, in words
 };
 
+/// How far a figure moves when one input at a time goes to the ends of its range: bars to both sides of a line
+/// at 0, the longest first, whatever the order of the rows. The bar of the low end is outlined, that of the high
+/// end solid, and both are named at the first bar. At each stand the input's value and the change: `0.7 → −310`.
+struct RangeChart {
+    std::string caption;
+    std::string unit;                 ///< of the changes, at the axis
+    std::string axis;                 ///< what changes: `change of the heat loss`
+    std::string low_name, high_name;  ///< `at the low end`, `at the high end`
+    struct Row {
+        std::string label;            ///< names the input
+        std::string low_label, high_label;    ///< its values at the ends of its range: `0.7`, `1.5`
+        double at_low = 0.0, at_high = 0.0;   ///< the changes there, of either sign; NaN: not known, no bar
+    };
+    std::vector<Row> rows;
+    int decimals = 0;                 ///< of the changes
+    std::string alternative;          ///< what the chart shows, in words
+};
+
 /// The pipework drawn as a tree that grows from the heat source.
 struct PipeTree {
     std::string caption;
@@ -194,8 +212,8 @@ struct Space {
     double points = 6.0;
 };
 
-using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, LineChart, PipeTree,
-                           VerdictKey, Contents, Checklist, SignOff, Derivation, PageBreak, Space>;
+using Block = std::variant<Heading, Paragraph, List, Caution, KeyFigures, Table, Facts, BarChart, LineChart, RangeChart,
+                           PipeTree, VerdictKey, Contents, Checklist, SignOff, Derivation, PageBreak, Space>;
 
 struct Part {
     std::string title;                ///< `Part 1: for the household`
@@ -215,6 +233,7 @@ struct PageWords {
     std::string meanings[3] = {"within every limit", "inside the hard limits, past a preferred one", "breaks a hard limit"};
     std::string signer_name = "Name", signer_signature = "Signature", signer_date = "Date";
     std::string index_circuit = "index circuit", existing_pipe = "existing pipe", new_pipe = "new pipe";
+    std::string from_above = "from above:";           ///< before the pipes that enter a page of a drawing
 };
 
 /// A picture, as high as stated; what it shows in words.

@@ -1,0 +1,143 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "pdf/embedded.hpp"
+#include "pdf/pdf_support.hpp"
+#include "pdf/sfnt.hpp"
+#include "support/catch.hpp"
+
+#include <random>
+#include <utility>
+
+using namespace loopfolio;
+using layout::Face;
+using pdf::FontFile;
+using pdf::fault_of_font;
+using Catch::Matchers::Contains;
+
+// Fonts given by the caller. For files there are those compiled in, as they are and spoilt.
+
+namespace {
+
+std::string lato() { return std::string{pdf::bytes_of(FontFile::regular)}; }
+
+std::size_t place_of(const std::string& font, std::string_view table) {
+    return static_cast<std::size_t>(pdf::table_of(font, table).data() - font.data());
+}
+
+/// The font with two bytes of a table set.
+std::string with(std::string font, std::string_view table, std::size_t at, unsigned value) {
+    const std::size_t place = place_of(font, table) + at;
+    font[place] = static_cast<char>(value >> 8);
+    font[place + 1] = static_cast<char>(value & 0xFF);
+    return font;
+}
+
+std::string glyphs(std::initializer_list<unsigned> ids) {
+    std::string out;
+    for (const unsigned id : ids) out += {static_cast<char>(id >> 8), static_cast<char>(id & 0xFF)};
+    return out;
+}
+
+/// Lato with its proportional figures in the places of those for tables: what pnum of its GSUB does.
+std::string with_proportional_figures() {
+    std::string font = lato();
+    const std::string tabular = glyphs({135, 136, 137, 138, 139, 140, 164, 141, 165, 142});
+    const std::string proportional = glyphs({481, 482, 483, 484, 485, 486, 164, 487, 165, 488});
+    const std::size_t start = place_of(font, "cmap"), end = start + pdf::table_of(font, "cmap").size();
+    int replaced = 0;
+    for (std::size_t at = start; (at = font.find(tabular, at)) < end; ++replaced) {
+        font.replace(at, proportional.size(), proportional);
+    }
+    REQUIRE(replaced > 0);
+    return font;
+}
+
+}  // namespace
+
+TEST_CASE("a given font prints in its face, the others stay") {
+    const pdf::Fonts given{pdf::FontBytes{"", pdf::bytes_of(FontFile::fallback), ""}};
+    const std::string_view text = "Radiators 45";
+    CHECK(given.width(text, Face::regular, 10.0) == tests::fonts().width(text, Face::regular, 10.0));
+    CHECK(given.width(text, Face::italic, 10.0) == tests::fonts().width(text, Face::italic, 10.0));
+    // Table hmtx of DejaVu Sans 2.37: H is 1540 of 2048 units wide; the table OS/2 gives capitals a height
+    // of 1493.
+    CHECK(given.width("H", Face::bold, 1.0) == Approx(1540.0 / 2048.0).margin(0.00051));
+    CHECK(given.cap_height(Face::bold) == Approx(1493.0 / 2048.0).margin(0.001));
+    auto pages = tests::pages_of({{tests::text_item("Bold Łódź ✓", {40, 40}, Face::bold)}});
+    const tests::TemporaryFile file{pdf::write_pdf(pages, given), ".pdf"};
+    CHECK_THAT(tests::run_command("pdffonts " + file.path()).text,
+               Contains("+DejaVuSans ") && !Contains("Lato"));
+    CHECK_THAT(tests::run_command("pdftotext " + file.path() + " -").text, Contains("Bold Łódź ✓"));
+}
+
+TEST_CASE("figures of a given font stand in columns") {
+    // Its tnum leads from the proportional figures back to those for tables, 1160 of 2000 units wide.
+    const std::string font = with_proportional_figures();
+    const pdf::Fonts given{pdf::FontBytes{font, "", ""}};
+    for (const char* figure : {"0", "1", "4", "7"}) {
+        CHECK(given.width(figure, Face::regular, 1.0) == Approx(1160.0 / 2000.0).margin(0.00051));
+    }
+    SECTION("also where it keeps none for tables: the widest advance is that of all") {
+        std::string plain = font;
+        plain.replace(place_of(plain, "GSUB"), 2, 2, '\xFF');  // a version that nobody knows
+        const pdf::Fonts widened{pdf::FontBytes{plain, "", ""}};
+        const double zero = widened.width("0", Face::regular, 1.0);
+        CHECK(zero == Approx(1316.0 / 2000.0).margin(0.00051));  // glyph 481 in hmtx
+        CHECK(widened.width("1", Face::regular, 1.0) == zero);
+    }
+}
+
+TEST_CASE("a font that cannot be printed with is told why") {
+    const auto tagged = [](std::string_view tag) { return std::string{tag} + lato().substr(4); };
+    const std::string cut = lato().substr(0, lato().size() / 2);
+    const std::pair<std::string, const char*> rows[]{
+        {"", "is not a TrueType font"},
+        {"%PDF-1.7", "is not a TrueType font"},
+        {tagged("OTTO"), "outlines of PostScript"},
+        {tagged("ttcf"), "a collection"},
+        {tagged("wOF2"), "packed for the web"},
+        {cut, "or is cut off"},
+        {with(lato(), "OS/2", 8, 0x0002), "must not be embedded"},
+        {with(lato(), "OS/2", 8, 0x0104), "must not be cut down"},
+        {with(lato(), "OS/2", 8, 0x0200), "as bitmaps only"},
+        {with(lato(), "head", 18, 0), "its metrics do not fit together"},
+        {with(lato(), "hhea", 34, 0xFFFF), "its metrics do not fit together"},
+        {with(lato(), "cmap", 2, 0), "has no glyph for \" \""}};
+    for (const auto& [bytes, why] : rows) {
+        CAPTURE(why);
+        CHECK_THAT(fault_of_font(bytes), Contains(why));
+        if (!bytes.empty()) {
+            CHECK_THROWS_WITH((pdf::Fonts{pdf::FontBytes{"", "", bytes}}),
+                              Contains("the font for italic") && Contains(why));
+        }
+    }
+}
+
+TEST_CASE("a font that may be embedded is taken") {
+    // OpenType 1.9, "OS/2": 0 installable, 4 preview and print, 8 editable.
+    for (const unsigned type : {0x0000U, 0x0004U, 0x0008U})
+        CHECK(fault_of_font(with(lato(), "OS/2", 8, type)) == "");
+    for (const FontFile file :
+         {FontFile::bold, FontFile::italic, FontFile::fallback, FontFile::fallback_bold}) {
+        CHECK(fault_of_font(pdf::bytes_of(file)) == "");
+    }
+}
+
+TEST_CASE("whatever the bytes of a font are, it is refused or printed with") {
+    std::mt19937 random{7};
+    const auto pages = tests::pages_of({{tests::text_item("Łódź 0123", {40, 40})}});
+    for (int i = 0; i < 60; ++i) {
+        std::string font = lato();
+        if (i % 3 == 0) font.resize(random() % font.size());
+        const std::size_t among = i % 3 == 1 ? 600 : font.size();  // most of the directory, or anywhere
+        for (int flip = 0; flip < 8 && i % 3 != 0; ++flip)
+            font[random() % among] ^= static_cast<char>(random());
+        INFO("font " << i);
+        if (!fault_of_font(font).empty()) continue;
+        try {
+            CHECK_FALSE(pdf::write_pdf(pages, pdf::Fonts{pdf::FontBytes{font, "", ""}}).empty());
+        } catch (const std::runtime_error& refused) {
+            CHECK(std::string{refused.what()} != "");
+        }
+    }
+}
