@@ -133,6 +133,10 @@ private:
         if (with_series) put_series(head);
         const double top = head.height + 3.0;
         const double ticks_bottom = top + axis_style.leading + 3.0;
+        // From left to right, as some readers join what goes back on a line.
+        const auto unit =
+            break_label(chart_.unit, axis_style, axis_.left - unit_gap - 4.0, 1, setting_.measurer);
+        put_lines(head.items, unit, {0.0, top}, 0.0, axis_style, setting_.measurer);
         double free_from = -1e9;
         for (const double tick : ticks_of(axis_.scale)) {
             std::string text = fixed(tick, axis_.scale.decimals);
@@ -146,9 +150,6 @@ private:
         }
         head.height = ticks_bottom;
         put_grid(head.items, ticks_bottom - 2.0, ticks_bottom);
-        const auto unit =
-            break_label(chart_.unit, axis_style, axis_.left - unit_gap - 4.0, 1, setting_.measurer);
-        put_lines(head.items, unit, {0.0, top}, 0.0, axis_style, setting_.measurer);
         return head;
     }
 
