@@ -171,6 +171,8 @@ void set_block(const report::Facts& block, const Setting& setting, Galley& galle
         if (pair) {
             put_rule(strips.front().items, {width + gap, 0.0}, {setting.width, 0.0}, 0.35, style::hairline);
         }
+        // A few facts are read together.
+        if (i + 2 < block.facts.size()) strips.back().keep = Keep::whole;
         append(galley, std::move(strips), i == 0 ? style::before_block : 0.0);
     }
 }
