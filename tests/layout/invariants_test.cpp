@@ -53,7 +53,7 @@ TEST_CASE("the checker sees what it is there to see") {
 }
 
 TEST_CASE("reports of all kinds stay inside their frames and nothing overlaps") {
-    for (unsigned number = 0; number < 60; ++number) {
+    for (unsigned number = 0; number < 40; ++number) {
         INFO("report " << number);
         check_sound(random_report(number));
     }

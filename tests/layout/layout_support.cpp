@@ -82,15 +82,16 @@ std::vector<std::string> faults(const Pages& pages, const TextMeasurer& measurer
         for (const Item& item : page.items) {
             const auto* text = std::get_if<TextItem>(&item);
             const Box box = std::visit([&](const auto& one) { return box_of(one, measurer); }, item);
-            const std::string what =
-                fmt::format("page {} [{:.1f} {:.1f} {:.1f} {:.1f}] {}", n + 1, box.left, box.top, box.right,
-                            box.bottom, text != nullptr ? text->text : "drawing");
-            if (!within_page(page, box)) found.push_back("outside the margins: " + what);
+            const auto fault = [&](const char* rule) {
+                found.push_back(fmt::format("{}: page {} [{:.1f} {:.1f} {:.1f} {:.1f}] {}", rule, n + 1, box.left, box.top,
+                                            box.right, box.bottom, text != nullptr ? text->text : "drawing"));
+            };
+            if (!within_page(page, box)) fault("outside the margins");
             if (text == nullptr) continue;
-            if (text->text.empty()) found.push_back("empty text: " + what);
-            if (!whole_utf8(text->text)) found.push_back("broken character: " + what);
+            if (text->text.empty()) fault("empty text");
+            if (!whole_utf8(text->text)) fault("broken character");
             if (std::abs(measurer.width(text->text, text->face, text->size) - text->width) > tolerance) {
-                found.push_back("not the measured width: " + what);
+                fault("not the measured width");
             }
             boxes.emplace_back(box, text);
         }

@@ -234,7 +234,7 @@ std::vector<Role> roles_of(const Pages& pages) {
 }  // namespace
 
 TEST_CASE("whoever follows the structure reads the report in order, and all of it") {
-    for (unsigned number = 0; number < 40; ++number) {
+    for (unsigned number = 0; number < 25; ++number) {
         INFO("report " << number);
         const report::Report report = random_report(number);
         const Pages pages = lay_out(report, measurer);
