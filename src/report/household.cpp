@@ -123,6 +123,11 @@ Blocks assumptions(const Context& c) {
 Blocks agreement(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(agreement_heading{}));
+    say(out, c.words(shown{}));
+    out.push_back(Checklist{{{c.words(shown_changes{}), {}},
+                             {c.words(shown_rooms{}), {}},
+                             {c.words(shown_cautions{}), {}},
+                             {c.words(shown_assumptions{}), {}}}});
     out.push_back(SignOff{c.words(signing{}),
                           {c.job.household.name.empty() ? c.words(texts::common::household_signs{}) : c.job.household.name,
                            designer_signer(c)}});
