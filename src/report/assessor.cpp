@@ -31,12 +31,7 @@ Blocks basis(const Context& c) {
     return out;
 }
 
-Blocks inputs(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(register_heading{}));
-    append(out, input_register(c));
-    return out;
-}
+Blocks inputs(const Context& c) { return headed(c.words(register_heading{}), input_register(c)); }
 
 Blocks inputs_drawn(const Context& c) { return assumptions_drawn(c); }
 
@@ -63,12 +58,7 @@ Blocks methods(const Context& c) {
     return out;
 }
 
-Blocks worked(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(worked_heading{}));
-    append(out, worked_examples(c));
-    return out;
-}
+Blocks worked(const Context& c) { return headed(c.words(worked_heading{}), worked_examples(c)); }
 
 Blocks validity(const Context& c) {
     Blocks out;
@@ -81,12 +71,7 @@ Blocks validity(const Context& c) {
     return out;
 }
 
-Blocks sources(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(sources_heading{}));
-    out.push_back(sources_table(c));
-    return out;
-}
+Blocks sources(const Context& c) { return headed(c.words(sources_heading{}), {sources_table(c)}); }
 
 Blocks making(const Context& c) {
     Blocks out;
@@ -98,10 +83,8 @@ Blocks making(const Context& c) {
 }
 
 Blocks sign_off(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(sign_off_heading{}));
-    out.push_back(SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}});
-    return out;
+    return headed(c.words(sign_off_heading{}),
+                  {SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}}});
 }
 
 constexpr NamedBlock blocks[] = {

@@ -27,6 +27,13 @@ inline void note(Blocks& to, std::string text) {
     to.push_back(std::move(paragraph));
 }
 
+/// Blocks under a heading that opens a chapter.
+inline Blocks headed(std::string text, Blocks blocks) {
+    Blocks out{Heading{1, std::move(text)}};
+    append(out, std::move(blocks));
+    return out;
+}
+
 /// A column of words that takes up spare width.
 inline Column words_column(std::string head, double weight = 1.0) {
     return Column{std::move(head), {}, Align::left, weight};

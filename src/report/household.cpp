@@ -52,25 +52,16 @@ Blocks survey(const Context& c) {
 }
 
 Blocks what_stays(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(stays_heading{}));
     const Outcome o = outcome_of(c);
-    append(out, keeps_in_plain_words(c, o.keep, o.noted));
-    return out;
+    return headed(c.words(stays_heading{}), keeps_in_plain_words(c, o.keep, o.noted));
 }
 
 Blocks what_changes(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(changes_heading{}));
-    append(out, changes_in_plain_words(c, outcome_of(c).change));
-    return out;
+    return headed(c.words(changes_heading{}), changes_in_plain_words(c, outcome_of(c).change));
 }
 
 Blocks what_is_noted(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(noted_heading{}));
-    append(out, notes_in_plain_words(c, outcome_of(c).noted));
-    return out;
+    return headed(c.words(noted_heading{}), notes_in_plain_words(c, outcome_of(c).noted));
 }
 
 BarChart rooms_chart(const Context& c, std::vector<BarChart::Group> groups) {
@@ -113,12 +104,7 @@ Blocks cautions(const Context& c) {
     return out;
 }
 
-Blocks assumptions(const Context& c) {
-    Blocks out;
-    heading(out, 1, c.words(assumed_heading{}));
-    append(out, assumed_in_plain_words(c));
-    return out;
-}
+Blocks assumptions(const Context& c) { return headed(c.words(assumed_heading{}), assumed_in_plain_words(c)); }
 
 Blocks agreement(const Context& c) {
     Blocks out;

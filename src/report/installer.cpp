@@ -16,13 +16,6 @@ namespace {
 
 using namespace texts::installer;
 
-Blocks headed(std::string text, Blocks blocks) {
-    Blocks out;
-    heading(out, 1, std::move(text));
-    append(out, std::move(blocks));
-    return out;
-}
-
 Blocks lead_sentence(const Context& c) {
     Paragraph paragraph{c.words(lead{.flow = text(c.design.flow, unit::celsius, 1),
                                      .back = text(c.design.return_, unit::celsius, 1),
