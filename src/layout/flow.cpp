@@ -39,6 +39,7 @@ private:
         while (first < last) {
             const std::size_t end = chain_end(first, last, bond);
             if (galley_.strips[first].new_page && !fresh_) start_page();
+            if (galley_.strips[first].room > left() - galley_.strips[first].space_before && !fresh_) start_page();
             const double fresh_height = height(first, end, true);
             const double page_height = sheet_.frame.bottom - (fresh_ ? top() : sheet_.frame.top);
             const bool on_any_page = fresh_height <= page_height + rounding;

@@ -24,6 +24,7 @@ struct Strip {
     double space_before = 0.0;       ///< dropped at the head of a page
     Keep keep = Keep::free;
     bool new_page = false;
+    double room = 0.0;               ///< that must be left on the page, from this strip's top on
     int head = -1;                   ///< index in Galley::heads: set again where this strip opens a page
     struct Anchor {
         std::string title;

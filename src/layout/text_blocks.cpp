@@ -151,6 +151,7 @@ void set_block(const report::Heading& block, const Setting& setting, Galley& gal
     if (strips.empty()) return;
     for (Strip& strip : strips) strip.keep = Keep::near;
     mark_text(strips, add_element(galley, heading_role(static_cast<int>(level) + 2, galley)));
+    strips.front().room = block.room;
     if (level < 2) strips.front().anchor = Strip::Anchor{block.text, static_cast<int>(level) + 1};
     append(galley, std::move(strips), style::before_heading[level]);
 }

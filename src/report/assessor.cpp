@@ -84,7 +84,7 @@ Blocks making(const Context& c) {
 
 Blocks sign_off(const Context& c) {
     return headed(c.words(sign_off_heading{}),
-                  {SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}}});
+                  {SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}}}, room_to_sign);
 }
 
 constexpr NamedBlock blocks[] = {

@@ -18,7 +18,7 @@ inline void append(Blocks& to, Blocks from) {
 }
 
 inline void heading(Blocks& to, int level, std::string text) {
-    to.push_back(Heading{level, std::move(text)});
+    to.push_back(Heading{level, std::move(text), 0.0});
 }
 inline void say(Blocks& to, std::string text) { to.push_back(Paragraph{std::move(text)}); }
 inline void note(Blocks& to, std::string text) {
@@ -27,12 +27,15 @@ inline void note(Blocks& to, std::string text) {
     to.push_back(std::move(paragraph));
 }
 
-/// Blocks under a heading that opens a chapter.
-inline Blocks headed(std::string text, Blocks blocks) {
-    Blocks out{Heading{1, std::move(text)}};
+/// Blocks under a heading that opens a chapter. `room`: points that must be left on the page for it.
+inline Blocks headed(std::string text, Blocks blocks, double room = 0.0) {
+    Blocks out{Heading{1, std::move(text), room}};
     append(out, std::move(blocks));
     return out;
 }
+
+/// What a person signs is read on the page that bears the signature.
+inline constexpr double room_to_sign = 230.0, room_to_tick_and_sign = 350.0;
 
 /// A column of words that takes up spare width.
 inline Column words_column(std::string head, double weight = 1.0) {

@@ -108,7 +108,6 @@ Blocks assumptions(const Context& c) { return headed(c.words(assumed_heading{}),
 
 Blocks agreement(const Context& c) {
     Blocks out;
-    heading(out, 1, c.words(agreement_heading{}));
     say(out, c.words(shown{}));
     out.push_back(Checklist{{{c.words(shown_changes{}), {}},
                              {c.words(shown_rooms{}), {}},
@@ -117,7 +116,7 @@ Blocks agreement(const Context& c) {
     out.push_back(SignOff{c.words(signing{}),
                           {c.job.household.name.empty() ? c.words(texts::common::household_signs{}) : c.job.household.name,
                            designer_signer(c)}});
-    return out;
+    return headed(c.words(agreement_heading{}), std::move(out), room_to_tick_and_sign);
 }
 
 constexpr NamedBlock blocks[] = {

@@ -74,7 +74,7 @@ Blocks commissioning_block(const Context& c) { return headed(c.words(commissioni
 Blocks sign_off(const Context& c) {
     const std::string installer = c.job.firm.name.empty() ? c.words(texts::common::installer_signs{})
                                                           : c.words(texts::common::installer_for{.firm = c.job.firm.name});
-    return headed(c.words(sign_off_heading{}), {SignOff{c.words(signing{}), {installer, designer_signer(c)}}});
+    return headed(c.words(sign_off_heading{}), {SignOff{c.words(signing{}), {installer, designer_signer(c)}}}, room_to_sign);
 }
 
 constexpr NamedBlock blocks[] = {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "layout_support.hpp"
 
+#include "layout/style.hpp"
+
 #include "support/catch.hpp"
 
 #include <set>
@@ -135,4 +137,21 @@ TEST_CASE("blanks are high enough for a pen") {
 TEST_CASE("the same report gives the same pages") {
     const report::Report report = random_report(7);
     CHECK(dump(lay_out(report, measurer)) == dump(lay_out(report, measurer)));
+}
+
+TEST_CASE("a heading that asks for room opens a page where less is left, and only there") {
+    for (const int above : {4, 36}) {   // below the title the first page holds some thirty of these lines
+        const Pages pages = lay_out(report_of({lines(above), report::Heading{1, "Agreement", 350.0}, lines(3)}), measurer);
+        std::size_t on = 0;
+        double baseline = 0.0;
+        for (std::size_t i = 0; i < pages.pages.size(); ++i) {
+            for (const TextItem& item : texts(pages.pages[i], "Agreement")) {
+                on = i;
+                baseline = item.baseline.y;
+            }
+        }
+        CAPTURE(above, on, baseline);
+        CHECK(on == (above == 4 ? 0u : 1u));
+        CHECK(baseline < style::a4.frame.bottom - 330.0);
+    }
 }

@@ -19,6 +19,7 @@ namespace loopfolio::report {
 struct Heading {
     int level = 1;              ///< 1 opens a chapter, 2 a section, 3 a small head; parts are apart
     std::string text;
+    double room = 0.0;          ///< points that must be left on the page from here on, else it opens a new one
 };
 
 struct Paragraph {
