@@ -34,9 +34,14 @@ void keep(Reading& reading, yaml::Findings findings) {
     reading.said.insert(reading.said.end(), found.begin(), found.end());
 }
 
-std::string joined(const std::string& folder, const std::string& name) {
-    return (std::filesystem::path{folder} / name).lexically_normal().generic_string();
+/// One name for a folder however it is written, so that a chain that comes back to it is seen.
+std::string plain_path(const std::filesystem::path& path) {
+    std::string out = path.lexically_normal().generic_string();
+    while (out.size() > 1 && out.back() == '/') out.pop_back();
+    return out;
 }
+
+std::string joined(const std::string& folder, const std::string& name) { return plain_path(std::filesystem::path{folder} / name); }
 
 /// Every text of a template may come to stand on a page.
 void check_characters(const Node& node, const std::string& path, const std::function<std::string(std::string_view)>& unprintable,
@@ -79,6 +84,10 @@ void read_folder(Reading& reading, const std::string& folder);
 void read_base(Reading& reading, const std::string& folder, const std::string& file, const Node& root) {
     const Node* extends = root.kind == Node::Kind::mapping ? value_of(root, "extends") : nullptr;
     if (extends == nullptr || extends->text == "default") return;
+    if (extends->kind != Node::Kind::scalar || extends->text.empty()) {
+        complain(reading, file, extends->place, "extends", "", "must be `default` or a folder", "a folder is seen from this one");
+        return;
+    }
     const std::string base = joined(folder, extends->text);
     if (std::find(reading.folders.begin(), reading.folders.end(), base) != reading.folders.end()) {
         complain(reading, file, extends->place, "extends", extends->text, "the template extends itself",
@@ -181,7 +190,7 @@ ReadTemplate read_template(const std::string& folder, const FileReader& read, co
                            const std::function<std::string(std::string_view)>& unprintable) {
     Reading reading{read, vocabulary, {}, {}, empty_template(), {}, unprintable, {}};
     read_default(reading);
-    read_folder(reading, std::filesystem::path{folder}.lexically_normal().generic_string());
+    read_folder(reading, plain_path(folder));
     ReadTemplate out;
     out.diagnostics = std::move(reading.said);
     if (has_error(out.diagnostics)) return out;

@@ -129,6 +129,14 @@ TEST_CASE("a template that extends itself, or nothing that is there, is refused"
     CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: .\n"}}, "a") ==
           "a/pack.yaml:2:10: error: extends = .: the template extends itself\n"
           "    hint: a chain of templates ends at `default`\n");
+    CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: .\npapr: A4\n"}}, "a/") ==
+          "a/pack.yaml:2:10: error: extends = .: the template extends itself\n"
+          "    hint: a chain of templates ends at `default`\n"
+          "a/pack.yaml:3:1: error: papr: is not a key here\n"
+          "    hint: did you mean `paper`?\n");
+    CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: [b]\n"}}, "a") ==
+          "a/pack.yaml:2:10: error: extends: must be `default` or a folder\n"
+          "    hint: a folder is seen from this one\n");
     CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: gone\n"}}, "a") ==
           "a/pack.yaml:2:10: error: extends = gone: there is no template in this folder\n"
           "    hint: write `default`, or a folder seen from this one\n");
