@@ -85,8 +85,8 @@ RangeChart many(int rows) {
     for (int i = 0; i < rows; ++i) {
         const double sign = i % 3 == 0 ? -1.0 : 1.0, other = i % 4 == 0 ? 1.0 : -1.0;
         const std::string number = std::to_string(i);
-        chart.rows.push_back({"Input " + number + (i % 5 == 0 ? " with " + words(12) : ""), number, number + ".5",
-                              sign * (20.0 + 31.0 * i), other * (9.0 + 17.0 * i)});
+        const std::string label = "Input " + number + (i % 5 == 0 ? " with " + words(12) : "");
+        chart.rows.push_back({label, number, number + ".5", sign * (20.0 + 31.0 * i), other * (9.0 + 17.0 * i)});
     }
     return chart;
 }
