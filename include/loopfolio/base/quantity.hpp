@@ -73,6 +73,7 @@ using SpecificEnthalpy = Quantity<0, 2, -2, 0>;
 using Pressure = Quantity<1, -1, -2, 0>;
 using PressureGradient = Quantity<1, -2, -2, 0>;
 using Power = Quantity<1, 2, -3, 0>;
+using Energy = Quantity<1, 2, -2, 0>;
 using HeatFlux = Quantity<1, 0, -3, 0>;
 using TemperatureDifference = Quantity<0, 0, 0, 1>;
 using UValue = Quantity<1, 0, -3, -1>;                 ///< W/(m2 K)
