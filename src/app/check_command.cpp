@@ -58,6 +58,10 @@ std::string sections(const Designed& d) {
         std::string figures = fmt::format("{}, {}, {}, {}", pipe->label, text(r.load, unit::kilowatt, 2),
                                           text(r.hydraulic.velocity, unit::metre_per_second, 2),
                                           text(r.hydraulic.gradient, unit::pascal_per_metre, 0));
+        if (r.size_for_limit != nullptr && r.size_for_limit != r.next_size) {
+            figures += fmt::format("; {} would clear the limit", r.size_for_limit->label);
+        }
+        if (r.drop_to_limit) figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
         if (r.next_size != nullptr) figures += fmt::format("; {} would keep", r.next_size->label);
         if (r.drop_to_keep) figures += fmt::format("; so would a drop of {}", text(*r.drop_to_keep, unit::kelvin, 1));
         out += line(r.verdict, s.id, figures);

@@ -20,14 +20,18 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
     }
     PackStyle& style = *std::get<std::unique_ptr<PackStyle>>(loaded);
     if (!options.part.empty()) {
-        if (const auto known = keep_only(style, options.part); !known.empty()) {
-            err << "--part: the template has no part '" << options.part << "'; it has: " << known << '\n';
+        if (const auto fault = keep_only(style, options.part); !fault.empty()) {
+            err << "--part: " << fault << '\n';
             return exit_usage;
         }
     }
     std::map<std::string, std::string> made_by;   // stem to job file, in this run
-    return each_job(options.jobs, style.fonts, err, [&](const Designed& designed, const std::string& text,
+    return each_job(options.jobs, style.fonts, err, [&](Designed& designed, const std::string& text,
                                                   const std::string& file) -> int {
+        if (const auto fault = take_firm(designed.job, file, style)) {
+            err << text_of(*fault);
+            return exit_invalid;
+        }
         const Pack pack = make_pack(designed, text, file, style);
         const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
         if (!fresh) {

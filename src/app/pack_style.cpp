@@ -22,6 +22,20 @@ std::optional<std::string> contents(const std::string& path) {
     return read_file(path, largest_template_file);
 }
 
+/// Files of a template's folder and of the folders in it. A folder that cannot be read is told when its pack.yaml is.
+std::vector<std::string> files_below(const std::string& folder) {
+    namespace fs = std::filesystem;
+    std::vector<std::string> out;
+    std::error_code fault;
+    for (fs::recursive_directory_iterator at{folder, fs::directory_options::skip_permission_denied, fault}, end; !fault && at != end;
+         at.increment(fault)) {
+        if (at.depth() >= 1) at.disable_recursion_pending();
+        if (at->is_regular_file(fault)) out.push_back(at->path().generic_string());
+    }
+    std::ranges::sort(out);
+    return out;
+}
+
 Diagnostics faults_of_fonts(const templates::Template& look, const std::string& folder) {
     Diagnostics out;
     const auto check = [&](std::string field, const std::string& bytes) {
@@ -43,8 +57,8 @@ std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::stri
     const auto vocabulary = report::vocabulary();
     if (folder.empty()) return std::unique_ptr<PackStyle>{new PackStyle{templates::default_template(vocabulary), pdf::Fonts{}, {}}};
     const pdf::Fonts built_in;
-    auto read = templates::read_template(folder, contents, vocabulary,
-                                         [&](std::string_view words) { return unprintable_in(words, built_in); });
+    auto read = templates::read_template(
+        folder, contents, vocabulary, [&](std::string_view words) { return unprintable_in(words, built_in); }, files_below);
     if (!read.made) return std::move(read.diagnostics);
     if (auto faults = faults_of_fonts(*read.made, folder); !faults.empty()) return faults;
     const templates::FontFiles files = read.made->fonts;   // seen by `bytes` while the template moves
@@ -53,13 +67,14 @@ std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::stri
 }
 
 std::string keep_only(PackStyle& style, const std::string& part) {
+    if (part == always_printed) return "the summary is printed with every part; name one of the others";
     std::string known;
     for (const auto& plan : style.look.parts) {
         if (plan.part == always_printed) continue;
         known += (known.empty() ? "" : ", ") + plan.part;
     }
     const bool there = std::any_of(style.look.parts.begin(), style.look.parts.end(), [&](const auto& p) { return p.part == part; });
-    if (!there || part == always_printed) return known;
+    if (!there) return "the template has no part '" + part + "'; it has: " + known;
     std::erase_if(style.look.parts, [&](const auto& p) { return p.part != part && p.part != always_printed; });
     style.suffix = "-" + part;
     return {};

@@ -51,6 +51,17 @@ std::variant<Designed, Diagnostics> design_job(std::string_view text, std::strin
     return out;
 }
 
+std::optional<Diagnostic> take_firm(job::Job& job, std::string_view file, const PackStyle& style) {
+    if (!job.firm.name.empty()) return {};
+    const auto& firm = style.look.firm;
+    if (firm.name.empty()) {
+        return Diagnostic{Severity::error, std::string{file}, {}, "firm", "", "is stated neither here nor by the template",
+                          "add `firm:` with its `name`, or name it in the template's pack.yaml"};
+    }
+    job.firm = {firm.name, firm.address, firm.telephone, firm.email, firm.registration};
+    return {};
+}
+
 Pack make_pack(const Designed& d, std::string_view text, std::string_view file, const PackStyle& style) {
     const std::string name = std::filesystem::path{file}.filename().string();
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);

@@ -63,19 +63,36 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
 
 }  // namespace
 
-std::string_view nearest_name(std::string_view wanted, const std::vector<std::string_view>& names) {
+std::vector<std::string_view> nearest_names(std::string_view wanted, const std::vector<std::string_view>& names) {
     if (wanted.size() > 200) return {};   // not a slip of the pen, and the distance is quadratic
     const std::size_t most = std::max<std::size_t>(2, wanted.size() / 3);
-    std::string_view best;
-    std::size_t best_distance = most + 1;
+    std::vector<std::string_view> best;
+    std::size_t best_distance = most;
     for (const auto name : names) {
         const std::size_t distance = edit_distance(wanted, name);
-        if (distance < best_distance) {
-            best = name;
-            best_distance = distance;
-        }
+        if (distance > best_distance) continue;
+        if (distance < best_distance) best.clear();
+        best_distance = distance;
+        best.push_back(name);
     }
     return best;
+}
+
+std::string_view nearest_name(std::string_view wanted, const std::vector<std::string_view>& names) {
+    const auto nearest = nearest_names(wanted, names);
+    return nearest.empty() ? std::string_view{} : nearest.front();
+}
+
+std::string did_you_mean(std::string_view wanted, const std::vector<std::string_view>& names) {
+    constexpr std::size_t most_named = 4;
+    auto nearest = nearest_names(wanted, names);
+    if (nearest.size() > most_named) nearest.resize(most_named);
+    std::string out;
+    for (std::size_t i = 0; i < nearest.size(); ++i) {
+        if (i > 0) out += i + 1 == nearest.size() ? " or " : ", ";
+        out += "`" + std::string{nearest[i]} + "`";
+    }
+    return out.empty() ? out : "did you mean " + out + "?";
 }
 
 }  // namespace loopfolio

@@ -124,6 +124,8 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
             replace_pipe(job.sections[static_cast<std::size_t>(change.section)], *change.to);
             note(changes.pipes, change);
         }
+        const auto wider_too = design::design(job);
+        if (const auto* then = std::get_if<Design>(&wider_too)) set_down(*then, job, changes);
         return out;
     }
     changes.circulator = true;

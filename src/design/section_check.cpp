@@ -33,15 +33,23 @@ MassFlow preferred_flow(const job::Conditions& c, const physics::Conduit& pipe, 
                     physics::flow_at_gradient(c.gradient_preferred.value, pipe, state));
 }
 
-/// The smallest drop at which the pipe carries its load within the preferred limits. The fluid's properties move with
+/// The flow at the velocity limit.
+MassFlow limiting_flow(const job::Conditions& c, const physics::Conduit& pipe, const physics::FluidState& state) {
+    return physics::flow_at_velocity(c.velocity_limit.value, pipe, state);
+}
+
+/// Most flow that a pipe may carry, by one limit or another.
+using MostFlow = MassFlow (*)(const job::Conditions&, const physics::Conduit&, const physics::FluidState&);
+
+/// The smallest drop at which the pipe carries its load with no more than that flow. The fluid's properties move with
 /// the mean temperature, so the drop is found again until it stands still; three rounds do.
-std::optional<TemperatureDifference> drop_to_keep(const job::Job& job, const Design& d, const SectionResult& r,
-                                                  const physics::Conduit& pipe, Temperature floor) {
+std::optional<TemperatureDifference> least_drop(const job::Job& job, const Design& d, const SectionResult& r,
+                                                const physics::Conduit& pipe, Temperature floor, MostFlow most) {
     TemperatureDifference drop = d.drop;
     for (int round = 0; round < 20; ++round) {
         const auto state = physics::state_of(d.fluid, d.flow - 0.5 * drop);
         if (!state) return {};
-        const auto next = r.load / (preferred_flow(job.conditions, pipe, *state) * state->specific_heat);
+        const auto next = r.load / (most(job.conditions, pipe, *state) * state->specific_heat);
         const bool settled = std::abs((next - drop).si()) < 1e-6;
         drop = next;
         if (!std::isfinite(drop.si()) || drop.si() > widest_drop || d.flow - drop < floor) return {};
@@ -51,11 +59,12 @@ std::optional<TemperatureDifference> drop_to_keep(const job::Job& job, const Des
     return {};
 }
 
-const reference::Pipe* next_size(const job::Job& job, const job::Section& s, const SectionResult& r, const Design& d) {
+const reference::Pipe* least_size(const job::Job& job, const job::Section& s, const SectionResult& r, const Design& d,
+                                  MostFlow most) {
     const auto* pipe = reference::find_pipe(s.pipe);
     for (const auto& larger : reference::larger_sizes(*pipe)) {
         if (larger.bore <= s.bore.value) continue;
-        if (r.flow <= preferred_flow(job.conditions, {larger.bore, larger.roughness}, d.state)) return &larger;
+        if (r.flow <= most(job.conditions, {larger.bore, larger.roughness}, d.state)) return &larger;
     }
     return nullptr;
 }
@@ -128,6 +137,10 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
         trace.step({names[i], fmt::format("flow at the limit × c·Δθ, Δθ = {}", text(d.drop, unit::kelvin, 1)),
                     text(r.capacity[i], unit::kilowatt, 2), ""});
     }
+    if (r.drop_to_limit) {
+        trace.step({"drop at which the limit is kept", "smallest drop with the velocity limit kept",
+                    text(*r.drop_to_limit, unit::kelvin, 1), ""});
+    }
     if (r.drop_to_keep) {
         trace.step({"drop at which it is kept", "smallest drop with both preferred limits kept",
                     text(*r.drop_to_keep, unit::kelvin, 1), ""});
@@ -144,8 +157,11 @@ void judge(const job::Job& job, const job::Section& s, const physics::Conduit& p
                          std::numeric_limits<double>::infinity());
     r.verdict = worse(r.velocity.verdict, r.gradient.verdict);
     if (r.verdict == Verdict::keep) return;
-    r.next_size = next_size(job, s, r, d);
-    r.drop_to_keep = drop_to_keep(job, d, r, pipe, floor);
+    r.next_size = least_size(job, s, r, d, preferred_flow);
+    r.drop_to_keep = least_drop(job, d, r, pipe, floor, preferred_flow);
+    if (r.verdict != Verdict::change) return;
+    r.size_for_limit = least_size(job, s, r, d, limiting_flow);
+    r.drop_to_limit = least_drop(job, d, r, pipe, floor, limiting_flow);
 }
 
 }  // namespace

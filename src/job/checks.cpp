@@ -107,9 +107,7 @@ const Room* find_room(const RoomIds& ids, const Mapping& m, const std::string& w
     const auto found = ids.by_id.find(wanted);
     if (found != ids.by_id.end()) return found->second;
     if (wanted.empty() || !ids.complete) return nullptr;
-    const auto near = nearest_name(wanted, ids.names);
-    complain(m, "room", "is not the id of a room",
-             near.empty() ? "" : "did you mean " + named(near) + "?");
+    complain(m, "room", "is not the id of a room", did_you_mean(wanted, ids.names));
     return nullptr;
 }
 

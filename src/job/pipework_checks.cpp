@@ -83,8 +83,7 @@ std::string junction_hint(std::string_view wanted, const std::vector<std::string
         }
     }
     if (wanted.size() < 4) return {};
-    const auto near = nearest_name(wanted, names);
-    return near.empty() ? "" : "did you mean " + named(near) + "?";
+    return did_you_mean(wanted, names);
 }
 
 bool check_junction(const Mapping& m, std::string_view key, const std::string& at, const Junctions& junctions) {

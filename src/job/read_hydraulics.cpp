@@ -94,8 +94,7 @@ FurtherCirculator read_further(const Mapping& m, const Job& job) {
     if (section == nullptr) {
         std::vector<std::string_view> names;
         for (const auto& s : job.sections) names.push_back(s.id);
-        const auto near = nearest_name(out.in, names);
-        if (!out.in.empty()) complain(m, "in", "is not the id of a section", near.empty() ? "" : "did you mean " + named(near) + "?");
+        if (!out.in.empty()) complain(m, "in", "is not the id of a section", did_you_mean(out.in, names));
         return out;
     }
     if (!out.towards.empty() && out.towards != section->from && out.towards != section->to) {

@@ -153,8 +153,7 @@ std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std
     constexpr std::size_t few = 14;
     std::string rule = names.size() <= few ? "must be " + listed(names)
                                            : "is not the name of a " + std::string{noun};
-    const std::string_view near = nearest_name(lower_snake(node->text), names);
-    std::string hint = near.empty() ? "" : "did you mean " + named(near) + "?";
+    std::string hint = did_you_mean(lower_snake(node->text), names);
     if (hint.empty() && names.size() > few) hint = "the names are " + listed(names);
     complain(m, key, std::move(rule), std::move(hint));
     return std::nullopt;

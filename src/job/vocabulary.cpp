@@ -52,7 +52,7 @@ constexpr std::array top_fields{
     Field{"loopfolio", Form::whole, always, 1, 1, "", "", "this program reads version 1 of the job file"},
     mapping("job", always),
     choice("plain_values", optional),
-    mapping("firm", always),
+    mapping("firm", optional),
     mapping("designer", always),
     mapping("household", always),
     mapping("property", always),

@@ -68,7 +68,7 @@ Pages lay_out(const report::Report& report, const TextMeasurer& measurer) {
     }
     drop_trailing_blanks(galley);
     Pages pages = flow(std::move(galley), setting);
-    pages.info = {report.title, report.author, report.subject, report.creator,
+    pages.info = {report.file_title.empty() ? report.title : report.file_title, report.author, report.subject, report.creator,
                   report.year,  report.month,  report.day,     report.language};
     add_furniture(pages, report, setting);
     repaint(pages, report.palette);

@@ -154,6 +154,8 @@ Json section_results(const job::Job& job, const design::Design& design) {
         line["capacity"] = capacity_json(section);
         line["next_size"] = section.next_size ? Json(section.next_size->name) : Json{};
         put(line, "drop_to_keep", section.drop_to_keep, unit::kelvin);
+        line["size_for_limit"] = section.size_for_limit ? Json(section.size_for_limit->name) : Json{};
+        put(line, "drop_to_limit", section.drop_to_limit, unit::kelvin);
         line["on_index_circuit"] = section.on_index_circuit;
         line["velocity"] = record::finding_json(section.velocity);
         line["gradient"] = record::finding_json(section.gradient);

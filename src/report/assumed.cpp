@@ -88,7 +88,9 @@ struct Theme {
 
 void take_in(Theme& theme, const design::Assumption& a) {
     for (const auto& subject : a.subjects) {
-        const std::string name = plain(subject);
+        std::string name = plain(subject);
+        // Within a list of names a comma would part one name in two.
+        for (std::size_t at; (at = name.find(", ")) != std::string::npos;) name.replace(at, 2, " \u2013 ");
         if (std::find(theme.subjects.begin(), theme.subjects.end(), name) == theme.subjects.end()) {
             theme.subjects.push_back(name);
         }
@@ -100,11 +102,22 @@ void take_in(Theme& theme, const design::Assumption& a) {
     }
 }
 
+/// Marks that the design keeps to are chosen, not guessed: no household knows better.
+bool is_a_mark(const Context& c, const std::string& phrase) {
+    return phrase == c.words(texts::assumed::speed{}) || phrase == c.words(texts::assumed::gradient{});
+}
+
+/// Whether a part is printed in this pack.
+bool has_part(const Context& c, std::string_view name) {
+    return std::ranges::any_of(c.look.parts, [&](const auto& plan) { return plan.part == name; });
+}
+
 std::vector<Theme> themes(const Context& c) {
     std::vector<Theme> out;
     for (const auto& a : c.inputs) {
         if (!design::needs_care(a)) continue;
         const std::string phrase = plain_input(c.words, a.what);
+        if (is_a_mark(c, phrase)) continue;
         auto theme = std::find_if(out.begin(), out.end(), [&](const Theme& t) { return t.phrase == phrase; });
         if (theme == out.end()) theme = out.insert(out.end(), Theme{phrase, {}, 0.0, 0});
         take_in(*theme, a);
@@ -146,8 +159,10 @@ Blocks assumed_in_plain_words(const Context& c) {
         say(out, c.words(nothing{}));
         return out;
     }
-    say(out, c.words(explained{.lines = c.words(lines{.count = c.inputs.size()}),
-                               .guesses = c.words(guesses{.count = care})}));
+    std::string said = c.words(explained{.lines = c.words(lines{.count = c.inputs.size()}),
+                                         .guesses = c.words(guesses{.count = care})});
+    if (has_part(c, "assessor")) said += " " + c.words(all_named{});
+    say(out, said + " " + c.words(tell_us{}));
     auto all = themes(c);
     std::stable_sort(all.begin(), all.end(), [](const Theme& a, const Theme& b) {
         return a.verdicts != b.verdicts ? a.verdicts > b.verdicts : a.watts > b.watts;

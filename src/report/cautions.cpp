@@ -84,12 +84,9 @@ std::string with_basis(const templates::CautionRule& rule, const Context& c) {
     std::vector<std::string> sources;
     for (const auto& key : rule.basis) {
         const auto* source = reference::find_source(key);
-        if (source->certainty == reference::Certainty::common_practice) {
-            sources.push_back(c.named(word(source->certainty)));
-        } else {
-            sources.push_back(c.words(texts::common::basis_source{.title = c.named(source->title),
-                                                                  .certainty = c.named(word(source->certainty))}));
-        }
+        // How surely each is known stands in Part 3's list of sources; here it would only weaken the caution.
+        const bool titled = source->certainty != reference::Certainty::common_practice;
+        sources.push_back(c.named(titled ? source->title : word(source->certainty)));
     }
     return c.words(texts::common::caution_basis{.caution = rule.installer, .sources = list_of(c.words, sources)});
 }

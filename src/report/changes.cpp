@@ -99,22 +99,33 @@ std::string speed(double metres_per_second) { return fixed(metres_per_second, 2)
 /// A drop far wider than the design's is no way to run a heat source, so the household does not hear of it;
 /// the installer's part still names it.
 bool tell_drop(const Context& c, const design::SectionResult& section) {
-    return section.drop_to_keep && *section.drop_to_keep > c.design.drop && *section.drop_to_keep <= 2.0 * c.design.drop;
+    return section.drop_to_limit && *section.drop_to_limit > c.design.drop && *section.drop_to_limit <= 2.0 * c.design.drop;
 }
 
 std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }
 
+/// The size that we would lay and, where a smaller one would do at the least, that one too; empty where none is wide
+/// enough.
+std::string wider_pipe(const Context& c, const design::SectionResult& section) {
+    const auto* least = section.size_for_limit;
+    const auto* laid = section.next_size != nullptr ? section.next_size : least;
+    if (laid == nullptr) return {};
+    std::string wider = c.named(laid->label);
+    if (least == nullptr || least == laid) return c.words(pipe_wider{.wider = std::move(wider)});
+    return c.words(pipe_wider_or_least{.wider = std::move(wider), .least = c.named(least->label)});
+}
+
 std::string section_remedy(const Context& c, const design::SectionResult& section) {
     const bool cooler = tell_drop(c, section);
-    if (section.next_size == nullptr) {
+    std::string wider = wider_pipe(c, section);
+    if (wider.empty()) {
         if (!cooler) return c.words(pipe_remedy_second{});
-        return c.words(pipe_remedy_cooler{.back = kelvins(*section.drop_to_keep),
+        return c.words(pipe_remedy_cooler{.back = kelvins(*section.drop_to_limit),
                                           .now = kelvins(c.design.drop)});
     }
-    std::string wider = c.named(section.next_size->label);
-    if (!cooler) return c.words(pipe_remedy_wider{.wider = std::move(wider)});
+    if (!cooler) return wider;
     return c.words(pipe_remedy_either{.wider = std::move(wider),
-                                      .back = kelvins(*section.drop_to_keep),
+                                      .back = kelvins(*section.drop_to_limit),
                                       .now = kelvins(c.design.drop)});
 }
 

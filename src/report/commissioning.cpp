@@ -7,6 +7,8 @@
 #include "report/words.hpp"
 #include "texts/commissioning.hpp"
 
+#include <algorithm>
+
 namespace loopfolio::report {
 
 namespace {
@@ -44,12 +46,24 @@ Checklist cleaning(const Context& c) {
     return list;
 }
 
+/// What the balancing sheet rests on: with the changes of the work list, where there are any.
+std::string circulator_setting(const Context& c) {
+    const bool changed = c.operation.changes.any();
+    const auto& balancing = changed ? c.operation.changed : c.operation.as_found;
+    const Pressure head = balancing.valves.empty() ? c.design.duty.head : balancing.head;
+    std::string in_kilopascals = text(head, unit::kilopascal, 1);
+    std::string column = fixed(metres_of_water(head, c.design), 2) + "\u00a0m";
+    if (changed && !balancing.valves.empty()) {
+        return c.words(circulator_set_changed{.head = std::move(in_kilopascals), .column = std::move(column)});
+    }
+    return c.words(circulator_set{.head = std::move(in_kilopascals), .column = std::move(column)});
+}
+
 Checklist running(const Context& c) {
     const auto& duty = c.design.duty;
     Checklist list;
     list.items = {
-        {c.words(circulator_set{.head = text(duty.head, unit::kilopascal, 1),
-                                .column = fixed(metres_of_water(duty.head, c.design), 2) + " m"}), ""},
+        {circulator_setting(c), ""},
         {c.words(flow_rate{.flow = text(duty.volume_flow, unit::litre_per_minute, 1)}), "L/min"},
         {c.words(flow_temperature{.flow = text(c.design.flow, unit::celsius, 1)}), "°C"},
         {c.words(return_temperature{.back = text(c.design.return_, unit::celsius, 1)}), "°C"},
@@ -90,6 +104,7 @@ Blocks commissioning(const Context& c) {
     heading(out, 2, c.words(running_heading{}));
     out.push_back(running(c));
     if (!c.operation.as_found.valves.empty()) out.push_back(balancing_table(c));
+    else if (std::ranges::any_of(c.design.emitters, &design::EmitterResult::on_loop)) say(out, c.words(nothing_to_balance{}));
     heading(out, 2, c.words(handing_over_heading{}));
     out.push_back(handing_over(c));
     out.push_back(deviations(c));

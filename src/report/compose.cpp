@@ -52,6 +52,7 @@ Report cover(const Context& c) {
     const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
     Report report;
     report.title = c.words(title{});
+    report.file_title = c.words(file_title{.title = report.title, .reference = job.identity.reference, .revision = job.identity.revision});
     report.subtitle = job.property.description + (job.property.description.empty() ? "" : ", ") + address_line(job.property);
     report.author = job.firm.name;
     report.subject = c.words(subject{.place = place, .reference = job.identity.reference});
@@ -84,16 +85,6 @@ Part part_by(const templates::PartPlan& plan, const Context& c) {
     return out;
 }
 
-/// The job with what the template's firm states in place of what it leaves out.
-job::Job with_firm(job::Job job, const templates::FirmDetails& firm) {
-    if (job.firm.name.empty()) job.firm.name = plain(firm.name);
-    if (job.firm.registration.empty()) job.firm.registration = plain(firm.registration);
-    if (job.firm.address.empty()) {
-        for (const auto& line : firm.address) job.firm.address.push_back(plain(line));
-    }
-    return job;
-}
-
 }   // namespace
 
 Blocks identity_block(const Context& c) { return {identity_facts(c)}; }
@@ -112,7 +103,7 @@ templates::Vocabulary vocabulary() {
 Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation,
                const std::vector<design::Assumption>& inputs, const design::Trace& trace, const Making& making,
                const templates::Template& look, const std::optional<design::PumpRemedy>& wider_pipes) {
-    const job::Job job = with_firm(without_markup(filled), look.firm);
+    const job::Job job = without_markup(filled);
     Context context{job, design, operation, inputs, trace, making, look, look.texts, {}, wider_pipes};
     context.sources = source_keys(context);
     Report report = cover(context);

@@ -8,6 +8,8 @@
 #include "report/words.hpp"
 #include "texts/duty_tables.hpp"
 
+#include <cmath>
+
 namespace loopfolio::report {
 
 namespace {
@@ -18,12 +20,17 @@ std::string head_text(const Context& c, Pressure head) {
     return text(head, unit::kilopascal, 2) + " (" + fixed(metres_of_water(head, c.design), 2) + "\u00a0m)";
 }
 
+std::string margin_text(const Context& c, double margin) {
+    std::string share = text(std::abs(margin), unit::percent, 0);
+    return margin < 0.0 ? c.words(margin_short{.share = std::move(share)}) : c.words(margin_in_hand{.share = std::move(share)});
+}
+
 std::string finding_text(const Context& c, const design::Finding& f, const std::string& needed,
                          const std::string& there) {
     return c.words(finding{.verdict = label(c, f.verdict),
                            .needed = needed,
                            .there = there,
-                           .margin = text(f.margin, unit::percent, 0)});
+                           .margin = margin_text(c, f.margin)});
 }
 
 std::vector<Column> index_columns(const Context& c) {

@@ -114,11 +114,17 @@ std::string label(const Context& c, Verdict verdict) {
     return "";
 }
 
-std::string address_line(const job::Property& property) {
+namespace {
+
+std::string in_one_line(const std::vector<std::string>& lines) {
     std::string out;
-    for (const auto& line : property.address) out += (out.empty() ? "" : ", ") + line;
+    for (const auto& line : lines) out += (out.empty() ? "" : ", ") + line;
     return out;
 }
+
+}   // namespace
+
+std::string address_line(const job::Property& property) { return in_one_line(property.address); }
 
 Facts identity_facts(const Context& context) {
     const auto& job = context.job;
@@ -134,8 +140,9 @@ Facts identity_facts(const Context& context) {
         return out;
     };
     add(context.words(property{}), joined({address_line(job.property), job.property.description}));
-    add(context.words(prepared_for{}), job.household.name);
-    add(context.words(prepared_by{}), joined({job.firm.name, job.firm.telephone, job.firm.email, job.firm.registration}));
+    add(context.words(prepared_for{}), joined({job.household.name, in_one_line(job.household.contact)}));
+    add(context.words(prepared_by{}), joined({job.firm.name, in_one_line(job.firm.address), job.firm.telephone, job.firm.email,
+                                              job.firm.registration}));
     add(context.words(designer{}), joined({job.designer.name, job.designer.role}));
     const auto& id = job.identity;
     add(context.words(reference_term{}),

@@ -8,6 +8,9 @@
 #include "report/words.hpp"
 #include "texts/notes.hpp"
 
+#include <algorithm>
+#include <initializer_list>
+
 namespace loopfolio::report {
 
 namespace {
@@ -83,6 +86,14 @@ void noted_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
     out.push_back(std::move(list));
 }
 
+constexpr std::size_t most_named = 12;   // in one sentence
+
+/// How many of them are there already.
+template <class Pieces>
+std::size_t existing(const Pieces& pieces) {
+    return static_cast<std::size_t>(std::ranges::count_if(pieces, [](const auto& piece) { return piece.existing; }));
+}
+
 /// How many of a kind stay, in that kind's own texts for none, for some and for all of them.
 template <class None, class Some, class All>
 std::string staying(const Context& c, std::size_t n, std::size_t all, std::size_t noted) {
@@ -94,10 +105,10 @@ std::string staying(const Context& c, std::size_t n, std::size_t all, std::size_
     return out;
 }
 
-std::vector<std::string> names_of(const Context& c, const Points& keep, const Points& noted) {
+std::vector<std::string> names_of(const Context& c, std::initializer_list<Points> groups) {
     std::vector<std::string> names;
-    for (const auto* points : {&keep, &noted}) {
-        for (const std::size_t i : points->emitters) {
+    for (const auto& points : groups) {
+        for (const std::size_t i : points.emitters) {
             names.push_back(c.words(staying_radiator{.room = name_of(room_of(c, c.design.emitters[i])),
                                                      .mark = c.job.emitters[i].id}));
         }
@@ -106,10 +117,9 @@ std::vector<std::string> names_of(const Context& c, const Points& keep, const Po
 }
 
 std::string radiators_staying(const Context& c, const Points& keep, const Points& noted) {
-    constexpr std::size_t most_named = 12;
-    const auto names = names_of(c, keep, noted);
+    const auto names = names_of(c, {keep, noted});
     std::string out = staying<no_radiator_stays, some_radiators_stay, all_radiators_stay>(
-        c, names.size(), c.job.emitters.size(), noted.emitters.size());
+        c, names.size(), existing(c.job.emitters), noted.emitters.size());
     if (!names.empty() && names.size() <= most_named) {
         out += " " + c.words(staying_named{.radiators = list_of(c.words, names)});
     }
@@ -118,7 +128,34 @@ std::string radiators_staying(const Context& c, const Points& keep, const Points
 
 std::string pipes_staying(const Context& c, const Points& keep, const Points& noted) {
     return staying<no_pipe_stays, some_pipes_stay, all_pipes_stay>(
-        c, keep.sections.size() + noted.sections.size(), c.job.sections.size(), noted.sections.size());
+        c, keep.sections.size() + noted.sections.size(), existing(c.job.sections), noted.sections.size());
+}
+
+bool of_the_source(const design::Finding& finding) {
+    switch (finding.check) {
+        case design::Check::source_capacity:
+        case design::Check::source_minimum_flow:
+        case design::Check::source_maximum_drop: return true;
+        default: return false;
+    }
+}
+
+/// What the design brings with it and is kept; what of it is not is told with the changes.
+List what_is_new(const Context& c, const Points& keep, const Points& noted) {
+    List list;
+    const auto kept = fresh(c.job, keep), with_note = fresh(c.job, noted);
+    const auto names = names_of(c, {kept, with_note});
+    if (!names.empty()) {
+        std::string line = c.words(new_radiators{.count = names.size()});
+        if (names.size() <= most_named) line += " " + c.words(new_named{.radiators = list_of(c.words, names)});
+        list.items.push_back(std::move(line));
+    }
+    const std::size_t pipes = kept.sections.size() + with_note.sections.size();
+    if (pipes > 0) list.items.push_back(c.words(new_pipes{.count = pipes}));
+    for (const auto& finding : keep.plant) {
+        if (of_the_source(finding)) list.items.push_back(plant_keep(c, finding));
+    }
+    return list;
 }
 
 }   // namespace
@@ -140,10 +177,19 @@ Blocks notes_in_plain_words(const Context& c, const Points& noted) {
 
 Blocks keeps_in_plain_words(const Context& c, const Points& keep, const Points& noted) {
     List list;
-    if (!c.job.emitters.empty()) list.items.push_back(radiators_staying(c, keep, noted));
-    list.items.push_back(pipes_staying(c, keep, noted));
-    for (const auto& finding : keep.plant) list.items.push_back(plant_keep(c, finding));
-    return {std::move(list)};
+    const auto kept = there(c.job, keep), with_note = there(c.job, noted);
+    if (existing(c.job.emitters) > 0) list.items.push_back(radiators_staying(c, kept, with_note));
+    if (existing(c.job.sections) > 0) list.items.push_back(pipes_staying(c, kept, with_note));
+    for (const auto& finding : keep.plant) {
+        if (!of_the_source(finding)) list.items.push_back(plant_keep(c, finding));
+    }
+    Blocks out;
+    if (!list.items.empty()) out.push_back(std::move(list));
+    if (auto added = what_is_new(c, keep, noted); !added.items.empty()) {
+        heading(out, 2, c.words(new_heading{}));
+        out.push_back(std::move(added));
+    }
+    return out;
 }
 
 }   // namespace loopfolio::report

@@ -63,12 +63,23 @@ std::string wider_pipes(const Context& c) {
                                      .available = metres(c, c.wider_pipes->available.si())});
 }
 
+/// What the pump has to give once every pipe of this part is made wider; empty where none is.
+std::string with_all_changes(const Context& c) {
+    const auto& changes = c.operation.changes;
+    if (changes.pipes.empty() || c.operation.changed_head <= Pressure{}) return {};
+    // The other way out has told it where it widens the very same pipes.
+    if (c.wider_pipes && c.wider_pipes->changes.size() == changes.pipes.size()) return {};
+    std::vector<std::string> pipes;
+    for (const auto& p : changes.pipes) pipes.push_back("**" + c.job.sections[static_cast<std::size_t>(p.section)].id + "**");
+    return " " + c.words(with_wider_pipes{.pipes = list_of(c.words, pipes), .needed = metres(c, c.operation.changed_head.si())});
+}
+
 std::string remedy(const Context& c, const design::Finding& f) {
     switch (f.check) {
         case design::Check::circulator_head:
             return c.words(remedy_pump{.needed = metres(c, f.figure),
                                        .litres = litres(c.design.duty.volume_flow.si()),
-                                       .otherwise = wider_pipes(c)});
+                                       .otherwise = wider_pipes(c) + with_all_changes(c)});
         case design::Check::source_capacity:
             return c.words(remedy_capacity{.needed = kilowatts(f.figure),
                                            .outdoor = degrees(c.job.conditions.outdoor.value),

@@ -3,6 +3,7 @@
 #include "report/points.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace loopfolio::report {
 
@@ -32,6 +33,22 @@ Points points_with(Verdict verdict, const design::Design& design) {
     for (const auto& mixer : design.mixers) add(mixer.pump);
     return points;
 }
+
+namespace {
+
+Points pieces(const job::Job& job, const Points& points, bool existing) {
+    Points out;
+    std::ranges::copy_if(points.emitters, std::back_inserter(out.emitters),
+                         [&](std::size_t i) { return job.emitters[i].existing == existing; });
+    std::ranges::copy_if(points.sections, std::back_inserter(out.sections),
+                         [&](std::size_t i) { return job.sections[i].existing == existing; });
+    return out;
+}
+
+}   // namespace
+
+Points there(const job::Job& job, const Points& points) { return pieces(job, points, true); }
+Points fresh(const job::Job& job, const Points& points) { return pieces(job, points, false); }
 
 std::optional<Temperature> flow_for_all(const design::Design& design) {
     std::optional<Temperature> highest;

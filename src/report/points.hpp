@@ -23,6 +23,10 @@ struct Points {
 
 [[nodiscard]] Points points_with(Verdict verdict, const design::Design& design);
 
+/// Of those, the emitters and sections that are there already, and those that are new in the design.
+[[nodiscard]] Points there(const job::Job& job, const Points& points);
+[[nodiscard]] Points fresh(const job::Job& job, const Points& points);
+
 /// The flow temperature that would do for every emitter as it is, if there is one.
 [[nodiscard]] std::optional<Temperature> flow_for_all(const design::Design& design);
 

@@ -217,8 +217,21 @@ std::vector<Column> capacity_columns(const Context& c) {
             figure_column(c.words(column_velocity_limit{}), "kW"),
             name_column(c.words(column_governed_by{})),
             words_column(c.words(column_next_size{})),
+            figure_column(c.words(column_drop_to_limit{}), "K"),
             figure_column(c.words(column_drop_to_keep{}), "K"),
             name_column(c.words(column_verdict{}))};
+}
+
+/// The size that would be kept and, where a smaller one would do for the hard limit, that one too.
+std::string next_sizes(const Context& c, const design::SectionResult& result) {
+    if (result.verdict == Verdict::keep) return {};
+    const auto* limit = result.size_for_limit;
+    if (result.next_size == nullptr) {
+        return limit == nullptr ? c.words(no_size{}) : c.words(size_for_limit{.limit = c.named(limit->label)});
+    }
+    std::string keep = c.named(result.next_size->label);
+    if (limit == nullptr || limit == result.next_size) return keep;
+    return c.words(sizes_both{.keep = std::move(keep), .limit = c.named(limit->label)});
 }
 
 Row capacity_row(const Context& c, std::size_t i) {
@@ -227,15 +240,14 @@ Row capacity_row(const Context& c, std::size_t i) {
     const auto capacity = [&](Limit limit) {
         return figure(result.capacity[static_cast<std::size_t>(limit)], unit::kilowatt, 2);
     };
-    std::string next, drop;
-    if (result.verdict != Verdict::keep) {
-        next = result.next_size != nullptr ? c.named(result.next_size->label) : c.words(no_size{});
-        drop = figure(result.drop_to_keep, unit::kelvin, 1);
-    }
+    std::string drop, drop_for_limit;
+    if (result.verdict != Verdict::keep) drop = figure(result.drop_to_keep, unit::kelvin, 1);
+    if (result.verdict == Verdict::change) drop_for_limit = figure(result.drop_to_limit, unit::kelvin, 1);
     return row(c,
                {c.job.sections[i].id, pipe_label(c, c.job.sections[i].pipe), figure(result.load, unit::kilowatt, 2),
                 capacity(Limit::velocity_preferred), capacity(Limit::gradient_preferred),
-                capacity(Limit::velocity), label(c, result.governing), next, drop},
+                capacity(Limit::velocity), label(c, result.governing), next_sizes(c, result),
+                drop_for_limit, drop},
                result.verdict);
 }
 

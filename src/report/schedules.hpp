@@ -38,6 +38,8 @@ namespace loopfolio::report {
 [[nodiscard]] Table states_residuals(const Context& context);
 /// One plain sentence: what happens on the design day if nothing is changed.
 [[nodiscard]] std::string if_nothing_is_changed(const Context& context);
+/// The same for the changes made and everything set; empty where every room is then warm enough.
+[[nodiscard]] std::string if_all_is_changed(const Context& context);
 
 /// Checklists and tables to fill in on site, in the order of the work.
 [[nodiscard]] Blocks commissioning(const Context& context);

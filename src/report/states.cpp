@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 
@@ -266,20 +267,55 @@ Table states_residuals(const Context& c) {
     return table;
 }
 
-std::string if_nothing_is_changed(const Context& c) {
-    if (c.operation.states.empty()) return "";
-    const auto& s = c.operation.states.front();
+namespace {
+
+/// Rooms with an emitter that miss their temperature by what a reader would see.
+std::size_t rooms_missed(const Context& c, const State& s) {
     std::size_t missed = 0;
     for (std::size_t i = 0; i < s.rooms.size(); ++i) {
         if (c.design.rooms[i].emitters > 0 && s.rooms[i].need > Power{} &&
             s.rooms[i].temperature < c.job.rooms[i].temperature.value - TemperatureDifference::from_si(0.05)) ++missed;
     }
-    if (missed == 0) return c.words(unchanged_warm{});
+    return missed;
+}
+
+/// Rooms whose emitters fall short with the water that the design sends them.
+std::size_t rooms_short(const Context& c) {
+    std::vector<int> rooms;
+    for (const auto& e : c.design.emitters) {
+        if (e.finding.verdict == Verdict::change) rooms.push_back(e.room);
+    }
+    std::ranges::sort(rooms);
+    return static_cast<std::size_t>(std::ranges::unique(rooms).begin() - rooms.begin());
+}
+
+/// The room that is worst off in a state, in one text or another.
+template <class Text>
+std::string missed_in_words(const Context& c, const State& s, std::size_t missed) {
     const auto worst = static_cast<std::size_t>(s.least_served);
-    return c.words(unchanged_cool{.count = missed,
-                                  .room = name_of(c.job.rooms[worst]),
-                                  .reached = text(s.rooms[worst].temperature, unit::celsius, 1),
-                                  .wanted = degrees(c.job.rooms[worst].temperature.value)});
+    return c.words(Text{.count = missed,
+                        .room = name_of(c.job.rooms[worst]),
+                        .reached = text(s.rooms[worst].temperature, unit::celsius, 1),
+                        .wanted = degrees(c.job.rooms[worst].temperature.value)});
+}
+
+}   // namespace
+
+std::string if_nothing_is_changed(const Context& c) {
+    if (c.operation.states.empty()) return "";
+    const auto& found = c.operation.states.front();
+    const std::size_t missed = rooms_missed(c, found), small = rooms_short(c);
+    std::string out = missed == 0 ? c.words(unchanged_warm{}) : missed_in_words<unchanged_cool>(c, found, missed);
+    // Today's pump and valves often move more water than the design does, and emitters then give more.
+    if (small > missed) out += " " + c.words(unchanged_but_small{.count = small});
+    return out;
+}
+
+std::string if_all_is_changed(const Context& c) {
+    const auto changed = std::ranges::find(c.operation.states, StateKind::changed, &State::kind);
+    if (changed == c.operation.states.end()) return "";
+    const std::size_t missed = rooms_missed(c, *changed);
+    return missed == 0 ? std::string{} : missed_in_words<changed_cool>(c, *changed, missed);
 }
 
 namespace {

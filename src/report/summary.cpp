@@ -16,10 +16,9 @@ using namespace texts::summary;
 
 namespace {
 
-/// Radiators and lengths of pipe that can stay, noted or not.
-std::size_t staying(const Outcome& o) {
-    return o.keep.emitters.size() + o.noted.emitters.size() + o.keep.sections.size() +
-           o.noted.sections.size();
+/// Radiators and lengths of pipe that are there and can stay, noted or not.
+std::size_t staying(const Context& c, const Outcome& o) {
+    return there(c.job, o.keep).count() + there(c.job, o.noted).count();
 }
 
 /// `1 room, 2 radiators and the pump`: what has to change.
@@ -43,9 +42,10 @@ std::string outcome_sentence(const Context& c, const Outcome& o) {
     if (o.change.count() == 0) {
         return o.noted.count() == 0 ? c.words(nothing_changes{}) : c.words(nothing_changes_but_noted{.count = o.noted.count()});
     }
+    const auto all = there(c.job, o.keep).count() + there(c.job, o.noted).count() + there(c.job, o.change).count();
     return c.words(changes{.things = changing(c, o.change),
-                           .all = c.words(radiators_and_pipes{.count = c.job.emitters.size() + c.job.sections.size()}),
-                           .staying = fixed(static_cast<double>(staying(o)), 0)});
+                           .all = c.words(radiators_and_pipes{.count = all}),
+                           .staying = fixed(static_cast<double>(staying(c, o)), 0)});
 }
 
 std::string pipe_line(const Context& c, std::size_t i) {
@@ -57,9 +57,19 @@ std::string pipe_line(const Context& c, std::size_t i) {
         .mark = section.id, .length = std::move(length), .kind = std::move(kind), .wider = c.named(wider->label)});
 }
 
+std::string pump_line(const Context& c) {
+    if (!c.wider_pipes) return c.words(pump{});
+    std::vector<std::string> pipes;
+    for (const auto& change : c.wider_pipes->changes) {
+        pipes.push_back(c.words(pump_pipe{.mark = c.job.sections[static_cast<std::size_t>(change.section)].id,
+                                          .wider = c.named(change.to->label)}));
+    }
+    return c.words(pump_or_pipes{.pipes = list_of(c.words, pipes)});
+}
+
 std::string plant_line(const Context& c, design::Check check) {
     switch (check) {
-        case design::Check::circulator_head: return c.words(pump{});
+        case design::Check::circulator_head: return pump_line(c);
         case design::Check::mixer_head: return c.words(mixing_pump{});
         case design::Check::separation_head: return c.words(source_pump{});
         case design::Check::source_capacity: return c.words(source_small{});
@@ -130,7 +140,7 @@ Blocks key_figures(const Context& c) {
     out.figures.push_back({text(c.design.duty.source_load, unit::kilowatt, 1),
                            c.words(figure_load{.outdoor = degrees(c.job.conditions.outdoor.value)})});
     out.figures.push_back({degrees(c.design.flow), c.words(figure_flow{})});
-    out.figures.push_back({fixed(static_cast<double>(staying(o)), 0), c.words(figure_staying{})});
+    out.figures.push_back({fixed(static_cast<double>(staying(c, o)), 0), c.words(figure_staying{})});
     out.figures.push_back({fixed(static_cast<double>(o.change.count()), 0), c.words(figure_changing{.count = o.change.count()})});
     return {std::move(out)};
 }
@@ -138,6 +148,7 @@ Blocks key_figures(const Context& c) {
 Blocks nothing_changed(const Context& c) {
     Blocks out;
     if (auto sentence = if_nothing_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
+    if (auto sentence = if_all_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
     return out;
 }
 

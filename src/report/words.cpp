@@ -124,7 +124,9 @@ std::string times_as_much(const templates::Texts& words, double ratio) {
     if (ratio < 1.38) return words(ratio_little_more{});
     if (ratio < 1.75) return words(ratio_one_and_a_half{});
     if (ratio < 2.25) return words(ratio_twice{});
-    return words(ratio_times{.number = fixed(std::round(ratio), 0)});
+    // By halves while people hear the difference.
+    const double number = ratio < 4.75 ? std::round(2.0 * ratio) / 2.0 : std::round(ratio);
+    return words(ratio_times{.number = trimmed(number, 1)});
 }
 
 }   // namespace loopfolio::report

@@ -34,10 +34,24 @@ std::string falls_short(const Context& c, Q there, Q needed, const U& unit, int 
     return c.words(there_of_needed{.there = text(there, unit, decimals), .needed = text(needed, unit, decimals)});
 }
 
+/// The size that would be kept, and the one that would do for the hard limit.
+std::string wider_pipe(const Context& c, const design::SectionResult& result) {
+    const auto *keep = result.next_size, *limit = result.size_for_limit;
+    if (limit == nullptr || limit == keep) return keep != nullptr ? c.named(keep->label) : std::string{};
+    if (keep == nullptr) return c.named(limit->label);
+    return c.words(pipe_or_least{.pipe = c.named(keep->label), .least = c.named(limit->label)});
+}
+
+std::string wider_drop(const Context& c, const design::SectionResult& result) {
+    const std::string limit = text(*result.drop_to_limit, unit::kelvin, 1);
+    if (!result.drop_to_keep) return limit;
+    return c.words(drop_or_least{.drop = text(*result.drop_to_keep, unit::kelvin, 1), .least = limit});
+}
+
 std::string section_remedy(const Context& c, const design::SectionResult& result) {
-    const std::string pipe = result.next_size != nullptr ? c.named(result.next_size->label) : std::string{};
-    if (!result.drop_to_keep) return pipe.empty() ? c.words(second_pair{}) : pipe;
-    const std::string drop = text(*result.drop_to_keep, unit::kelvin, 1);
+    const std::string pipe = wider_pipe(c, result);
+    if (!result.drop_to_limit) return pipe.empty() ? c.words(second_pair{}) : pipe;
+    const std::string drop = wider_drop(c, result);
     if (pipe.empty()) return c.words(drop_to_keep{.drop = drop});
     return c.words(larger_pipe_or_drop{.pipe = pipe, .drop = drop});
 }
@@ -49,9 +63,15 @@ Row bare_room(const Context& c, std::size_t i) {
                                         .back = text(c.design.return_, unit::celsius, 1)})});
 }
 
+/// What is new in the design and yet falls short has one line.
+std::string new_or_not(const Context& c, bool existing, std::string finding) {
+    return existing ? finding : c.words(new_and_short{.finding = std::move(finding)});
+}
+
 Row small_emitter(const Context& c, std::size_t i) {
     const auto& result = c.design.emitters[i];
-    return row({emitter_words(c, i), falls_short(c, result.output, result.load, unit::watt, 0),
+    return row({emitter_words(c, i),
+                new_or_not(c, c.job.emitters[i].existing, falls_short(c, result.output, result.load, unit::watt, 0)),
                 c.words(rating_needed{.needed = text(result.needed_at_50k, unit::watt, 0),
                                       .now = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0)})});
 }
@@ -60,7 +80,8 @@ Row narrow_section(const Context& c, std::size_t i) {
     const auto& finding = c.design.sections[i].velocity;
     const auto velocity = [](double si) { return text(Velocity::from_si(si), unit::metre_per_second, 2); };
     return row({section_words(c, i),
-                c.words(velocity_and_limit{.velocity = velocity(finding.figure), .limit = velocity(finding.limit)}),
+                new_or_not(c, c.job.sections[i].existing,
+                           c.words(velocity_and_limit{.velocity = velocity(finding.figure), .limit = velocity(finding.limit)})),
                 section_remedy(c, c.design.sections[i])});
 }
 
@@ -123,13 +144,13 @@ Row plant_change(const Context& c, const design::Finding& f) {
 
 void fresh(Table& table, const Context& c) {
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
-        if (c.job.emitters[i].existing) continue;
+        if (c.job.emitters[i].existing || c.design.emitters[i].finding.verdict == Verdict::change) continue;
         const std::string rating = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0);
         table.rows.push_back(
             row({emitter_words(c, i), c.words(new_in_design{}), c.words(rating_at_50k{.rating = rating})}));
     }
     for (std::size_t i = 0; i < c.job.sections.size(); ++i) {
-        if (c.job.sections[i].existing) continue;
+        if (c.job.sections[i].existing || c.design.sections[i].verdict == Verdict::change) continue;
         table.rows.push_back(row({section_words(c, i), c.words(new_in_design{}), c.words(as_scheduled{})}));
     }
 }

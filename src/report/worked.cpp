@@ -91,7 +91,6 @@ Facts basis_of_design(const Context& c) {
     add(c.words(emitters{}), c.words(emitters_text{.shortfall = text(limits.shortfall_noted.value, unit::percent, 0)}));
     add(c.words(plant{}), c.words(plant_text{.head = text(limits.pump_margin.value, unit::percent, 0),
                                              .capacity = text(limits.source_margin.value, unit::percent, 0)}));
-    add(c.words(verdicts{}), c.words(verdicts_text{}));
     return facts;
 }
 

@@ -89,9 +89,9 @@ std::optional<std::string> name_at(const Node& node, const At& at, std::string_v
     const auto text = line_at(node, at);
     if (!text) return std::nullopt;
     if (std::find(names.begin(), names.end(), *text) != names.end()) return text;
-    const auto near = nearest_name(*text, names);
-    at.refuse(node.place, *text, "is not a " + std::string{noun},
-              near.empty() ? (names.size() <= most_listed ? "known: " + yaml::listed(names, "and") : std::string{}) : "did you mean " + yaml::named(near) + "?");
+    auto hint = did_you_mean(*text, names);
+    if (hint.empty() && names.size() <= most_listed) hint = "known: " + yaml::listed(names, "and");
+    at.refuse(node.place, *text, "is not a " + std::string{noun}, std::move(hint));
     return std::nullopt;
 }
 

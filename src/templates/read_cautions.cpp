@@ -57,8 +57,11 @@ void read_caution(const Node& node, const At& at, const Vocabulary& vocabulary, 
     if (const Node* n = value_of(node, "installer")) rule.installer = text_at(*n, at.child("installer")).value_or("");
     if (const Node* n = value_of(node, "basis")) rule.basis = sources_at(*n, at.child("basis"));
     if (rule.when.empty() || rule.title.empty() || rule.household.empty() || rule.installer.empty()) {
-        at.refuse(node.place, *name, "a new caution needs `when`, `title`, `household` and `installer`",
-                  "the id of a caution of the default template changes that one");
+        std::vector<std::string_view> ids;
+        for (const auto& caution : out.cautions) ids.push_back(caution.id);
+        auto hint = did_you_mean(*name, ids);
+        if (hint.empty()) hint = "the id of a caution of the default template changes that one";
+        at.child("id").refuse(id->place, *name, "a new caution needs `when`, `title`, `household` and `installer`", std::move(hint));
         return;
     }
     const bool closed = !out.cautions.empty() && out.cautions.back().id == closing;

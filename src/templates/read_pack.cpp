@@ -13,10 +13,28 @@ using yaml::Node;
 namespace {
 
 constexpr std::size_t most_marks = 4;
+constexpr std::string_view opening_part = "summary";
 
 std::vector<std::string_view> part_names(const Vocabulary& vocabulary) {
     std::vector<std::string_view> out;
     for (const auto& part : vocabulary.parts) out.push_back(part.name);
+    return out;
+}
+
+std::vector<std::string> blocks_at(const Node& node, const At& at, const Vocabulary::Part& part) {
+    std::vector<std::string> out;
+    if (node.kind != Node::Kind::list || node.items.empty()) {
+        at.refuse(node.place, "", "must be a list of blocks", "blocks of this part: " + yaml::listed(part.blocks, "and"));
+        return out;
+    }
+    for (std::size_t i = 0; i < node.items.size(); ++i) {
+        const auto block = name_at(node.items[i], at.item(i), "block of this part", part.blocks);
+        if (!block) continue;
+        if (std::find(out.begin(), out.end(), *block) != out.end()) {
+            at.item(i).refuse(node.items[i].place, *block, "stands in this part already", "name each block once");
+        }
+        out.push_back(*block);
+    }
     return out;
 }
 
@@ -31,20 +49,7 @@ void read_part(const Node& node, const At& at, const Vocabulary& vocabulary, std
     const auto part = name_at(*name, at.child("part"), "part", part_names(vocabulary));
     if (!part) return;
     const auto known = std::find_if(vocabulary.parts.begin(), vocabulary.parts.end(), [&](const auto& p) { return p.name == *part; });
-    PartPlan plan{*part, {}};
-    if (blocks->kind != Node::Kind::list || blocks->items.empty()) {
-        at.child("blocks").refuse(blocks->place, "", "must be a list of blocks", "blocks of this part: " + yaml::listed(known->blocks, "and"));
-        return;
-    }
-    for (std::size_t i = 0; i < blocks->items.size(); ++i) {
-        const At here = at.child("blocks").item(i);
-        const auto block = name_at(blocks->items[i], here, "block of this part", known->blocks);
-        if (!block) continue;
-        if (std::find(plan.blocks.begin(), plan.blocks.end(), *block) != plan.blocks.end()) {
-            here.refuse(blocks->items[i].place, *block, "stands in this part already", "name each block once");
-        }
-        plan.blocks.push_back(*block);
-    }
+    PartPlan plan{*part, blocks_at(*blocks, at.child("blocks"), *known)};
     if (std::any_of(out.begin(), out.end(), [&](const auto& p) { return p.part == plan.part; })) {
         at.refuse(name->place, plan.part, "is a part already", "name each part once");
         return;
@@ -59,6 +64,23 @@ void read_parts(const Node& node, const At& at, const Vocabulary& vocabulary, Te
     }
     out.parts.clear();
     for (std::size_t i = 0; i < node.items.size(); ++i) read_part(node.items[i], at.item(i), vocabulary, out.parts);
+    const auto first = std::ranges::find(out.parts, opening_part, &PartPlan::part);
+    if (first != out.parts.end() && first != out.parts.begin()) {
+        at.refuse(node.place, std::string{opening_part}, "must be the first part", "it says on one page what it comes to");
+    }
+}
+
+/// Other blocks for some of the parts; the rest stay as they are.
+void read_blocks(const Node& node, const At& at, const Vocabulary& vocabulary, Template& out) {
+    if (!check_keys(node, at, part_names(vocabulary))) return;
+    for (const auto& entry : node.entries) {
+        const auto known = std::ranges::find(vocabulary.parts, std::string_view{entry.key}, &Vocabulary::Part::name);
+        if (known == vocabulary.parts.end()) continue;
+        const auto plan = std::ranges::find(out.parts, entry.key, &PartPlan::part);
+        auto blocks = blocks_at(entry.value, at.child(entry.key), *known);
+        if (plan == out.parts.end()) at.child(entry.key).refuse(entry.value.place, "", "is no part of this template", "name it in `parts`");
+        else plan->blocks = std::move(blocks);
+    }
 }
 
 std::optional<Colour> colour_at(const Node& node, const At& at) {
@@ -66,24 +88,51 @@ std::optional<Colour> colour_at(const Node& node, const At& at) {
     const bool six = node.kind == Node::Kind::scalar && text.size() == 7 && text[0] == '#' &&
                      text.find_first_not_of("0123456789abcdefABCDEF", 1) == std::string::npos;
     if (!six) {
-        at.refuse(node.place, text, "must be a colour as \"#rrggbb\"", "six hexadecimal digits of sRGB, in quotes");
+        at.refuse(node.place, text, "must be a colour as \"#rrggbb\"",
+                  node.kind == Node::Kind::null ? "put it in quotes: a bare # begins a comment"
+                                                : "six hexadecimal digits of sRGB, in quotes");
         return std::nullopt;
     }
     const auto channel = [&](std::size_t from) { return std::stoi(text.substr(from, 2), nullptr, 16) / 255.0; };
     return Colour{channel(1), channel(3), channel(5)};
 }
 
+std::string hex(Colour colour) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string out{"#"};
+    for (const double channel : {colour.red, colour.green, colour.blue}) {
+        const auto byte = static_cast<std::size_t>(std::lround(channel * 255.0));
+        out += digits[byte / 16];
+        out += digits[byte % 16];
+    }
+    return out;
+}
+
+/// Where one of two colours is stated; where neither is, the mapping.
+Place place_of(const Node& node, std::string_view first, std::string_view second) {
+    for (const auto name : {first, second}) {
+        if (const Node* value = value_of(node, name)) return value->place;
+    }
+    return node.place;
+}
+
 /// Text has to be read on white, on the tint and on the glow: WCAG 2.2, 1.4.3.
 void check_contrast(const Node& node, const At& at, const Palette& p) {
     constexpr double least = 4.5;
     const Colour white{1.0, 1.0, 1.0};
-    const std::array<std::pair<const char*, Colour>, 3> texts{{{"ink", p.ink}, {"accent", p.accent}, {"grey", p.grey}}};
+    using Named = std::pair<const char*, Colour>;
+    const std::array<Named, 3> texts{{{"ink", p.ink}, {"accent", p.accent}, {"grey", p.grey}}};
+    const std::array<Named, 3> grounds{{{"white", white}, {"tint", p.tint}, {"glow", p.glow}}};
     for (const auto& [name, colour] : texts) {
-        const double worst = std::min({contrast(colour, white), contrast(colour, p.tint), contrast(colour, p.glow)});
-        if (worst >= least) continue;
-        at.refuse(node.place, name, "has a contrast of " + yaml::decimal(std::round(worst * 10.0) / 10.0) +
-                                        " on white, tint or glow; text needs 4.5 (WCAG 2.2)",
-                  "make it darker, or the grounds lighter");
+        const Colour& text = colour;
+        const auto worst = std::ranges::min_element(grounds, {}, [&](const Named& ground) { return contrast(text, ground.second); });
+        const double found = contrast(text, worst->second);
+        if (found >= least) continue;
+        // Rounded down, so that 4.49 does not read as what is wanted.
+        at.child(name).refuse(place_of(node, name, worst->first), hex(text),
+                              "has a contrast of " + yaml::decimal(std::floor(found * 100.0) / 100.0) + " on " + worst->first + " (" +
+                                  hex(worst->second) + "); text needs 4.5 (WCAG 2.2)",
+                              "make it darker, or the ground lighter");
     }
 }
 
@@ -155,10 +204,20 @@ void read_fonts(const Node& node, const At& at, const Beside& beside, Template& 
 }
 
 void read_firm(const Node& node, const At& at, Template& out) {
-    if (!check_keys(node, at, {"name", "registration", "address"})) return;
-    if (const Node* name = value_of(node, "name")) out.firm.name = line_at(*name, at.child("name")).value_or("");
-    if (const Node* text = value_of(node, "registration")) out.firm.registration = line_at(*text, at.child("registration")).value_or("");
-    if (const Node* lines = value_of(node, "address")) out.firm.address = lines_at(*lines, at.child("address"));
+    if (!check_keys(node, at, {"name", "address", "telephone", "email", "registration"})) return;
+    // A firm is taken whole: one firm's registration beside another's name would be false.
+    FirmDetails firm;
+    const auto line = [&](std::string_view key) {
+        const Node* text = value_of(node, key);
+        return text == nullptr ? std::string{} : line_at(*text, at.child(key)).value_or("");
+    };
+    firm.name = line("name");
+    if (firm.name.empty()) at.refuse(node.place, "", "needs a `name`");
+    firm.telephone = line("telephone");
+    firm.email = line("email");
+    firm.registration = line("registration");
+    if (const Node* lines = value_of(node, "address")) firm.address = lines_at(*lines, at.child("address"));
+    out.firm = std::move(firm);
 }
 
 void read_version(const Node& root, const At& at) {
@@ -170,7 +229,7 @@ void read_version(const Node& root, const At& at) {
 }   // namespace
 
 void read_pack(const Node& root, const At& at, const Vocabulary& vocabulary, const Beside& beside, Template& out) {
-    if (!check_keys(root, at, {"loopfolio_template", "name", "extends", "language", "draft", "parts", "paper", "colours", "fonts",
+    if (!check_keys(root, at, {"loopfolio_template", "name", "extends", "language", "draft", "parts", "blocks", "paper", "colours", "fonts",
                                "logo", "marks", "firm"})) {
         return;
     }
@@ -180,6 +239,7 @@ void read_pack(const Node& root, const At& at, const Vocabulary& vocabulary, con
     if (const Node* n = value("language")) out.language = line_at(*n, at.child("language")).value_or(out.language);
     if (const Node* n = value("draft")) out.draft = line_at(*n, at.child("draft")).value_or("");
     if (const Node* n = value("parts")) read_parts(*n, at.child("parts"), vocabulary, out);
+    if (const Node* n = value("blocks")) read_blocks(*n, at.child("blocks"), vocabulary, out);
     if (const Node* n = value("paper")) {
         const auto paper = name_at(*n, at.child("paper"), "paper", {"A4", "Letter"});
         out.paper = paper == "Letter" ? Paper::letter : Paper::a4;

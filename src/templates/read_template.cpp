@@ -25,7 +25,10 @@ struct Reading {
     Diagnostics said;
     std::function<std::string(std::string_view)> unprintable;
     std::vector<std::string> folders;   ///< that are being read, the outermost first
+    const FolderLister& list;
 };
+
+const FolderLister no_list;
 
 Template empty_template() { return {{}, "en-GB", {}, {}, {}, Paper::a4, {}, {}, {}, {}, {}, Texts{{}}, {}}; }
 
@@ -113,6 +116,22 @@ void read_all_wording(Reading& reading, const std::string& folder) {
               [&](const Node& root, yaml::Findings& findings) { read_names(root, At{findings, ""}, reading.out); });
 }
 
+/// YAML files that nothing reads: most often a slip in the name.
+void check_files(Reading& reading, const std::string& folder) {
+    if (!reading.list) return;
+    std::vector<std::string> known{"pack.yaml", "cautions.yaml", "wording/names.yaml"};
+    for (const auto name : reading.catalogue.file_names()) known.push_back("wording/" + std::string{name} + ".yaml");
+    const std::vector<std::string_view> names{known.begin(), known.end()};
+    for (const auto& path : reading.list(folder)) {
+        const auto name = std::filesystem::path{path}.lexically_relative(folder).generic_string();
+        if (!name.ends_with(".yaml") && !name.ends_with(".yml")) continue;
+        if (std::ranges::find(known, name) != known.end()) continue;
+        auto hint = did_you_mean(name, names);
+        if (hint.empty()) hint = "a template has pack.yaml, cautions.yaml and wording/NAME.yaml; keep other YAML files elsewhere";
+        complain(reading, path, {}, "", "", "is not a file of a template, and would not be read", std::move(hint));
+    }
+}
+
 void read_folder(Reading& reading, const std::string& folder) {
     reading.folders.push_back(folder);
     const std::string pack = joined(folder, "pack.yaml");
@@ -126,6 +145,7 @@ void read_folder(Reading& reading, const std::string& folder) {
         read_cautions(root, At{findings, ""}, reading.vocabulary, reading.out);
     });
     read_all_wording(reading, folder);
+    check_files(reading, folder);
     reading.folders.pop_back();
 }
 
@@ -136,7 +156,7 @@ void read_default(Reading& reading) {
         const auto file = std::find_if(files.begin(), files.end(), [&](const auto& f) { return path == "default/" + std::string{f.name}; });
         return file == files.end() ? std::nullopt : std::optional{std::string{file->text}};
     };
-    Reading own{built_in, reading.vocabulary, {}, {}, std::move(reading.out), {}, {}, {}};
+    Reading own{built_in, reading.vocabulary, {}, {}, std::move(reading.out), {}, {}, {}, no_list};
     read_folder(own, "default");
     reading.out = std::move(own.out);
     reading.said = std::move(own.said);
@@ -158,9 +178,9 @@ void read_wording(const Node& root, std::string_view name, const Catalogue& cata
     for (const auto& raw : wording_of(root, findings)) {
         const auto found = known.find(raw.key);
         if (found == known.end()) {
-            const auto near = nearest_name(raw.key, keys);
-            findings.add({Severity::error, "", raw.place, raw.key, "", "there is no such text",
-                          near.empty() ? "the default template has the same file with all its texts" : "did you mean " + yaml::named(near) + "?"});
+            auto hint = did_you_mean(raw.key, keys);
+            if (hint.empty()) hint = "the default template has the same file with all its texts";
+            findings.add({Severity::error, "", raw.place, raw.key, "", "there is no such text", std::move(hint)});
             continue;
         }
         words[found->second.source->id] = numbered(raw, found->second, findings);
@@ -179,7 +199,7 @@ void read_names(const Node& root, const At& at, Template& out) {
 
 Template default_template(const Vocabulary& vocabulary) {
     const FileReader none = [](const std::string&) { return std::nullopt; };
-    Reading reading{none, vocabulary, {}, {}, empty_template(), {}, {}, {}};
+    Reading reading{none, vocabulary, {}, {}, empty_template(), {}, {}, {}, no_list};
     read_default(reading);
     if (!reading.said.empty()) throw std::logic_error{"the default template: " + text_of(reading.said.front())};
     reading.out.texts = Texts{std::move(reading.words)};
@@ -187,8 +207,8 @@ Template default_template(const Vocabulary& vocabulary) {
 }
 
 ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
-                           const std::function<std::string(std::string_view)>& unprintable) {
-    Reading reading{read, vocabulary, {}, {}, empty_template(), {}, unprintable, {}};
+                           const std::function<std::string(std::string_view)>& unprintable, const FolderLister& list) {
+    Reading reading{read, vocabulary, {}, {}, empty_template(), {}, unprintable, {}, list};
     read_default(reading);
     read_folder(reading, plain_path(folder));
     ReadTemplate out;

@@ -142,6 +142,8 @@ private:
         if (parent.node.kind == Node::Kind::list) {
             parent.node.items.push_back(std::move(node));
         } else if (parent.half) {
+            // The library finds an empty value where the next token stands, often on another line.
+            if (node.kind == Node::Kind::null && node.place.line != parent.half->place.line) node.place = parent.half->place;
             parent.half->value = std::move(node);
             parent.node.entries.push_back(std::move(*parent.half));
             parent.half.reset();

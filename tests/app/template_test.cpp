@@ -38,7 +38,9 @@ TEST_CASE("one part is printed with the summary, under a name of its own") {
     CHECK(folder.names() == std::vector<std::string>{"HEL-0152-A-assessor.pdf", "HEL-0152-A.json"});
     const auto wrong = program({"pack", example("manifold-flat"), "-o", folder.path, "--part", "summary"});
     CHECK(wrong.code == 2);
-    CHECK(wrong.err == "--part: the template has no part 'summary'; it has: household, installer, assessor\n");
+    CHECK(wrong.err == "--part: the summary is printed with every part; name one of the others\n");
+    const auto unknown = program({"pack", example("manifold-flat"), "-o", folder.path, "--part", "annex"});
+    CHECK(unknown.err == "--part: the template has no part 'annex'; it has: household, installer, assessor\n");
 }
 
 TEST_CASE("a faulty template writes nothing and tells every fault") {
@@ -71,4 +73,23 @@ TEST_CASE("a folder without a template is told") {
     const auto ran = program({"pack", example("manifold-flat"), "-o", out.path, "--template", folder.path + "/none"});
     CHECK(ran.code == 3);
     CHECK(ran.err == folder.path + "/none/pack.yaml: error: there is no such file\n    hint: a template is a folder with a pack.yaml\n");
+}
+
+TEST_CASE("a job without a firm takes the template's, whole, or is told that there is none") {
+    const Folder folder, out;
+    std::string job = read_whole(example("manifold-flat"));
+    const auto from = job.find("firm:"), to = job.find("designer:");
+    REQUIRE(from != std::string::npos);
+    REQUIRE(to > from);
+    job.erase(from, to - from);
+    const std::string file = folder.write("job.yaml", job);
+    const auto none = program({"pack", file, "-o", out.path});
+    CHECK(none.code == 3);
+    CHECK(none.err.find("firm: is stated neither here nor by the template") != std::string::npos);
+    CHECK(out.names().empty());
+    std::filesystem::create_directories(folder.path + "/look");
+    folder.write("look/pack.yaml", "loopfolio_template: 1\nfirm: {name: Quarrybank Heat, registration: Q 17}\n");
+    const auto made = program({"pack", file, "-o", out.path, "--template", folder.path + "/look"});
+    CHECK(made.code == 0);
+    CHECK(out.read("HEL-0152-A.json").find("Quarrybank Heat") != std::string::npos);
 }

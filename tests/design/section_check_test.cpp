@@ -73,6 +73,21 @@ TEST_CASE("verdict, next size and drop for an overloaded pipe hold together") {
     CHECK(designed(one_section_job("copper_22", 12000.0, drop - 0.1)).sections[0].verdict != Verdict::keep);
 }
 
+TEST_CASE("the size and the drop for the hard limit alone clear it, and no less does") {
+    const auto r = designed(one_section_job("copper_15", 6000.0)).sections[0];
+    REQUIRE(r.verdict == Verdict::change);
+    REQUIRE(r.size_for_limit != nullptr);
+    CHECK(r.size_for_limit->bore <= r.next_size->bore);
+    CHECK(designed(one_section_job(std::string{r.size_for_limit->name}, 6000.0)).sections[0].verdict != Verdict::change);
+    REQUIRE(r.drop_to_limit);
+    const double drop = r.drop_to_limit->si();
+    CHECK(designed(one_section_job("copper_15", 6000.0, drop)).sections[0].verdict != Verdict::change);
+    CHECK(designed(one_section_job("copper_15", 6000.0, drop - 0.1)).sections[0].verdict == Verdict::change);
+    const auto kept = designed(one_section_job("copper_28", 6000.0)).sections[0];
+    CHECK(kept.size_for_limit == nullptr);
+    CHECK_FALSE(kept.drop_to_limit);
+}
+
 TEST_CASE("a pipe that nothing in its range can save says so") {
     const auto d = designed(one_section_job("copper_8", 20000.0));
     CHECK(d.sections[0].verdict == Verdict::change);

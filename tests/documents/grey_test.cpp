@@ -28,7 +28,7 @@ namespace {
 
 constexpr double dots = 150.0, per_point = dots / 72.0;
 constexpr int grid = 20;                                 // pixels of a cropped sign, each way
-constexpr double most_alike = 0.16, least_apart = 0.35;  // of a sign's pixels
+constexpr double most_alike = 0.25, least_apart = 0.35;  // of a sign's pixels
 using Sign = std::array<double, grid * grid>;
 
 struct Place {
@@ -205,7 +205,7 @@ Look look_of(const Grey& page, const layout::PathItem& curve) {
 }  // namespace
 
 TEST_CASE("a grey print tells the three verdicts apart by their signs") {
-    // Measured: to 0.11 of the pixels differ within a verdict, from 0.47 between two.
+    // Measured: to 0.21 of the pixels differ within a verdict, by where the sign falls between pixels; from 0.44 between two.
     const auto signs = signs_of(example_pack("semi-detached"));
     REQUIRE(signs.size() == 3);
     double widest = 0.0, nearest = 1.0;

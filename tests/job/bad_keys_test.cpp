@@ -22,7 +22,6 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
          "living)\n"
          "    hint: remove one of the two\n"},
         {"firm: {name: Fernhollow Heating}", "flow_temperature_c: 4",
-         "1:1: error: firm: is missing\n"
          "3:1: error: flow_temperature_c: is not a key of the job file here\n"
          "    hint: `flow_temperature_c` is a key of conditions\n"},
         {"length_m: 3}", "length_mm: 3000}",

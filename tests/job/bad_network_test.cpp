@@ -79,7 +79,7 @@ TEST_CASE("what moves and separates the water is held to what it can be") {
          "at: SOURCE\nfurther_circulators: [{name: p, in: S9, towards: J1}, {name: q, in: S1, towards: J2, pipe: flow, mode: constant_pressure, set_head_kpa: 5}]\n",
          "36:23: error: further_circulators[0].curve: is missing: what this circulator adds must be known\n"
          "36:37: error: further_circulators[0].in = S9: is not the id of a section\n"
-         "    hint: did you mean `S1`?\n"
+         "    hint: did you mean `S1` or `S2`?\n"
          "36:82: error: further_circulators[1].towards = J2: is not an end of section `S1`\n"
          "    hint: write `SOURCE` or `J1`\n"},
         {"at: SOURCE\n",

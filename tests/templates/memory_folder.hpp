@@ -32,7 +32,14 @@ inline templates::ReadTemplate read(const Files& files, const std::string& folde
             const auto found = files.find(path);
             return found == files.end() ? std::nullopt : std::optional{found->second};
         },
-        small_vocabulary());
+        small_vocabulary(), {},
+        [&](const std::string& below) {
+            std::vector<std::string> out;
+            for (const auto& [path, text] : files) {
+                if (path.starts_with(below + "/")) out.push_back(path);
+            }
+            return out;
+        });
 }
 
 /// All that is said of a template, as the program prints it.

@@ -94,17 +94,17 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
           "firm/pack.yaml:1:21: error: loopfolio_template = 2: must be 1\n"
           "firm/pack.yaml:2:1: error: papr: is not a key here\n"
           "    hint: did you mean `paper`?\n"
-          "firm/pack.yaml:3:10: error: colours = accent: has a contrast of 1.2 on white, tint or glow; text needs 4.5 (WCAG 2.2)\n"
-          "    hint: make it darker, or the grounds lighter\n"
           "firm/pack.yaml:3:16: error: colours.ink = red: must be a colour as \"#rrggbb\"\n"
           "    hint: six hexadecimal digits of sRGB, in quotes\n"
+          "firm/pack.yaml:3:29: error: colours.accent = #c0d0e0: has a contrast of 1.19 on glow (#d4e3e6); text needs 4.5 (WCAG 2.2)\n"
+          "    hint: make it darker, or the ground lighter\n"
           "firm/pack.yaml:5:12: error: parts[0].part = houshold: is not a part\n"
           "    hint: did you mean `household`?\n"
           "firm/pack.yaml:7:20: error: parts[1].blocks[1] = wrok: is not a block of this part\n"
           "    hint: did you mean `work`?\n"
           "firm/pack.yaml:7:26: error: parts[1].blocks[2] = lead: stands in this part already\n"
           "    hint: name each block once\n"
-          "firm/cautions.yaml:2:5: error: cautions[0] = new: a new caution needs `when`, `title`, `household` and `installer`\n"
+          "firm/cautions.yaml:2:10: error: cautions[0].id = new: a new caution needs `when`, `title`, `household` and `installer`\n"
           "    hint: the id of a caution of the default template changes that one\n"
           "firm/cautions.yaml:2:22: error: cautions[0].when[0] = moonlight: is not a condition\n"
           "    hint: known: `always`, `electrical_work`, `ethylene_glycol`, `fabric_opened`, `flammable_refrigerant`, "
@@ -120,6 +120,45 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
           "    hint: a brace that is meant as such is written twice\n"
           "firm/wording/common.yaml:5:1: error: element_door: this text has no count, so it has one form\n"
           "    hint: write one text\n");
+}
+
+TEST_CASE("slips that would lose something are told") {
+    CHECK(said_of({{"firm/pack.yaml", "loopfolio_template: 1\ncolours:\n  ink: #102030\n"
+                                      "parts: [{part: household, blocks: [lead]}, {part: summary, blocks: [lead]}]\n"
+                                      "blocks: {installer: [work], assessor: [basics]}\n"
+                                      "firm: {registration: A 12}\n"},
+                   {"firm/cautions.yaml", "cautions:\n  - {id: gaz, title: Gas first}\n"},
+                   {"firm/wording/housheold.yaml", "lead: words\n"},
+                   {"firm/caution.yaml", "cautions: []\n"},
+                   {"firm/wording/summary.yml", "lead: words\n"},
+                   {"firm/notes.txt", "ours\n"}}) ==
+          "firm/pack.yaml:3:3: error: colours.ink: must be a colour as \"#rrggbb\"\n"
+          "    hint: put it in quotes: a bare # begins a comment\n"
+          "firm/pack.yaml:4:8: error: parts = summary: must be the first part\n"
+          "    hint: it says on one page what it comes to\n"
+          "firm/pack.yaml:5:21: error: blocks.installer: is no part of this template\n"
+          "    hint: name it in `parts`\n"
+          "firm/pack.yaml:5:39: error: blocks.assessor: is no part of this template\n"
+          "    hint: name it in `parts`\n"
+          "firm/pack.yaml:5:40: error: blocks.assessor[0] = basics: is not a block of this part\n"
+          "    hint: did you mean `basis`?\n"
+          "firm/pack.yaml:6:7: error: firm: needs a `name`\n"
+          "firm/cautions.yaml:2:10: error: cautions[0].id = gaz: a new caution needs `when`, `title`, `household` and `installer`\n"
+          "    hint: did you mean `gas`?\n"
+          "firm/caution.yaml: error: is not a file of a template, and would not be read\n"
+          "    hint: did you mean `cautions.yaml`?\n"
+          "firm/wording/housheold.yaml: error: is not a file of a template, and would not be read\n"
+          "    hint: did you mean `wording/household.yaml`?\n"
+          "firm/wording/summary.yml: error: is not a file of a template, and would not be read\n"
+          "    hint: did you mean `wording/summary.yaml`?\n");
+}
+
+TEST_CASE("other blocks for one part leave the others as they are") {
+    const auto made = read({{"firm/pack.yaml", "loopfolio_template: 1\nblocks: {household: [lead, agreement]}\n"}}).made;
+    REQUIRE(made);
+    REQUIRE(made->parts.size() == 4);
+    CHECK(made->parts[1].blocks == std::vector<std::string>{"lead", "agreement"});
+    CHECK(made->parts[2].blocks.size() > 10);
 }
 
 TEST_CASE("a template that extends itself, or nothing that is there, is refused") {

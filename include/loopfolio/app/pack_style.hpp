@@ -22,8 +22,8 @@ struct PackStyle {
 /// The style of the template in `folder`; of the program's own where `folder` is empty.
 [[nodiscard]] std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder);
 
-/// Leaves of the template's parts the summary and `part`. Where the template has no such part, nothing is changed, and what it has
-/// is given back as words for a message; empty where all is well.
+/// Leaves of the template's parts the summary and `part`. Where it cannot, nothing is changed, and the reason is given
+/// back in words; empty where all is well.
 [[nodiscard]] std::string keep_only(PackStyle& style, const std::string& part);
 
 }  // namespace loopfolio::app

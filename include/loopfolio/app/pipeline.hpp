@@ -9,6 +9,7 @@
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -36,6 +37,9 @@ struct Pack {
     std::string record;
     int pages = 0;
 };
+
+/// A job that states no firm takes the template's, whole. Says what is wrong where there is none either.
+[[nodiscard]] std::optional<Diagnostic> take_firm(job::Job& job, std::string_view file, const PackStyle& style);
 
 /// Design to pack: register, record, report in the words of the template, pages, bytes. `text` is digested into both files.
 [[nodiscard]] Pack make_pack(const Designed& designed, std::string_view text, std::string_view file,

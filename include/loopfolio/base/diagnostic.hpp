@@ -37,9 +37,12 @@ using Diagnostics = std::vector<Diagnostic>;
 /// Control characters in the value are shown escaped. Ends in a newline.
 [[nodiscard]] std::string text_of(const Diagnostic& diagnostic);
 
-/// `wanted`'s nearest neighbour among `names` by edit distance, or an empty view where none is near
-/// (distance above a third of the length, at least 2).
-[[nodiscard]] std::string_view nearest_name(std::string_view wanted,
-                                            const std::vector<std::string_view>& names);
+/// `wanted`'s nearest neighbours among `names` by edit distance, all that are equally near, in the order of `names`; none
+/// where none is near (more than a third of its length, and more than two letters, away).
+[[nodiscard]] std::vector<std::string_view> nearest_names(std::string_view wanted, const std::vector<std::string_view>& names);
+/// The first of them, or an empty view.
+[[nodiscard]] std::string_view nearest_name(std::string_view wanted, const std::vector<std::string_view>& names);
+/// A hint that names up to four of them: "did you mean `a` or `b`?"; empty where there are none.
+[[nodiscard]] std::string did_you_mean(std::string_view wanted, const std::vector<std::string_view>& names);
 
 }  // namespace loopfolio

@@ -118,6 +118,8 @@ struct SectionResult {
     CapacityLimit governing{};           ///< the lowest of the preferred limits
     const reference::Pipe* next_size = nullptr;   ///< smallest that would be `keep`; null where it is kept, or none is
     std::optional<TemperatureDifference> drop_to_keep;   ///< smallest drop at which this pipe would be `keep`, rounded up to 0.1 K
+    const reference::Pipe* size_for_limit = nullptr;     ///< of a section to change: smallest within the hard limit alone
+    std::optional<TemperatureDifference> drop_to_limit;  ///< of a section to change: smallest drop that does so, rounded up
     bool on_index_circuit = false;
     Finding velocity;
     Finding gradient;

@@ -245,7 +245,8 @@ struct Picture {
 };
 
 struct Report {
-    std::string title;                ///< on the first page and in the file's properties
+    std::string title;                ///< on the first page
+    std::string file_title;           ///< in the file's properties, where many packs stand beside one another; else `title`
     std::string subtitle;
     std::string author;               ///< the firm
     std::string subject;

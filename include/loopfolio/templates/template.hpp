@@ -44,11 +44,13 @@ struct Picture {
     std::string alternative;          ///< what it shows, in words
 };
 
-/// Replaces what the job leaves out.
+/// The firm of a job that states none; taken whole. `name` is empty where the template states none either.
 struct FirmDetails {
     std::string name;
-    std::string registration;
     std::vector<std::string> address;
+    std::string telephone;
+    std::string email;
+    std::string registration;
 };
 
 struct FontFiles {
@@ -87,6 +89,9 @@ struct Vocabulary {
 /// The bytes of a file of a folder; nothing where there is no such file. `folder` and `file` are joined by `/`.
 using FileReader = std::function<std::optional<std::string>(const std::string& path)>;
 
+/// The names of the files below a folder, joined to it by `/` as FileReader takes them.
+using FolderLister = std::function<std::vector<std::string>(const std::string& folder)>;
+
 /// The template of the program itself.
 [[nodiscard]] Template default_template(const Vocabulary& vocabulary);
 
@@ -98,9 +103,11 @@ struct ReadTemplate {
 /// The template in `folder`, with what it extends. Every fault of all its files is reported with its place: unknown keys, texts,
 /// figures, blocks and conditions, a template that extends itself, a colour that cannot be read on paper, a picture that
 /// is no PNG or JPEG or is too large.
+/// `list`: where it is given, YAML files that no template has are reported too: a slip in a file's name would else lose it.
 /// `unprintable` says which characters of a text no font holds, in words; empty where all can be printed.
 [[nodiscard]] ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
-                                         const std::function<std::string(std::string_view)>& unprintable = {});
+                                         const std::function<std::string(std::string_view)>& unprintable = {},
+                                         const FolderLister& list = {});
 
 /// A PNG or JPEG as pixels laid over white, or why it is none. At most 4,000 by 4,000 pixels and 8 MB.
 [[nodiscard]] std::variant<Image, std::string> decode_picture(std::string_view bytes);
