@@ -48,6 +48,7 @@ std::variant<Designed, Diagnostics> design_job(std::string_view text, std::strin
         return as_diagnostics(*refusals, file);
     }
     out.operation = std::get<design::Operation>(std::move(operation));
+    out.plant = design::plan_plant(out.job, out.design, &out.trace);
     return out;
 }
 
@@ -69,8 +70,8 @@ Pack make_pack(const Designed& d, std::string_view text, std::string_view file, 
 
     Pack pack;
     pack.stem = d.job.identity.reference + "-" + d.job.identity.revision;
-    pack.record = record::to_json(origin, d.job, d.design, d.operation, inputs, d.trace);
-    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace,
+    pack.record = record::to_json(origin, d.job, d.design, d.operation, d.plant, inputs, d.trace);
+    const auto report = report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace,
                                         {"loopfolio " + origin.version, origin.job_file, origin.job_sha256}, style.look,
                                         design::widen_for_pump(d.job, d.design));
     const auto pages = layout::lay_out(report, style.fonts);

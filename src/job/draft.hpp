@@ -33,6 +33,10 @@ void read_pipework(const Mapping& top, Draft& draft);
 void read_plant(const Mapping& top, Draft& draft);
 /// Circulators beside the main one, mixing sets and what separates the source.
 void read_hydraulics(const Mapping& top, Draft& draft);
+void read_season(const Mapping& top, Draft& draft);
+void read_system_water(const Mapping& top, Draft& draft);
+void read_hot_water(const Mapping& top, Draft& draft);
+void read_sound(const Mapping& top, Draft& draft);
 
 [[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
 [[nodiscard]] Circulator read_circulator(const Mapping& m);

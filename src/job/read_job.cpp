@@ -20,6 +20,10 @@ void read_parts(const Mapping& top, Draft& draft) {
     read_pipework(top, draft);
     read_plant(top, draft);
     read_hydraulics(top, draft);
+    read_season(top, draft);
+    read_system_water(top, draft);
+    read_hot_water(top, draft);
+    read_sound(top, draft);
 }
 
 void check(const Draft& draft) {

@@ -78,6 +78,7 @@ void read_emitters(const Mapping& top, Draft& draft) {
         out.exponent = input_at(m, "exponent", unit::number);
         out.length = input_at(m, "length_mm", unit::millimetre);
         out.height = input_at(m, "height_mm", unit::millimetre);
+        out.content = if_given(input_at(m, "water_content_l", unit::litre));
         out.drop = if_given(input_at(m, "temperature_drop_k", unit::kelvin));
         out.valves_kv = if_given(input_at(m, "valves_kv_m3_per_h", unit::number));
         if (const auto loop = open_child(m, "loop", group("loop"))) {

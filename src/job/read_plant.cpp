@@ -117,13 +117,6 @@ void read_plant(const Mapping& top, Draft& draft) {
     if (const auto m = open_child(top, "circulator", group("circulator"))) {
         draft.job.circulator = read_circulator(*m);
     }
-    if (const auto m = open_child(top, "hot_water", group("hot_water"))) {
-        draft.job.hot_water_store = flag_at(*m, "store", false);
-        draft.job.unvented_hot_water = flag_at(*m, "unvented", false);
-        if (draft.job.unvented_hot_water && !draft.job.hot_water_store) {
-            complain(*m, "unvented", "needs `store: true`", "an unvented cylinder is a hot-water store");
-        }
-    }
 }
 
 }  // namespace loopfolio::job

@@ -2,51 +2,16 @@
 // SPDX-License-Identifier: MIT
 #include "job/vocabulary.hpp"
 
+#include "job/field_makers.hpp"
+#include "job/plant_fields.hpp"
+#include "job/season_fields.hpp"
+
 #include <algorithm>
 #include <array>
 
 namespace loopfolio::job {
 
 namespace {
-
-constexpr Need always = Need::always;
-constexpr Need optional = Need::optional;
-constexpr Need depends = Need::depends;
-
-/// A key that ends in the suffix of its unit, or the program does not compile.
-template <class U>
-consteval Field measure(std::string_view key, Need need, double low, double high, const U& unit,
-                        std::string_view advice = {}) {
-    if (!key.ends_with(unit.suffix)) throw "the key does not end in the suffix of its unit";
-    return {key, Form::number, need, low, high, unit.symbol, unit.suffix, advice};
-}
-consteval Field line(std::string_view key, Need need) { return {key, Form::text, need, 1, 120}; }
-consteval Field maybe_line(std::string_view key) { return {key, Form::text, Need::optional, 0, 120}; }
-consteval Field maybe_text(std::string_view key) { return {key, Form::text, Need::optional, 0, 500}; }
-consteval Field lines(std::string_view key, Need need, int most) {
-    return {key, Form::texts, need, need == always ? 1.0 : 0.0, static_cast<double>(most)};
-}
-consteval Field id(std::string_view key, Need need, int most = 40) {
-    return {key, Form::id, need, 1, static_cast<double>(most)};
-}
-consteval Field choice(std::string_view key, Need need) { return {key, Form::choice, need}; }
-consteval Field flag(std::string_view key) { return {key, Form::flag, Need::optional}; }
-consteval Field mapping(std::string_view key, Need need) { return {key, Form::mapping, need}; }
-consteval Field list(std::string_view key, Need need, int least, int most) {
-    return {key, Form::list, need, static_cast<double>(least), static_cast<double>(most)};
-}
-
-/// A valve's Kv is the flow in m3/h of water that drops 1 bar in it: read as a number with that unit.
-constexpr NumberUnit kv_unit{1.0, "m³/h", "_m3_per_h"};
-
-template <std::size_t N, class... More>
-consteval auto with(const std::array<Field, N>& fields, More... more) {
-    std::array<Field, N + sizeof...(More)> out{};
-    std::copy(fields.begin(), fields.end(), out.begin());
-    std::size_t at = N;
-    ((out[at++] = more), ...);
-    return out;
-}
 
 constexpr std::array top_fields{
     Field{"loopfolio", Form::whole, always, 1, 1, "", "", "this program reads version 1 of the job file"},
@@ -68,6 +33,9 @@ constexpr std::array top_fields{
     list("mixers", optional, 0, 10),
     mapping("separation", optional),
     mapping("hot_water", optional),
+    mapping("system_water", optional),
+    mapping("season", optional),
+    mapping("sound", optional),
     flag("old_lagging"),
 };
 
@@ -147,6 +115,7 @@ constexpr std::array emitter_fields{
     measure("output_at_50k_w", always, 20, 20'000, unit::watt),
     measure("exponent", optional, 1.0, 1.6, unit::number),
     measure("length_mm", optional, 100, 20'000, unit::millimetre),
+    measure("water_content_l", optional, 0.1, 200, unit::litre),
     measure("height_mm", optional, 50, 3'000, unit::millimetre),
     choice("connection", optional), list("fittings", optional, 0, 50), choice("state", optional),
 };
@@ -222,7 +191,6 @@ constexpr std::array curve_fields{
     Field{"flow_l_per_s", Form::plain, depends, 0, 5, "L/s", "_l_per_s"},
     Field{"head_kpa", Form::plain, always, 0, 200, "kPa", "_kpa"},
 };
-constexpr std::array hot_water_fields{flag("store"), flag("unvented")};
 
 constexpr std::array groups{
     Group{"the file", top_fields},
@@ -251,6 +219,10 @@ constexpr std::array groups{
     Group{"separation", separation_fields},
     Group{"curve", curve_fields},
     Group{"hot_water", hot_water_fields},
+    Group{"supply", supply_fields},
+    Group{"system_water", system_water_fields},
+    Group{"season", season_fields},
+    Group{"sound", sound_fields},
     Group{"a value", value_fields},
 };
 

@@ -167,6 +167,7 @@ Json job_json(const job::Job& job) {
     out["heat_source"] = heat_source_json(job.heat_source);
     out["circulator"] = circulator_json(job.circulator);
     put_hydraulics(out, job);
+    put_plant(out, job);
     out["unvented_hot_water"] = job.unvented_hot_water;
     out["hot_water_store"] = job.hot_water_store;
     out["old_lagging"] = job.old_lagging;

@@ -5,6 +5,7 @@
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
 #include "record/values.hpp"
 
@@ -21,6 +22,12 @@ namespace loopfolio::record {
 [[nodiscard]] Json circulator_json(const std::optional<job::Circulator>& circulator);
 void put_hydraulics(Json& out, const job::Job& job);
 [[nodiscard]] Json performance_json(const job::HeatSource& source);
+
+/// What the job asks to be reckoned beyond rooms and pipes, put into the job's object.
+void put_plant(Json& out, const job::Job& job);
+[[nodiscard]] Json season_input_json(const job::Season& season);
+[[nodiscard]] Json plant_json(const job::Job& job, const design::Plant& plant);
+[[nodiscard]] Json season_json(const design::SeasonPlan& season);
 
 [[nodiscard]] Json operation_json(const job::Job& job, const design::Operation& operation);
 

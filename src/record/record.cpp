@@ -65,7 +65,8 @@ Json register_json(const std::vector<design::Assumption>& inputs) {
 }
 
 std::string to_json(const Origin& origin, const job::Job& filled, const design::Design& design,
-                    const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
+                    const design::Operation& operation, const design::Plant& plant,
+                    const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
     Json out;
     out["record"] = "loopfolio design record";
     out["record_version"] = format_version;
@@ -73,6 +74,7 @@ std::string to_json(const Origin& origin, const job::Job& filled, const design::
     out["job"] = job_json(filled);
     out["design"] = design_json(filled, design);
     out["operation"] = operation_json(filled, operation);
+    out["plant"] = plant_json(filled, plant);
     out["flags"] = flags_json(filled, design);
     out["register"] = register_json(inputs);
     out["derivations"] = derivations_json(trace);

@@ -26,6 +26,13 @@ CheckUnit unit_of(design::Check check) {
         case design::Check::source_maximum_drop: return {"source_maximum_drop", 1.0, "K"};
         case design::Check::mixer_head: return {"mixer_head", unit::kilopascal.si, "kPa"};
         case design::Check::separation_head: return {"separation_head", unit::kilopascal.si, "kPa"};
+        case design::Check::vessel_size: return {"vessel_size", unit::litre.si, "L"};
+        case design::Check::vessel_pressure: return {"vessel_pressure", unit::bar.si, "bar"};
+        case design::Check::frost_protection: return {"frost_protection", 1.0, "°C"};
+        case design::Check::open_volume: return {"open_volume", unit::litre.si, "L"};
+        case design::Check::store_volume: return {"store_volume", unit::litre.si, "L"};
+        case design::Check::coil_flow: return {"coil_flow", 1.0, "°C"};
+        case design::Check::sound_level: return {"sound_level", 1.0, "dB(A)"};
     }
     return {"", 1.0, ""};
 }
@@ -235,6 +242,7 @@ std::string_view subject_word(design::Subject subject) {
         case design::Subject::emitter: return "emitter";
         case design::Subject::section: return "section";
         case design::Subject::circulator: return "circulator";
+        case design::Subject::plant: return "plant";
     }
     return "";
 }
@@ -257,7 +265,8 @@ Json flags_json(const job::Job& job, const design::Design& design) {
             case design::Subject::room: id = id_at(job.rooms, flag.index); break;
             case design::Subject::emitter: id = id_at(job.emitters, flag.index); break;
             case design::Subject::section: id = id_at(job.sections, flag.index); break;
-            case design::Subject::circulator: break;
+            case design::Subject::circulator:
+            case design::Subject::plant: break;
         }
         out.push_back({{"caveat", word(flag.caveat)},
                        {"subject", subject_word(flag.subject)},

@@ -51,6 +51,7 @@ std::string flagged(const job::Job& job, const design::Flag& flag, const templat
         case design::Subject::emitter: return job.emitters.at(i).id;
         case design::Subject::section: return job.sections.at(i).id;
         case design::Subject::circulator: return words(the_circulator{});
+        case design::Subject::plant: break;
     }
     return "";
 }

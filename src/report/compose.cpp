@@ -100,11 +100,11 @@ templates::Vocabulary vocabulary() {
     return out;
 }
 
-Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation,
+Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation, const design::Plant& plant,
                const std::vector<design::Assumption>& inputs, const design::Trace& trace, const Making& making,
                const templates::Template& look, const std::optional<design::PumpRemedy>& wider_pipes) {
     const job::Job job = without_markup(filled);
-    Context context{job, design, operation, inputs, trace, making, look, look.texts, {}, wider_pipes};
+    Context context{job, design, operation, plant, inputs, trace, making, look, look.texts, {}, wider_pipes};
     context.sources = source_keys(context);
     Report report = cover(context);
     for (const auto& plan : look.parts) report.parts.push_back(part_by(plan, context));

@@ -18,6 +18,7 @@ struct Context {
     const job::Job& job;
     const design::Design& design;
     const design::Operation& operation;
+    const design::Plant& plant;
     const std::vector<design::Assumption>& inputs;
     const design::Trace& trace;
     const Making& making;

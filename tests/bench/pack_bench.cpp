@@ -102,7 +102,7 @@ int main(int argc, char** argv) {
     }
     const auto& d = std::get<app::Designed>(result);
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    const auto report = report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}, style->look);
+    const auto report = report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, {"loopfolio", file, ""}, style->look);
     const auto pages = layout::lay_out(report, fonts);
     const auto folder = std::filesystem::temp_directory_path() / fmt::format("loopfolio-bench-{}", ::getpid());
 
@@ -115,10 +115,10 @@ int main(int argc, char** argv) {
     time_it("operate", [&] { (void)design::operate(d.job, d.design); });
     time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
     time_it("default template", [&] { (void)templates::default_template(report::vocabulary()); });
-    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, inputs, d.trace, {"loopfolio", file, ""}, style->look); });
+    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, {"loopfolio", file, ""}, style->look); });
     time_it("lay out", [&] { (void)layout::lay_out(report, fonts); });
     time_it("write pdf", [&] { (void)pdf::write_pdf(pages, fonts); });
-    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, d.operation, inputs, d.trace); });
+    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, d.operation, d.plant, inputs, d.trace); });
     time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, *style); });
     compare_writers(pages, fonts);
     long peak = 0;

@@ -37,7 +37,7 @@ const app::PackStyle& style_of(const std::string& look) {
 report::Report report_of(const app::Designed& d, const templates::Template& look) {
     const auto inputs = design::inputs_register_with_effects(d.job, d.design);
     const report::Making making{"loopfolio 0", "job.yaml", std::string(64, '0')};
-    return report::compose(d.job, d.design, d.operation, inputs, d.trace, making, look,
+    return report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, making, look,
                            design::widen_for_pump(d.job, d.design));
 }
 

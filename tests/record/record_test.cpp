@@ -21,7 +21,7 @@ namespace {
 const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", record::sha256("example")};
 
 std::string record_of(const tests::Sample& s) {
-    return record::to_json(origin, s.job, s.design, s.operation, s.inputs, s.trace);
+    return record::to_json(origin, s.job, s.design, s.operation, s.plant, s.inputs, s.trace);
 }
 
 const tests::Sample& sample() {
@@ -47,7 +47,7 @@ TEST_CASE("the record reads back and ends in a newline") {
     const Json json = Json::parse(text);
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
-    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "operation", "flags",
+    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "operation", "plant", "flags",
                                            "register", "derivations"});
     CHECK(json["origin"]["job_sha256"] == origin.job_sha256);
     CHECK(text.find("NaN") == std::string::npos);

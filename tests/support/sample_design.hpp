@@ -6,6 +6,7 @@
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
 
 #include <stdexcept>
@@ -134,6 +135,7 @@ struct Sample {
     job::Job job;
     design::Design design;
     design::Operation operation;
+    design::Plant plant;
     std::vector<design::Assumption> inputs;
     design::Trace trace;
 };
@@ -152,6 +154,7 @@ inline Sample designed(job::Job job) {
         throw std::runtime_error{"the sample's network is refused: " + refused->front().rule};
     }
     sample.operation = std::get<design::Operation>(std::move(operation));
+    sample.plant = design::plan_plant(sample.job, sample.design, &sample.trace);
     sample.inputs = design::inputs_register_with_effects(sample.job, sample.design);
     return sample;
 }

@@ -6,6 +6,7 @@
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 
@@ -21,6 +22,7 @@ struct Designed {
     job::Job job;              ///< defaults filled
     design::Design design;
     design::Operation operation;
+    design::Plant plant;
     design::Trace trace;
     Diagnostics warnings;
 };

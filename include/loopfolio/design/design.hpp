@@ -33,6 +33,13 @@ enum class Check {
     source_maximum_drop,   ///< figure: temperature drop at the source, limit: the most that it allows
     mixer_head,            ///< figure: head that a mixing set's pump must give, limit: head of its curve
     separation_head,       ///< figure: head on the source's side of a separation, limit: head of its pump's curve
+    vessel_size,           ///< figure: content of the expansion vessel, limit: the least that will do; m3
+    vessel_pressure,       ///< figure: final pressure, limit: the highest in use; Pa
+    frost_protection,      ///< figure: freezing point, limit: temperature to be stood; °C
+    open_volume,           ///< figure: water that no valve shuts off, limit: the least that the source needs; m3
+    store_volume,          ///< figure: content of the hot-water store, limit: what holds a day's draw; m3
+    coil_flow,             ///< figure: flow temperature that passes the source's capacity, limit: what it makes; °C
+    sound_level,           ///< figure: level at the window, limit: that of the rule; dB(A)
 };
 
 /// A verdict with the figure, the limit and the margin that it rests on, in SI.

@@ -17,7 +17,8 @@ struct Step {
     std::string source;    ///< key of a source, or empty for arithmetic
 };
 
-enum class Subject { room, emitter, section, circulator };
+/// `plant`: season, system water, hot water, sound; its id says which.
+enum class Subject { room, emitter, section, circulator, plant };
 
 struct Derivation {
     Subject subject{};

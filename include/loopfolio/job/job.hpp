@@ -5,6 +5,10 @@
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/base/quantity.hpp"
 #include "loopfolio/base/unit.hpp"
+#include "loopfolio/job/hot_water.hpp"
+#include "loopfolio/job/season.hpp"
+#include "loopfolio/job/sound.hpp"
+#include "loopfolio/job/system_water.hpp"
 #include "loopfolio/reference/fabric.hpp"
 
 #include <date/date.h>
@@ -130,6 +134,7 @@ struct Emitter {
     Input<double> exponent;                             ///< filled from the kind unless stated
     Input<Length> length;                               ///< absent where not surveyed
     Input<Length> height;
+    std::optional<Input<Volume>> content;               ///< of water; else taken from its rating
     std::optional<Input<TemperatureDifference>> drop;   ///< across it at design; the conditions' unless stated
     std::optional<Input<double>> valves_kv;             ///< m3/h, of its valves as they were found, together
     std::string loop_pipe;                              ///< name in reference::pipes(); a loop in the floor, else empty
@@ -266,6 +271,10 @@ struct Job {
     std::vector<FurtherCirculator> further_circulators;
     std::vector<Mixer> mixers;
     std::optional<Separation> separation;
+    std::optional<Season> season;
+    std::optional<SystemWater> system_water;
+    std::optional<HotWater> hot_water;
+    std::optional<Sound> sound;
     bool unvented_hot_water = false;                    ///< chooses a caution
     bool hot_water_store = false;
     bool old_lagging = false;                           ///< lagging, boards or flues that may hold asbestos

@@ -5,6 +5,7 @@
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
 
 #include <string>
@@ -28,6 +29,7 @@ struct Origin {
 /// same, UTF-8, a newline at the end. Holds the job as used (every input with its basis), every figure and verdict,
 /// the derivations, flags and register. `docs/record.md` describes it.
 [[nodiscard]] std::string to_json(const Origin& origin, const job::Job& filled, const design::Design& design,
-                                  const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace);
+                                  const design::Operation& operation, const design::Plant& plant,
+                                  const std::vector<design::Assumption>& inputs, const design::Trace& trace);
 
 }  // namespace loopfolio::record

@@ -5,9 +5,11 @@
 // The whole of the reference room: sourced tables compiled into the program. Every number from
 // outside carries the key of its source, and a test resolves every key.
 
+#include "loopfolio/reference/climate.hpp"
 #include "loopfolio/reference/emitters.hpp"
 #include "loopfolio/reference/fabric.hpp"
 #include "loopfolio/reference/fittings.hpp"
 #include "loopfolio/reference/limits.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/reference/source.hpp"
+#include "loopfolio/reference/vessels.hpp"

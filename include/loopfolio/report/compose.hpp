@@ -5,6 +5,7 @@
 #include "loopfolio/design/assumptions.hpp"
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/design/operation.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/design/remedies.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/report/document.hpp"
@@ -29,7 +30,8 @@ struct Making {
 /// The pack as words, tables and drawings, in the parts and blocks that the template names. Pure. `wider_pipes` is the other way out where the circulator
 /// is too weak.
 [[nodiscard]] Report compose(const job::Job& filled, const design::Design& design,
-                             const design::Operation& operation, const std::vector<design::Assumption>& inputs, const design::Trace& trace,
+                             const design::Operation& operation, const design::Plant& plant,
+                             const std::vector<design::Assumption>& inputs, const design::Trace& trace,
                              const Making& making, const templates::Template& look,
                              const std::optional<design::PumpRemedy>& wider_pipes = {});
 

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+#include "loopfolio/physics/hot_water.hpp"
+
+#include <optional>
+
+namespace loopfolio::design {
+
+/// What a day's hot water asks of the store, its coil and the heat source.
+struct HotWaterPlan {
+    Energy drawn;                                   ///< a day
+    Volume store_needed;                            ///< to hold a day's draw at once
+    Finding store;                                  ///< figure: content, limit: a day's draw; m3. Never `change`: it can be heated again
+    std::optional<Power> capacity;                  ///< of the source while it heats the store, where it is known
+    bool by_table = false;                          ///< that capacity is the maker's, at the temperature that it then makes
+    std::optional<HeatLossCoefficient> transfer;    ///< of coil or plate with the flow through it
+    std::optional<physics::Reheat> reheat;          ///< from the main's temperature to the stored; absent where it is never reached
+    bool unreachable = false;                       ///< the coil cannot bring the store to its temperature with this flow
+    std::optional<Temperature> flow_for_capacity;   ///< that passes the whole capacity into a store that is nearly hot
+    std::optional<Finding> coil;                    ///< figure: that flow temperature, limit: the source's; °C
+    std::optional<Energy> standing_loss;            ///< a day
+    std::optional<Duration> hours_a_day;            ///< that the source is taken from the heating
+    std::optional<Power> load_with_hot_water;       ///< heating load that the source must make in the hours left, on the design day
+    std::optional<physics::PasteurisationUse> hot_cycle;
+};
+
+[[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+
+}  // namespace loopfolio::design

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/job.hpp"
+
+#include <optional>
+
+namespace loopfolio::design {
+
+/// An indication of the outdoor unit's sound at the neighbour's window. Levels in dB(A).
+struct SoundPlan {
+    double directivity = 2.0;
+    double at_distance = 0.0;                       ///< free of what stands between
+    double level = 0.0;                             ///< at the window
+    std::optional<double> with_background;
+    std::optional<Length> far_enough;               ///< distance at which the unit alone would keep the limit
+    std::optional<Finding> limit;                   ///< figure: level, with the background where that is stated; dB(A)
+};
+
+[[nodiscard]] std::optional<SoundPlan> plan_sound(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+
+}  // namespace loopfolio::design

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/quantity.hpp"
+#include "loopfolio/reference/fabric.hpp"
+
+#include <span>
+#include <string_view>
+
+namespace loopfolio::reference {
+
+/// Factors of BS EN 1264-2 for pipes in wet screed (type A) at one covering and pitch; rising in covering,
+/// then in pitch.
+struct FloorFactors {
+    ThermalResistance covering;   ///< 0 to 0.15 m2 K/W
+    Length pitch;                 ///< 0.05 to 0.375 m
+    double a_pitch;               ///< a_T, the same at every pitch
+    double a_cover;               ///< a_U
+    double a_diameter;            ///< a_D
+};
+[[nodiscard]] std::span<const FloorFactors> floor_factors();
+
+/// One number of its limit curves; rising in pitch, then in the screed's resistance.
+struct FloorLimitPoint {
+    Length pitch;
+    ThermalResistance cover;   ///< of the screed above the pipe over its conductivity, 0.010 to 0.0792 m2 K/W
+    double value;
+};
+[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_coefficients();   ///< B_G, W/m2
+[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_exponents();      ///< n_G
+
+/// Key of the source of the three tables above.
+[[nodiscard]] std::string_view floor_tables_source();
+
+/// How warm a floor may be.
+struct FloorSurfaceLimit {
+    std::string_view name;    ///< in a job file: `occupied`
+    std::string_view label;
+    Temperature limit;        ///< of the warmest spot
+    Temperature room;         ///< that the standard counts it from
+    std::string_view source;
+};
+/// Occupied, edge (a strip of 1 m along outside walls), bathroom.
+[[nodiscard]] std::span<const FloorSurfaceLimit> floor_surface_limits();
+[[nodiscard]] const FloorSurfaceLimit* find_floor_surface_limit(std::string_view name);
+
+/// Resistance of what lies on the screed. A product's own figure goes before it (1 tog is 0.1 m2 K/W).
+struct FloorCovering {
+    std::string_view name;    ///< in a job file: `ceramic_tile`
+    std::string_view label;
+    Cited<ThermalResistance> resistance;
+};
+[[nodiscard]] std::span<const FloorCovering> floor_coverings();
+[[nodiscard]] const FloorCovering* find_floor_covering(std::string_view name);
+
+/// Rules of the trade for a loop of 16 mm pipe.
+struct LoopLimits {
+    Cited<Length> length;      ///< 100 m, 100 to 120
+    Cited<Pressure> pressure;  ///< 20 kPa, 20 to 25
+};
+[[nodiscard]] const LoopLimits& loop_limits();
+
+}  // namespace loopfolio::reference

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/quantity.hpp"
+
+#include <span>
+#include <string_view>
+
+namespace loopfolio::reference {
+
+/// Nominal sizes that expansion vessels are commonly sold in, rising.
+struct VesselSizes {
+    std::span<const Volume> sizes;
+    std::string_view source;
+};
+[[nodiscard]] VesselSizes vessel_sizes();
+
+}  // namespace loopfolio::reference

@@ -1,0 +1,187 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "record/parts.hpp"
+
+namespace loopfolio::record {
+
+namespace {
+
+constexpr NumberUnit decibel{1.0, "dB", "_db"};
+constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};
+
+std::string_view word(job::SoundPlace place) {
+    switch (place) {
+        case job::SoundPlace::on_ground: return "on_ground";
+        case job::SoundPlace::by_wall: return "by_wall";
+        case job::SoundPlace::in_corner: return "in_corner";
+    }
+    return "";
+}
+
+Json water_input_json(const job::SystemWater& w) {
+    Json out;
+    put(out, "height", w.height, unit::metre);
+    put(out, "safety_valve", w.safety_valve, unit::bar);
+    put(out, "vessel", w.vessel, unit::litre);
+    put(out, "precharge", w.precharge, unit::bar);
+    put(out, "cold_fill", w.cold_fill, unit::bar);
+    put(out, "fill_temperature", w.fill_temperature, unit::celsius);
+    put(out, "highest_temperature", w.highest_temperature, unit::celsius);
+    put(out, "source_content", w.source_content, unit::litre);
+    put(out, "other_content", w.other_content, unit::litre);
+    put(out, "content_of_rating", w.content_of_rating, litre_per_kilowatt);
+    put(out, "inhibitor_dose", w.inhibitor_dose, unit::percent);
+    put(out, "frost", w.frost, unit::celsius);
+    out["antifreeze_valves"] = w.antifreeze_valves;
+    put(out, "defrost_heat", w.defrost_heat, unit::kilowatt_hour);
+    put(out, "defrost_fall", w.defrost_fall, unit::kelvin);
+    put(out, "least_volume", w.least_volume, unit::litre);
+    put(out, "always_open", w.always_open, unit::litre);
+    return out;
+}
+
+Json supply_json(const job::HotWater& s) {
+    Json out;
+    put(out, "persons", s.persons, unit::number);
+    put(out, "each", s.each, unit::litre);
+    put(out, "drawn", s.drawn, unit::celsius);
+    put(out, "cold", s.cold, unit::celsius);
+    put(out, "store", s.store, unit::litre);
+    put(out, "stored", s.stored, unit::celsius);
+    put(out, "usable", s.usable, unit::percent);
+    put(out, "coil_ua", s.coil, unit::watt_per_kelvin);
+    put(out, "plate_ua", s.plate, unit::watt_per_kelvin);
+    put(out, "source_flow", s.source_flow, unit::celsius);
+    put(out, "source_capacity", s.source_capacity, unit::kilowatt);
+    put(out, "standing_loss", s.standing_loss, unit::kilowatt_hour);
+    put(out, "immersion", s.immersion, unit::kilowatt);
+    put(out, "hot_cycles_a_year", s.hot_cycles_a_year, unit::number);
+    put(out, "hot_cycle", s.hot_cycle, unit::celsius);
+    return out;
+}
+
+Json sound_input_json(const job::Sound& s) {
+    Json out;
+    put(out, "power_level", s.power_level, decibel);
+    put(out, "distance", s.distance, unit::metre);
+    out["standing"] = word(s.standing);
+    put(out, "barrier", s.barrier, decibel);
+    put(out, "background", s.background, decibel);
+    put(out, "limit", s.limit, decibel);
+    out["rule"] = s.rule;
+    return out;
+}
+
+template <class Finding>
+Json finding_or_null(const std::optional<Finding>& finding) { return finding ? finding_json(*finding) : Json{}; }
+
+Json pressures_json(const physics::VesselPressures& p) {
+    Json out;
+    put(out, "reserve", p.reserve, unit::litre);
+    put(out, "fill", p.fill, unit::bar);
+    put(out, "highest_fill", p.highest_fill, unit::bar);
+    put(out, "final", p.final, unit::bar);
+    put(out, "allowed", p.allowed, unit::bar);
+    put(out, "valve_margin", p.valve_margin, unit::bar);
+    return out;
+}
+
+Json water_json(const design::WaterPlan& w) {
+    Json out;
+    put(out, "sections", w.sections, unit::litre);
+    put(out, "emitters", w.emitters, unit::litre);
+    put(out, "source", w.source, unit::litre);
+    put(out, "separation", w.separation, unit::litre);
+    put(out, "other", w.other, unit::litre);
+    put(out, "content", w.content, unit::litre);
+    out["emitters_by_rating"] = w.emitters_by_rating;
+    put(out, "fill", w.fill, unit::celsius);
+    put(out, "highest", w.highest, unit::celsius);
+    put(out, "expansion", w.expansion, unit::percent);
+    put(out, "table_expansion", w.table_expansion, unit::percent);
+    put(out, "precharge", w.precharge, unit::bar);
+    put(out, "expansion", w.vessel.expansion, unit::litre);
+    put(out, "reserve", w.vessel.reserve, unit::litre);
+    put(out, "least_vessel", w.vessel.least, unit::litre);
+    put(out, "next_vessel", w.next_vessel, unit::litre);
+    put(out, "second_opinion", w.second_opinion, unit::litre);
+    out["pressures"] = w.pressures ? pressures_json(*w.pressures) : Json{};
+    out["vessel_size"] = finding_or_null(w.vessel_size);
+    out["valve_margin"] = finding_or_null(w.valve_margin);
+    put(out, "glycol", w.glycol, unit::litre);
+    out["frost"] = finding_or_null(w.frost);
+    put(out, "inhibitor", w.inhibitor, unit::litre);
+    put(out, "open_needed", w.open_needed, unit::litre);
+    put(out, "for_defrost", w.for_defrost, unit::litre);
+    out["open_volume"] = finding_or_null(w.open_volume);
+    return out;
+}
+
+Json reheat_json(const physics::Reheat& r) {
+    Json out;
+    put(out, "time", r.time, unit::minute);
+    put(out, "by_capacity", r.by_capacity, unit::minute);
+    put(out, "by_transfer", r.by_transfer, unit::minute);
+    put(out, "heat", r.heat, unit::kilowatt_hour);
+    put(out, "turns", r.turns, unit::celsius);
+    put(out, "least", r.least, unit::kilowatt);
+    return out;
+}
+
+Json hot_cycle_json(const physics::PasteurisationUse& use) {
+    Json out;
+    put(out, "by_source", use.by_source, unit::kilowatt_hour);
+    put(out, "by_immersion", use.by_immersion, unit::kilowatt_hour);
+    put(out, "electricity_a_year", use.electricity_a_year, unit::kilowatt_hour);
+    return out;
+}
+
+Json hot_water_json(const design::HotWaterPlan& h) {
+    Json out;
+    put(out, "drawn", h.drawn, unit::kilowatt_hour);
+    put(out, "store_needed", h.store_needed, unit::litre);
+    out["store"] = finding_json(h.store);
+    put(out, "capacity", h.capacity, unit::kilowatt);
+    out["capacity_by_table"] = h.by_table;
+    put(out, "transfer", h.transfer, unit::watt_per_kelvin);
+    out["reheat"] = h.reheat ? reheat_json(*h.reheat) : Json{};
+    out["unreachable"] = h.unreachable;
+    put(out, "flow_for_capacity", h.flow_for_capacity, unit::celsius);
+    out["coil"] = finding_or_null(h.coil);
+    put(out, "standing_loss", h.standing_loss, unit::kilowatt_hour);
+    put(out, "hours_a_day", h.hours_a_day, unit::hour);
+    put(out, "load_with_hot_water", h.load_with_hot_water, unit::kilowatt);
+    out["hot_cycle"] = h.hot_cycle ? hot_cycle_json(*h.hot_cycle) : Json{};
+    return out;
+}
+
+Json sound_json(const design::SoundPlan& s) {
+    Json out;
+    out["directivity"] = number(s.directivity);
+    put(out, "at_distance", s.at_distance, decibel);
+    put(out, "level", s.level, decibel);
+    put(out, "with_background", s.with_background, decibel);
+    put(out, "far_enough", s.far_enough, unit::metre);
+    out["limit"] = finding_or_null(s.limit);
+    return out;
+}
+
+}   // namespace
+
+void put_plant(Json& out, const job::Job& job) {
+    out["season"] = job.season ? season_input_json(*job.season) : Json{};
+    out["system_water"] = job.system_water ? water_input_json(*job.system_water) : Json{};
+    out["hot_water_supply"] = job.hot_water ? supply_json(*job.hot_water) : Json{};
+    out["sound"] = job.sound ? sound_input_json(*job.sound) : Json{};
+}
+
+Json plant_json(const job::Job&, const design::Plant& plant) {
+    Json out;
+    out["season"] = plant.season ? season_json(*plant.season) : Json{};
+    out["system_water"] = plant.water ? water_json(*plant.water) : Json{};
+    out["hot_water"] = plant.hot_water ? hot_water_json(*plant.hot_water) : Json{};
+    out["sound"] = plant.sound ? sound_json(*plant.sound) : Json{};
+    return out;
+}
+
+}   // namespace loopfolio::record
