@@ -32,7 +32,8 @@ std::string rooms(const Designed& d) {
         const auto& r = d.design.rooms[i];
         if (!room.heated) continue;
         out += line(r.finding.verdict, room.name,
-                    fmt::format("loss {}, output {}", text(r.loss, unit::watt, 0), text(r.output, unit::watt, 0)) +
+                    fmt::format("{} {}, output {}", r.heat_up > Power{} ? "loss and heat-up" : "loss", text(r.load, unit::watt, 0),
+                                text(r.output, unit::watt, 0)) +
                         (r.reached ? ", reaches " + text(*r.reached, unit::celsius, 1) : std::string{}));
     }
     return out;
@@ -108,8 +109,8 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
     return each_job(options.jobs, fonts, err, [&](const Designed& d, const std::string&, const std::string&) -> int {
         out << d.job.identity.reference << ", revision " << d.job.identity.revision << '\n'
             << rooms(d) << emitters(d) << sections(d) << plant(d) << notes(d, look.texts)
-            << "verdict: " << word(d.design.verdict) << '\n';
-        return options.strict && d.design.verdict == Verdict::change ? exit_change : exit_done;
+            << "verdict: " << word(design::worst(d.design, d.plant)) << '\n';
+        return options.strict && design::worst(d.design, d.plant) == Verdict::change ? exit_change : exit_done;
     });
 }
 

@@ -45,7 +45,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
                                OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
         write_together(files);
         out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages,
-                           word(designed.design.verdict));
+                           word(design::worst(designed.design, designed.plant)));
         return exit_done;
     });
 }

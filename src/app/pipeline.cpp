@@ -48,7 +48,11 @@ std::variant<Designed, Diagnostics> design_job(std::string_view text, std::strin
         return as_diagnostics(*refusals, file);
     }
     out.operation = std::get<design::Operation>(std::move(operation));
-    out.plant = design::plan_plant(out.job, out.design, &out.trace);
+    auto plant = design::plan_plant(out.job, out.design, &out.trace);
+    if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&plant)) {
+        return as_diagnostics(*refusals, file);
+    }
+    out.plant = std::get<design::Plant>(std::move(plant));
     return out;
 }
 

@@ -2,28 +2,24 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/assumptions.hpp"
 
+#include "design/derive.hpp"
 #include "design/inputs.hpp"
+#include "design/register.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/design/plant.hpp"
 #include "loopfolio/reference/source.hpp"
 
+#include <algorithm>
 #include <map>
 #include <tuple>
 
 namespace loopfolio::design {
 
-namespace {
-
-/// The register's lines, and for each input in visiting order the line that it stands in (-1: absent).
-struct Register {
-    std::vector<Assumption> lines;
-    std::vector<int> line_of_input;
-};
-
-Register group(const job::Job& job) {
+Register register_of(const job::Job& job) {
     Register reg;
     std::map<std::tuple<std::string, std::string, std::string, Basis, std::string>, int> seen;
     visit_inputs(job, [&](const auto& kind, const std::string& subject, const auto& input) {
-        if (!input.given()) {
+        if (!input.given() || input.basis == Basis::derived) {   // what it is derived from has lines of its own
             reg.line_of_input.push_back(-1);
             return;
         }
@@ -59,6 +55,22 @@ Register group(const job::Job& job) {
     return reg;
 }
 
+bool move_line(job::Job& job, const Register& reg, int line, End end) {
+    bool moved = false;
+    std::size_t index = 0;
+    visit_inputs(job, [&](const auto&, const std::string&, auto& input) {
+        if (reg.line_of_input[index++] != line) return;
+        const auto& to = end == End::low ? input.low : input.high;
+        if (!to) return;
+        input.value = *to;
+        moved = true;
+    });
+    if (moved) derive(job);
+    return moved;
+}
+
+namespace {
+
 int verdicts_apart(const Design& a, const Design& b) {
     int count = 0;
     const auto differ = [&](Verdict x, Verdict y) { count += x != y ? 1 : 0; };
@@ -77,40 +89,51 @@ int verdicts_apart(const Design& a, const Design& b) {
     return count;
 }
 
-enum class End { low, high };
+/// The verdicts on system water, hot water and sound; none where one of them is refused.
+std::vector<Finding> beside_heating(const job::Job& job, const Design& d) {
+    std::vector<Refusal> refusals;
+    Plant plant;
+    plant.water = plan_water(job, d, refusals);
+    plant.hot_water = plan_hot_water(job, d, refusals);
+    plant.sound = plan_sound(job, d);
+    return refusals.empty() ? findings_of(plant) : std::vector<Finding>{};
+}
+
+int beside_apart(const std::vector<Finding>& a, const std::vector<Finding>& b) {
+    int count = 0;
+    for (const auto& x : a) {
+        const auto same = std::ranges::find(b, x.check, &Finding::check);
+        count += same != b.end() && same->verdict != x.verdict ? 1 : 0;
+    }
+    return count;
+}
 
 /// Designs `job` with every input of one line moved to an end of its range. `job` is put back as it was.
 std::optional<Effect> effect_of(job::Job& job, const job::Job& original, const Register& reg, int line, End end,
-                                const Design& as_designed) {
-    bool moved = false;
-    std::size_t index = 0;
-    visit_inputs(job, [&](const auto&, const std::string&, auto& input) {
-        if (reg.line_of_input[index++] != line) return;
-        const auto& to = end == End::low ? input.low : input.high;
-        if (!to) return;
-        input.value = *to;
-        moved = true;
-    });
-    if (!moved) return {};
+                                const Design& as_designed, const std::vector<Finding>& beside) {
+    if (!move_line(job, reg, line, end)) return {};
     const auto result = design(job);
+    std::vector<Finding> found;
+    if (const auto* moved_design = std::get_if<Design>(&result)) found = beside_heating(job, *moved_design);
     job = original;
     if (!std::holds_alternative<Design>(result)) return {};
     const auto& d = std::get<Design>(result);
-    return Effect{d.duty.source_load - as_designed.duty.source_load, verdicts_apart(d, as_designed)};
+    return Effect{d.duty.source_load - as_designed.duty.source_load, verdicts_apart(d, as_designed) + beside_apart(found, beside)};
 }
 
 }  // namespace
 
-std::vector<Assumption> inputs_register(const job::Job& filled) { return group(filled).lines; }
+std::vector<Assumption> inputs_register(const job::Job& filled) { return register_of(filled).lines; }
 
 std::vector<Assumption> inputs_register_with_effects(const job::Job& filled, const Design& as_designed) {
-    Register reg = group(filled);
+    Register reg = register_of(filled);
+    const auto beside = beside_heating(filled, as_designed);
     job::Job job = filled;
     for (std::size_t i = 0; i < reg.lines.size(); ++i) {
         auto& line = reg.lines[i];
         if (!needs_care(line) || line.range.empty()) continue;
-        line.at_low = effect_of(job, filled, reg, static_cast<int>(i), End::low, as_designed);
-        line.at_high = effect_of(job, filled, reg, static_cast<int>(i), End::high, as_designed);
+        line.at_low = effect_of(job, filled, reg, static_cast<int>(i), End::low, as_designed, beside);
+        line.at_high = effect_of(job, filled, reg, static_cast<int>(i), End::high, as_designed, beside);
     }
     return reg.lines;
 }

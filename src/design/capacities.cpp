@@ -28,16 +28,18 @@ LoadCapacity by_emitters(const Design& d) {
     LoadCapacity out{LoadLimit::emitters, std::numeric_limits<double>::infinity(), {}, -1};
     for (std::size_t i = 0; i < d.rooms.size(); ++i) {
         const auto& r = d.rooms[i];
-        if (r.loss <= Power{} || r.emitters == 0) continue;
-        if (r.output / r.loss < out.factor) out = {LoadLimit::emitters, r.output / r.loss, {}, static_cast<int>(i)};
+        if (r.load <= Power{} || r.emitters == 0) continue;
+        if (r.output / r.load < out.factor) out = {LoadLimit::emitters, r.output / r.load, {}, static_cast<int>(i)};
     }
     return out;
 }
 
 job::Job scaled(const job::Job& job, const Design& d, double factor) {
     job::Job out = job;
+    out.conditions.intermittent_margin = {};
     for (std::size_t i = 0; i < out.rooms.size(); ++i) {
-        if (out.rooms[i].heated) out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].loss, "common-practice");
+        out.rooms[i].heat_up = {};   // it is in what is scaled
+        if (out.rooms[i].heated) out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
     }
     return out;
 }

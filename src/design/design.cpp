@@ -70,6 +70,24 @@ void refuse_cold_emitters(const job::Job& job, const Design& d, Refusals& refusa
     }
 }
 
+/// What the job states in parts that no relation puts together.
+void refuse_underived(const job::Job& job, Refusals& refusals) {
+    for (std::size_t i = 0; i < job.rooms.size(); ++i) {
+        const auto& elements = job.rooms[i].elements;
+        for (std::size_t e = 0; e < elements.size(); ++e) {
+            if (elements[e].u_value.given()) continue;
+            refusals.push_back({fmt::format("rooms[{}].elements[{}]", i, e), elements[e].area.place,
+                                "has no U-value: its layers lie outside the ranges of ISO 6946", ""});
+        }
+    }
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        const auto& e = job.emitters[i];
+        if (e.output_at_50k.given() && e.output_at_50k.value > Power{}) continue;
+        refusals.push_back({fmt::format("emitters[{}]", i), e.place,
+                            e.floor ? "has no output: its floor lies outside the tables of EN 1264-2" : "has no output", ""});
+    }
+}
+
 Verdict worst_of(const Design& d) {
     Verdict worst = Verdict::keep;
     for (const auto& r : d.rooms) worst = worse(worst, r.finding.verdict);
@@ -96,6 +114,7 @@ std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
     d.mean = d.flow - 0.5 * d.drop;
     set_fluid(job, d, refusals);
     refuse_cold_water(job, d, refusals);
+    refuse_underived(job, refusals);
     number_junctions(job, d);
     if (!place_mixers(job, d, refusals) || !refusals.empty()) return refusals;
 

@@ -168,9 +168,14 @@ Pressure drop_before_emitters(const job::Job& job, VolumeFlow flow) {
 
 void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace) {
     auto& duty = design.duty;
+    for (const auto& e : design.emitters) duty.downward += e.downward;
     for (const auto& e : design.emitters) duty.load += e.load;
-    for (const auto& r : design.rooms) duty.source_load += r.loss_to_outside;
-    duty.source_load += design.pipe_loss;
+    duty.load += duty.downward;
+    for (const auto& r : design.rooms) {
+        duty.source_load += r.loss_to_outside;
+        duty.heat_up += r.heat_up;
+    }
+    duty.source_load += design.pipe_loss + duty.heat_up + duty.downward;
     duty.volume_flow = duty.flow / design.state.density;
     duty.source = drop_before_emitters(job, duty.volume_flow);
     if (routes.order.empty()) take_index_circuit(design, routes);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
+#include "design/heated_floor.hpp"
+
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/base/root.hpp"
 #include "loopfolio/reference/emitters.hpp"
@@ -32,7 +34,7 @@ void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, 
                 text(r.output, unit::watt, 0), "en-442"});
     trace.step({"rating that would just do", fmt::format("{} / {}", fixed(r.load.si(), 0), fixed(r.factor, 4)),
                 text(r.needed_at_50k, unit::watt, 0), ""});
-    trace.step({"design flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed(r.load.si(), 0),
+    trace.step({"design flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed((r.load + r.downward).si(), 0),
                 fixed(d.state.specific_heat.si(), 0), fixed(r.drop.si(), 1)),
                 text(r.flow, unit::kilogram_per_second, 4) + " = " + text(r.volume_flow, unit::litre_per_minute, 2), ""});
     trace.step({"return temperature at that flow", "water side and room side in balance",
@@ -76,7 +78,10 @@ void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
     }
     r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
     r.volume_flow = r.flow / d.state.density;
-    const auto balance = physics::balance_at_flow(rating, r.flow, d.state.specific_heat, r.inlet, room);
+    // To the water a floor is as large as what goes up and down together.
+    const double both = r.load > Power{} ? 1.0 + r.downward / r.load : 1.0;
+    const auto balance = physics::balance_at_flow({both * rating.output_at_50k, rating.exponent}, r.flow, d.state.specific_heat,
+                                                  r.inlet, room);
     r.return_temperature = balance ? balance->return_temperature : r.inlet;
     r.lowest_flow_temperature = physics::lowest_flow_temperature(rating, r.load, r.drop, room);
     r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), reference::limits().shortfall_noted.value);
@@ -154,12 +159,13 @@ void share_loads(const job::Job& job, Design& design) {
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
         const auto& e = job.emitters[i];
         auto& r = design.emitters[i];
-        r.load = design.rooms[static_cast<std::size_t>(r.room)].loss *
+        r.load = design.rooms[static_cast<std::size_t>(r.room)].load *
                  (e.output_at_50k.value / rated[static_cast<std::size_t>(r.room)]);
         r.inlet = r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].flow.value : design.flow;
         r.drop = e.drop ? e.drop->value
                         : r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].drop.value : design.drop;
-        r.flow = r.load / (design.state.specific_heat * r.drop);
+        r.downward = downward_loss(e, r, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+        r.flow = (r.load + r.downward) / (design.state.specific_heat * r.drop);
         const int at = design.joints.emitter_at[i], back = design.joints.emitter_return[i];
         r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 && on_loop[static_cast<std::size_t>(back)] != 0;
     }
@@ -178,8 +184,10 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace) {
             design.flags.push_back({Caveat::low_excess, Subject::emitter, index, r.excess.si()});
         }
         flag_rating(e, index, design.flags);
+        check_floor(e, job.rooms[static_cast<std::size_t>(r.room)], r, index, design.flags);
         if (trace != nullptr) {
             trace_emitter(*trace, e, r, design, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+            trace_rating(*trace, e, r);
             trace_resistance(*trace, e, r, dynamic);
         }
     }
@@ -221,7 +229,7 @@ void check_rooms(const job::Job& job, Design& design) {
             r.finding = {Check::room_has_emitter, Verdict::change, 0.0, 1.0, -1.0};
             continue;
         }
-        r.finding = at_least(Check::emitter_output, r.output.si(), r.loss.si(), tolerance);
+        r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), tolerance);
         if (r.output < r.loss) r.reached = temperature_reached(job, design, i);
     }
 }

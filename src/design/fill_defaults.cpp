@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/design.hpp"
 
+#include "design/derive.hpp"
+#include "design/fill.hpp"
 #include "design/parts.hpp"
 #include "loopfolio/reference/reference.hpp"
 
@@ -91,14 +93,20 @@ void fill_section(job::Section& section) {
 }
 
 job::Job fill_defaults(job::Job job) {
+    fill_parts(job);
+    derive_fabric(job);   // what is derived is not filled
     fill_conditions(job.conditions);
     for (auto& room : job.rooms) fill_room(room);
     for (auto& section : job.sections) fill_section(section);
     for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
+    derive_emitters(job);   // by exponents that may have been filled
     for (auto& mixer : job.mixers) {
         if (!mixer.drop.given()) mixer.drop = job.conditions.drop;
     }
     if (job.heat_source && job.heat_source->return_at.empty()) job.heat_source->return_at = job.heat_source->at;
+    fill_hot_water(job);
+    fill_system_water(job);
+    fill_season(job);
     return job;
 }
 

@@ -2,8 +2,162 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/hot_water.hpp"
 
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/grid.hpp"
+
+#include <fmt/format.h>
+
+#include <vector>
+
 namespace loopfolio::design {
 
-std::optional<HotWaterPlan> plan_hot_water(const job::Job&, const Design&, Trace*) { return {}; }
+namespace {
+
+constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
+
+/// A column of the maker's table at the design outdoor temperature and the flow temperature for hot water; nothing outside it.
+template <class Value>
+std::optional<double> by_table(const job::Job& job, Temperature flow, Value value) {
+    std::vector<physics::GridPoint> points;
+    for (const auto& p : job.heat_source->performance) {
+        const std::optional<double> here = value(p);
+        if (!here) return {};
+        points.push_back({p.outdoor.kelvin(), p.flow.kelvin(), *here});
+    }
+    return physics::on_grid(points, job.conditions.outdoor.value.kelvin(), flow.kelvin());
+}
+
+std::optional<double> performance_at(const job::Job& job, Temperature flow) {
+    if (!job.heat_source || job.heat_source->performance.empty()) return {};
+    return by_table(job, flow, [](const job::PerformancePoint& p) { return std::optional{p.performance}; });
+}
+
+void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
+    if (h.source_capacity) {
+        out.capacity = h.source_capacity->value;
+        return;
+    }
+    if (!job.heat_source) return;
+    if (!job.heat_source->performance.empty()) {
+        const auto watts = by_table(job, h.source_flow.value, [](const job::PerformancePoint& p) {
+            return p.capacity ? std::optional{p.capacity->si()} : std::nullopt;
+        });
+        if (watts) {
+            out.capacity = Power::from_si(*watts);
+            out.by_table = true;
+            return;
+        }
+    }
+    if (job.heat_source->capacity) out.capacity = job.heat_source->capacity->value;
+}
+
+/// Heat that the water carries for every kelvin that it cools.
+HeatLossCoefficient source_side(const Design& d) {
+    const MassFlow flow = d.separation ? d.separation->source_flow * d.state.density : d.duty.flow;
+    return flow * d.state.specific_heat;
+}
+
+void find_transfer(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
+    const auto side = source_side(d);
+    if (h.coil) out.transfer = physics::coil_transfer(h.coil->value, side);
+    else if (h.plate) out.transfer = physics::plate_transfer(h.plate->value, side, side);
+}
+
+void find_reheat(const job::HotWater& h, HotWaterPlan& out) {
+    if (!out.capacity || !out.transfer) return;
+    out.reheat = physics::reheat({h.store.value, h.cold.value, h.stored.value, h.source_flow.value, *out.capacity, *out.transfer});
+    out.unreachable = !out.reheat;
+    out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
+    if (!out.flow_for_capacity) return;
+    const double asked = out.flow_for_capacity->celsius(), made = h.source_flow.value.celsius();
+    const Verdict verdict = out.unreachable ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
+    out.coil = Finding{Check::coil_flow, verdict, asked, made, made - asked};
+}
+
+/// Hours that hot water takes, by what coil and source pass on the mean, and what that leaves for the rooms.
+void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
+    constexpr Duration day = unit::hour(24.0);
+    if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, round_the_store);
+    if (!out.reheat) return;
+    const Power mean = out.reheat->heat / out.reheat->time;
+    out.hours_a_day = physics::time_for_hot_water(out.drawn, out.standing_loss.value_or(Energy{}), mean);
+    if (out.hours_a_day && *out.hours_a_day < day) {
+        out.load_with_hot_water = d.duty.source_load * (day / (day - *out.hours_a_day));
+    }
+}
+
+void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
+    if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
+    // The source reaches what its flow temperature leaves a coil to work with: 5 K, common practice, no source.
+    const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - TemperatureDifference::from_si(5.0));
+    const auto ratio = performance_at(job, h.source_flow.value);
+    const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
+    out.hot_cycle = physics::pasteurise({h.store.value, h.stored.value, h.hot_cycle.value, by_source, ratio.value_or(0.0),
+                                         h.hot_cycles_a_year->value});
+}
+
+void trace_reheat(Trace& trace, const job::HotWater& h, const HotWaterPlan& p) {
+    if (p.capacity) {
+        trace.step({"capacity while it heats the store", p.by_table ? "the maker's points, straight between them, on the design day" : "as stated",
+                    text(*p.capacity, unit::kilowatt, 2), ""});
+    }
+    if (p.transfer) {
+        trace.step({"heat through the exchanger for each kelvin", h.coil ? "C·(1 − exp(−UA/C)), C = m·c of the source's water"
+                    : "ε·C, counterflow, C = m·c on both sides", text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
+    }
+    if (p.reheat) {
+        trace.step({"time to heat the store", fmt::format("ρ·c·V·dT/dt = min(Φ, K·(θf − T)), from {} to {}", text(h.cold.value, unit::celsius, 1),
+                    text(h.stored.value, unit::celsius, 1)), text(p.reheat->time, unit::minute, 0), "heat-balance"});
+    }
+    if (p.flow_for_capacity) {
+        trace.step({"flow temperature that passes all of it at the end", "θ stored + Φ/K", text(*p.flow_for_capacity, unit::celsius, 1), "heat-balance"});
+    }
+}
+
+void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
+    trace.open(Subject::plant, "hot_water");
+    trace.step({"heat drawn a day", fmt::format("{} persons × {} from {} to {}", fixed(h.persons.value, 1), text(h.each.value, unit::litre, 0),
+                text(h.cold.value, unit::celsius, 1), text(h.drawn.value, unit::celsius, 1)), text(p.drawn, unit::kilowatt_hour, 2), "iapws-if97"});
+    trace.step({"store that holds a day's draw", fmt::format("V·(θd − θc)/(θs − θc)/{}", text(h.usable.value, unit::percent, 0)),
+                text(p.store_needed, unit::litre, 0), "heat-balance"});
+    trace_reheat(trace, h, p);
+    if (p.standing_loss) {
+        trace.step({"standing loss a day", "test loss × (θ stored − 20 °C)/45 K", text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
+    }
+    if (p.hours_a_day) {
+        trace.step({"time a day for hot water", "(drawn + standing loss)/mean power", text(*p.hours_a_day, unit::hour, 2), "heat-balance"});
+    }
+    if (p.load_with_hot_water) {
+        trace.step({"heating load in the hours left", fmt::format("{} × 24/(24 − {})", text(d.duty.source_load, unit::kilowatt, 2),
+                    fixed(p.hours_a_day->in(unit::hour), 2)), text(*p.load_with_hot_water, unit::kilowatt, 2), "heat-balance"});
+    }
+}
+
+}  // namespace
+
+std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& design, std::vector<Refusal>& refusals, Trace* trace) {
+    if (!job.hot_water) return {};
+    const auto& h = *job.hot_water;
+    const auto drawn = physics::daily_heat({h.persons.value, h.each.value, h.cold.value, h.drawn.value});
+    const auto needed = physics::store_volume(h.persons.value * h.each.value, h.cold.value, h.drawn.value, h.stored.value, h.usable.value);
+    if (!drawn || !needed) {
+        refusals.push_back({"hot_water.supply", h.place, fmt::format("water drawn at {} from a main at {} cannot come of a store at {}",
+                            text(h.drawn.value, unit::celsius, 1), text(h.cold.value, unit::celsius, 1), text(h.stored.value, unit::celsius, 1)),
+                            "`cold_c` must lie below `drawn_c`, and `drawn_c` not above `stored_c`"});
+        return {};
+    }
+    HotWaterPlan out;
+    out.drawn = *drawn;
+    out.store_needed = *needed;
+    const double share = h.store.value / *needed - 1.0;
+    out.store = Finding{Check::store_volume, share >= 0.0 ? Verdict::keep : Verdict::keep_noted, h.store.value.si(), needed->si(), share};
+    find_capacity(job, h, out);
+    find_transfer(h, design, out);
+    find_reheat(h, out);
+    find_hours(h, design, out);
+    find_hot_cycle(job, h, out);
+    if (trace != nullptr) trace_hot_water(*trace, h, design, out);
+    return out;
+}
 
 }  // namespace loopfolio::design

@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "design/depth_inputs.hpp"
+#include "design/input_kind.hpp"
+#include "design/plant_inputs.hpp"
+#include "design/season_inputs.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/job/job.hpp"
 
@@ -10,14 +14,6 @@
 #include <string>
 
 namespace loopfolio::design {
-
-/// How a register names and prints one kind of input.
-template <class U>
-struct InputKind {
-    const char* what;
-    const U& unit;
-    int decimals;
-};
 
 template <class J, class F>
 void visit_conditions(J& job, F&& visit) {
@@ -30,6 +26,7 @@ void visit_conditions(J& job, F&& visit) {
     visit(InputKind<Unit<PressureGradient>>{"preferred pressure gradient", unit::pascal_per_metre, 0}, "",
           c.gradient_preferred);
     visit(InputKind<CelsiusUnit>{"outdoor temperature on the milder day", unit::celsius, 1}, "", c.mild_day);
+    visit_allowances(c, visit);
     visit(InputKind<NumberUnit>{"glycol concentration", unit::percent, 1}, "", job.fluid.concentration);
 }
 
@@ -52,6 +49,7 @@ void visit_elements(Room& room, F&& visit) {
         visit(InputKind<Unit<Area>>{"area of element", unit::square_metre, 2}, subject, e.area);
         visit(U{"U-value of element", unit::watt_per_square_metre_kelvin, 2}, subject, e.u_value);
         visit(InputKind<NumberUnit>{"share of the design difference beyond element", unit::number, 2}, subject, e.factor);
+        visit_build_up(e, subject, visit);
         if (e.beyond_temperature) {
             visit(InputKind<CelsiusUnit>{"temperature beyond element", unit::celsius, 1}, subject, *e.beyond_temperature);
         }
@@ -68,6 +66,7 @@ void visit_rooms(J& job, F&& visit) {
         visit(InputKind<Unit<Length>>{"ceiling height", unit::metre, 2}, room.name, room.ceiling_height);
         visit(InputKind<CelsiusUnit>{"room temperature", unit::celsius, 1}, room.name, room.temperature);
         visit(InputKind<Unit<AirChangeRate>>{"air changes per hour", unit::per_hour, 2}, room.name, room.air_changes);
+        visit_ventilation(room, visit);
         if (room.fabric && !room.heat_loss_rate) visit_fabric(*room.fabric, room.name, visit);
         if (room.heat_loss_rate) {
             visit(InputKind<Unit<HeatFlux>>{"heat loss rate", unit::watt_per_square_metre, 1}, room.name,
@@ -93,6 +92,7 @@ void visit_plant(J& job, F&& visit) {
     for (auto& e : job.emitters) {
         visit(InputKind<Unit<Power>>{"emitter output at 50 K", unit::watt, 0}, e.id, e.output_at_50k);
         visit(InputKind<NumberUnit>{"emitter exponent", unit::number, 2}, e.id, e.exponent);
+        visit_rating(e, visit);
         visit(InputKind<Unit<Length>>{"emitter length", unit::millimetre, 0}, e.id, e.length);
         visit(InputKind<Unit<Length>>{"emitter height", unit::millimetre, 0}, e.id, e.height);
         visit(InputKind<Unit<Length>>{"pipe in the floor", unit::metre, 1}, e.id, e.loop_length);
@@ -139,6 +139,11 @@ void visit_inputs(J& job, F&& visit) {
     visit_conditions(job, visit);
     visit_rooms(job, visit);
     visit_plant(job, visit);
+    if (job.system_water) visit_system_water(*job.system_water, visit);
+    if (job.hot_water) visit_hot_water(*job.hot_water, visit);
+    if (job.sound) visit_sound(*job.sound, visit);
+    if (job.heat_source) visit_running(*job.heat_source, visit);
+    if (job.season) visit_season(*job.season, visit);
 }
 
 }  // namespace loopfolio::design

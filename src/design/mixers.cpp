@@ -59,7 +59,7 @@ void size_mixers(const job::Job& job, Design& d) {
         for (const auto& e : d.emitters) {
             if (e.mixer != static_cast<int>(m)) continue;
             sent += e.flow;
-            carried += e.load;
+            carried += e.load + e.downward;
         }
         r.flow = job.mixers[m].flow.value;
         r.return_ = r.flow;

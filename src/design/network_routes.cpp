@@ -90,7 +90,7 @@ bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& bu
         e.inlet = heat.emitters[i].inlet;
         if (!e.on_loop) continue;
         e.flow = size_of(flow[at(built.system.emitters[i].link)]);
-        if (e.flow > MassFlow{}) e.drop = e.load / (e.flow * d.state.specific_heat);
+        if (e.flow > MassFlow{}) e.drop = (e.load + e.downward) / (e.flow * d.state.specific_heat);
     }
     return true;
 }

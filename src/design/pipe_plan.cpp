@@ -58,6 +58,7 @@ network::PlanEmitter emitter_of(const job::Emitter& e, const EmitterResult& r, i
     out.length = path.length;
     out.loss_factor = path.loss_factor;
     out.valve_resistance = path.valve_resistance;
+    if (r.load > Power{}) out.beyond = r.downward / r.load;
     // An emitter of which nothing is known is still not open pipe: 10 Pa at 0.05 kg/s.
     if (path.loss_factor <= 0.0 && path.length <= Length{} && path.valve_resistance <= 0.0) out.square_resistance = 4000.0;
     return out;
@@ -188,10 +189,11 @@ DesignTask task_of(const job::Job& job, const Design& d, const network::BuiltNet
         const auto& r = d.emitters[i];
         if (r.load <= Power{}) continue;
         if (r.on_loop) {
-            drive += r.load / (d.state.specific_heat * d.drop);
+            drive += (r.load + r.downward) / (d.state.specific_heat * d.drop);
             continue;
         }
-        const physics::EmitterRating rating{job.emitters[i].output_at_50k.value, job.emitters[i].exponent.value};
+        const double both = 1.0 + r.downward / r.load;
+        const physics::EmitterRating rating{both * job.emitters[i].output_at_50k.value, job.emitters[i].exponent.value};
         out.task.emitters.push_back({built.system.emitters[i].link, r.flow, rating,
                                      job.rooms[static_cast<std::size_t>(r.room)].temperature.value});
         out.emitters.push_back(static_cast<int>(i));

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
+#include "design/derive.hpp"
+#include "design/trace_parts.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/design_allowance.hpp"
 #include "loopfolio/physics/fabric.hpp"
 #include "loopfolio/reference/reference.hpp"
 
@@ -72,6 +75,7 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     }
     trace.step({"thermal bridges", fmt::format("ΔU × exposed area / floor, ΔU = {}", u(f.thermal_bridge.value)),
                 per(a.bridges), f.thermal_bridge.source});
+    trace_air(trace, room);
     trace.step({"ventilation", fmt::format("c·n·h = {} × {} × {}", fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
                 fixed(room.air_changes.value.in(unit::per_hour), 2), fixed(room.ceiling_height.value.si(), 2)),
                 per(a.ventilation), std::string{reference::limits().air_heat_capacity_source}});
@@ -142,11 +146,13 @@ TemperatureDifference across(const job::Element& e, const job::Room& room, const
 void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m, TemperatureDifference difference) {
     for (std::size_t i = 0; i < room.elements.size(); ++i) {
         const auto& e = room.elements[i];
+        trace_build_up(trace, e, m.layered[i]);
         trace.step({e.name.empty() ? fmt::format("element {}", i + 1) : e.name,
                     fmt::format("A·(U{})·Δθ, A = {} m², U = {}", e.beyond == job::Beyond::room ? "" : " + ΔU",
                                 fixed(e.area.value.si(), 2), fixed(e.u_value.value.si(), 2)),
                     text(m.elements[i], unit::watt, 0), e.u_value.source});
     }
+    trace_air(trace, room);
     trace.step({"ventilation", fmt::format("c·n·V·Δθ = {} × {} × {} × {}",
                 fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
                 fixed(room.air_changes.value.in(unit::per_hour), 2),
@@ -165,6 +171,7 @@ ElementMethod by_elements(const job::Job& job, const job::Room& room, Temperatur
         const UValue u = e.u_value.value + (bridged ? room.element_thermal_bridge.value : UValue{});
         const Power loss = e.area.value * u * across(e, room, job, difference);
         m.elements.push_back(loss);
+        m.layered.push_back(transmittance_of(e));
         (inside ? m.to_rooms : m.to_outside) += loss;
     }
     const auto air = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
@@ -192,6 +199,16 @@ void adopt(const job::Room& room, RoomResult& r) {
     }
 }
 
+/// What the emitters must give beside the loss, so that the room warms up again after it was left to cool.
+void add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& r) {
+    if (c.intermittent_margin.given()) {
+        r.heat_up = physics::with_margin(r.loss, c.intermittent_margin.value).value_or(r.loss) - r.loss;
+    } else if (room.heat_up.given()) {
+        r.heat_up = physics::heat_up_power(room.floor_area.value, room.heat_up.value).value_or(Power{});
+    }
+    r.load = r.loss + r.heat_up;
+}
+
 constexpr double methods_apart = 0.25;
 constexpr double bare_loft = 1.0;   // W/(m2 K): a default above this stands for next to no insulation
 constexpr double least_usual_rate = 15.0, greatest_usual_rate = 250.0;   // W/m2
@@ -204,6 +221,11 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
     if (r.method == LossMethod::area && room.fabric && !room.heat_loss_rate &&
         room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value.si() > bare_loft) {
         flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
+    }
+    for (const auto& layered : r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {
+        if (layered && layered->upper / layered->lower > physics::greatest_limit_ratio) {
+            flags.push_back({Caveat::limits_apart, Subject::room, index, layered->upper / layered->lower});
+        }
     }
     const double rate = (r.loss / room.floor_area.value).si();
     if (rate < least_usual_rate || rate > greatest_usual_rate) {
@@ -222,6 +244,7 @@ void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
         if (trace != nullptr) trace->open(Subject::room, room.id);
         const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value, TemperatureDifference{});
         if (trace != nullptr) {
+            trace_outdoor(*trace, job.conditions);
             trace->step({"design difference", fmt::format("Δθ = room − outdoor = {} − ({})", fixed(room.temperature.value.celsius(), 1),
                          fixed(job.conditions.outdoor.value.celsius(), 1)), text(difference, unit::kelvin, 1), ""});
         }
@@ -229,6 +252,8 @@ void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
         if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
         adopt(room, r);
         if (trace != nullptr) trace->step({"heat loss adopted", "", text(r.loss, unit::watt, 0), ""});
+        add_allowance(job.conditions, room, r);
+        if (trace != nullptr) trace_allowance(*trace, job.conditions, room, r);
         flag_room(room, r, static_cast<int>(i), design.flags);
     }
 }

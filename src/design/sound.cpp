@@ -2,8 +2,68 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/sound.hpp"
 
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/sound.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+
 namespace loopfolio::design {
 
-std::optional<SoundPlan> plan_sound(const job::Job&, const Design&, Trace*) { return {}; }
+namespace {
+
+double directivity_of(job::SoundPlace place) {
+    switch (place) {
+        case job::SoundPlace::on_ground: return physics::directivity_on_ground;
+        case job::SoundPlace::by_wall: return physics::directivity_by_wall;
+        case job::SoundPlace::in_corner: return physics::directivity_in_corner;
+    }
+    return physics::directivity_on_ground;
+}
+
+std::string decibels(double level) { return fixed(level, 1) + " dB(A)"; }
+
+void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
+    trace.open(Subject::plant, "sound");
+    trace.step({"sound power level of the unit", "as the maker states it", decibels(s.power_level.value), ""});
+    trace.step({"level at the distance", fmt::format("Lp = Lw + 10·log₁₀(Q/(4π·r²)), Q = {}, r = {}", fixed(p.directivity, 0),
+                text(s.distance.value, unit::metre, 1)), decibels(p.at_distance), "iso-9613-2"});
+    if (s.barrier) {
+        trace.step({"behind what stands between", fmt::format("Lp − {}, as judged", decibels(s.barrier->value)), decibels(p.level), ""});
+    }
+    if (p.with_background) {
+        trace.step({"with what is heard there already", fmt::format("10·log₁₀(10^(Lp/10) + 10^(Lb/10)), Lb = {}",
+                    decibels(s.background->value)), decibels(*p.with_background), "iso-9613-2"});
+    }
+    if (p.far_enough) {
+        trace.step({"distance at which the unit alone keeps the limit", fmt::format("r for Lp = {}", decibels(s.limit->value)),
+                    text(*p.far_enough, unit::metre, 1), "iso-9613-2"});
+    }
+}
+
+}  // namespace
+
+std::optional<SoundPlan> plan_sound(const job::Job& job, const Design&, Trace* trace) {
+    if (!job.sound) return {};
+    const auto& s = *job.sound;
+    SoundPlan out;
+    out.directivity = directivity_of(s.standing);
+    const physics::SoundPath path{s.power_level.value, s.distance.value, out.directivity, s.barrier ? s.barrier->value : 0.0};
+    const auto level = physics::sound_pressure_level(path);
+    if (!level) return {};
+    out.level = *level;
+    out.at_distance = *level + path.barrier_reduction;
+    if (s.background) out.with_background = physics::sum_of_levels(std::array{out.level, s.background->value});
+    if (s.limit) {
+        const double heard = out.with_background.value_or(out.level);
+        // A level is no amount: its margin is the plain difference.
+        out.limit = Finding{Check::sound_level, heard <= s.limit->value ? Verdict::keep : Verdict::change, heard, s.limit->value,
+                            s.limit->value - heard};
+        out.far_enough = physics::distance_to_level(path, s.limit->value);
+    }
+    if (trace != nullptr) trace_sound(*trace, s, out);
+    return out;
+}
 
 }  // namespace loopfolio::design

@@ -71,7 +71,7 @@ std::optional<SourceLine> source_line(const job::Job& job, const Design& design)
         const auto capacity = physics::on_grid(table, outdoor, line.made.celsius());
         if (!capacity) return std::nullopt;
         const double share = std::max(0.0, (none - outdoor) / (none - design_day));
-        line.points.push_back({Temperature::from_celsius(outdoor), Power::from_si(*capacity), share * design.duty.source_load});
+        line.points.push_back({Temperature::from_celsius(outdoor), job.heat_source->number * Power::from_si(*capacity), share * design.duty.source_load});
     }
     if (line.points.size() < 2) return std::nullopt;
     line.balance = crossing(line.points);

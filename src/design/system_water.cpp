@@ -2,8 +2,169 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/system_water.hpp"
 
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/cycling.hpp"
+#include "loopfolio/reference/vessels.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <numbers>
+
 namespace loopfolio::design {
 
-std::optional<WaterPlan> plan_water(const job::Job&, const Design&, Trace*) { return {}; }
+namespace {
+
+constexpr double gravity = 9.80665;            // m/s2, exact by definition
+constexpr Power one_kilowatt = Power::from_si(1000.0);
+
+/// What stands on the emitters' side of a plate is filled apart from the heat source.
+bool source_apart(const job::Job& job) { return job.separation && job.separation->kind == job::SeparationKind::plate; }
+
+Volume in_pipe(Length bore, Length length) {
+    const double area = std::numbers::pi / 4.0 * bore.si() * bore.si();
+    return Volume::from_si(area * length.si());
+}
+
+void find_content(const job::Job& job, const job::SystemWater& w, const Design& d, WaterPlan& out) {
+    for (std::size_t i = 0; i < job.sections.size(); ++i) {
+        const auto& s = job.sections[i];
+        out.sections += static_cast<double>(d.sections[i].pipes) * in_pipe(s.bore.value, s.length.value);
+    }
+    for (const auto& e : job.emitters) {
+        if (e.content) out.emitters += e.content->value;
+        else if (!e.loop_pipe.empty()) out.emitters += in_pipe(reference::find_pipe(e.loop_pipe)->bore, e.loop_length.value);
+        else {
+            out.emitters += (e.output_at_50k.value / one_kilowatt) * w.content_of_rating.value * unit::litre;
+            ++out.emitters_by_rating;
+        }
+    }
+    if (w.source_content && !source_apart(job)) out.source = w.source_content->value;
+    if (job.separation && job.separation->volume) out.separation = job.separation->volume->value;
+    if (w.other_content) out.other = w.other_content->value;
+    out.content = out.sections + out.emitters + out.source + out.separation + out.other;
+}
+
+/// The vessel that EN 12828 asks for, and how the one there is or the next size up would stand.
+bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std::vector<Refusal>& refusals) {
+    const auto refuse = [&](const char* field, std::string rule, std::string hint) {
+        refusals.push_back({std::string{"system_water."} + field, w.place, std::move(rule), std::move(hint)});
+        return false;
+    };
+    out.fill = w.fill_temperature.value;
+    out.highest = w.highest_temperature.value;
+    const auto share = physics::expansion_share(d.fluid, out.fill, out.highest);
+    const auto cold = physics::state_of(d.fluid, out.fill);
+    if (!share || !cold) {
+        return refuse("highest_temperature_c", fmt::format("the fluid has no density from {} to {}", text(out.fill, unit::celsius, 1),
+                      text(out.highest, unit::celsius, 1)), "it must lie above `fill_temperature_c` and inside the fluid's range");
+    }
+    out.expansion = *share;
+    out.table_expansion = physics::table_expansion_share(out.highest).value_or(0.0);
+    const auto least = physics::least_precharge(Pressure::from_si(cold->density.si() * gravity * w.height.value.si()));
+    if (!least) return refuse("height_m", "no precharge can be found for it", "it is the height of the highest water over the vessel");
+    out.precharge = w.precharge ? w.precharge->value : *least;
+    const physics::VesselDemand demand{out.content, out.expansion, out.precharge, w.safety_valve.value};
+    const auto size = physics::vessel_size(demand);
+    if (!size) {
+        return refuse("safety_valve_bar", fmt::format("leaves no room over the precharge of {}", text(out.precharge, unit::bar, 2)),
+                      "the highest pressure in use, 0.5 bar under the valve, must lie above the precharge");
+    }
+    out.vessel = *size;
+    out.next_vessel = physics::smallest_size(reference::vessel_sizes().sizes, size->least);
+    const auto chosen = w.vessel ? std::optional{w.vessel->value} : out.next_vessel;
+    if (chosen) out.pressures = physics::vessel_pressures(demand, *chosen, w.cold_fill ? std::optional{w.cold_fill->value} : std::nullopt);
+    if (out.pressures) out.second_opinion = physics::bs7074_vessel(out.content, out.expansion, out.pressures->fill, size->highest);
+    return true;
+}
+
+void judge_vessel(const job::SystemWater& w, WaterPlan& out) {
+    if (!w.vessel) return;
+    const double margin = w.vessel->value / out.vessel.least - 1.0;
+    out.vessel_size = Finding{Check::vessel_size, margin >= 0.0 ? Verdict::keep : Verdict::change, w.vessel->value.si(),
+                              out.vessel.least.si(), margin};
+    if (!out.pressures) return;
+    const double final = out.pressures->final.si(), allowed = out.pressures->allowed.si();
+    out.valve_margin = Finding{Check::vessel_pressure, final <= allowed ? Verdict::keep : Verdict::change, final, allowed,
+                               (allowed - final) / allowed};
+}
+
+/// Concentrate that makes the mixture: a share of the volume, or what the mass of glycol fills by itself at 20 °C.
+std::optional<Volume> concentrate(const job::FluidChoice& f, const Design& d, Volume content) {
+    if (f.kind == job::FluidName::water) return {};
+    if (f.basis == job::ConcentrationBasis::volume) return f.concentration.value * content;
+    double low = 0.0, high = 0.6;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = 0.5 * (low + high);
+        const auto mass = physics::mass_fraction_from_volume(d.fluid.kind, middle);
+        if (!mass) return {};
+        (*mass < d.fluid.mass_fraction ? low : high) = middle;
+    }
+    return 0.5 * (low + high) * content;
+}
+
+void judge_frost(const job::SystemWater& w, const Design& d, WaterPlan& out) {
+    if (!w.frost || w.antifreeze_valves) return;
+    const double freezing = d.freezing ? d.freezing->celsius() : 0.0, wanted = w.frost->value.celsius();
+    out.frost = Finding{Check::frost_protection, freezing <= wanted ? Verdict::keep : Verdict::change, freezing, wanted, wanted - freezing};
+}
+
+void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out) {
+    if (w.defrost_heat) out.for_defrost = physics::volume_holding(w.defrost_heat->value, w.defrost_fall.value, d.state);
+    if (w.least_volume) out.open_needed = w.least_volume->value;
+    if (out.for_defrost) out.open_needed = std::max(out.open_needed.value_or(Volume{}), *out.for_defrost);
+    if (!out.open_needed) return;
+    const Volume open = w.always_open ? w.always_open->value : out.content;
+    const double margin = open / *out.open_needed - 1.0;
+    out.open_volume = Finding{Check::open_volume, margin >= 0.0 ? Verdict::keep : Verdict::change, open.si(), out.open_needed->si(), margin};
+}
+
+void trace_content(Trace& trace, const WaterPlan& p) {
+    const auto litres = [](Volume volume) { return text(volume, unit::litre, 1); };
+    trace.step({"content of the system", fmt::format("pipes {} + emitters {} + heat source {} + buffer {} + other {}", litres(p.sections),
+                litres(p.emitters), litres(p.source), litres(p.separation), litres(p.other)), litres(p.content), ""});
+    trace.step({"expansion", fmt::format("ρ({})/ρ({}) − 1", text(p.fill, unit::celsius, 0), text(p.highest, unit::celsius, 0)),
+                text(p.expansion, unit::percent, 3), "iapws-if97"});
+    trace.step({"expansion by the standard's table, for comparison", "(0.31 + 3.9e-4·θ²) %", text(p.table_expansion, unit::percent, 3), "en-12828"});
+}
+
+void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
+    const auto litres = [](Volume volume) { return text(volume, unit::litre, 1); };
+    const auto bars = [](Pressure pressure) { return text(pressure, unit::bar, 2); };
+    trace.open(Subject::plant, "system_water");
+    trace_content(trace, p);
+    trace.step({"precharge", w.precharge ? "as stated" : "static height, 0.7 bar at least", bars(p.precharge), "en-12828"});
+    trace.step({"highest pressure in use", fmt::format("safety valve {} less 0.5 bar, or 0.9 of it above 5 bar", bars(w.safety_valve.value)),
+                bars(p.vessel.highest), "en-12828"});
+    trace.step({"least expansion vessel", fmt::format("(Ve + Vwr)·(pe + 1)/(pe − p0), Ve = {}, Vwr = {}", litres(p.vessel.expansion),
+                litres(p.vessel.reserve)), litres(p.vessel.least), "en-12828"});
+    if (p.second_opinion) {
+        trace.step({"a second opinion, without reserve", "e·C/(1 − P1/P2), absolute", litres(*p.second_opinion), "bs-7074-1"});
+    }
+    if (p.pressures) {
+        trace.step({"cold fill", "Vn·(p0 + 1)/(Vn − Vwr) − 1, or as stated", bars(p.pressures->fill), "en-12828"});
+        trace.step({"final pressure", "from the cold fill, with the expansion taken up", bars(p.pressures->final), "en-12828"});
+    }
+    if (p.for_defrost) {
+        trace.step({"water that one defrost needs", "Q/(ρ·c·Δθ)", litres(*p.for_defrost), "heat-balance"});
+    }
+}
+
+}  // namespace
+
+std::optional<WaterPlan> plan_water(const job::Job& job, const Design& design, std::vector<Refusal>& refusals, Trace* trace) {
+    if (!job.system_water) return {};
+    const auto& w = *job.system_water;
+    WaterPlan out;
+    find_content(job, w, design, out);
+    if (!find_vessel(w, design, out, refusals)) return {};
+    judge_vessel(w, out);
+    out.glycol = concentrate(job.fluid, design, out.content);
+    judge_frost(w, design, out);
+    if (w.inhibitor_dose) out.inhibitor = w.inhibitor_dose->value * out.content;
+    find_open_volume(w, design, out);
+    if (trace != nullptr) trace_water(*trace, w, out);
+    return out;
+}
 
 }  // namespace loopfolio::design

@@ -20,6 +20,7 @@ struct Draft {
     std::vector<Mapping> emitters;
     std::vector<Mapping> sections;
     std::optional<Mapping> heat_source;
+    std::optional<Mapping> season;
     std::vector<Mapping> mixers;
     std::vector<Mapping> further_circulators;
 };
@@ -39,12 +40,18 @@ void read_hot_water(const Mapping& top, Draft& draft);
 void read_sound(const Mapping& top, Draft& draft);
 
 [[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
+/// What an element is made of, where no U-value stands for it: layers, or a slab by its edge.
+void read_build_up(const Mapping& m, Element& element);
+/// Whichever of the ways to state an output stands there, and what lowers it.
+void read_rating(const Mapping& m, Emitter& emitter);
 [[nodiscard]] Circulator read_circulator(const Mapping& m);
 /// A flow that may be written in litres a minute or in litres a second, but not in both.
 [[nodiscard]] Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second);
 
 // What holds between fields; each reports through the mappings of the draft.
 void check_temperatures(const Draft& draft);
+/// What a season needs of the heat source and the conditions.
+void check_season(const Draft& draft);
 void check_ids(const Draft& draft);
 void check_references(const Draft& draft);
 void check_pipework(const Draft& draft);

@@ -10,6 +10,7 @@
 #include "loopfolio/yaml/tree.hpp"
 
 #include <concepts>
+#include <initializer_list>
 #include <optional>
 #include <span>
 #include <string>
@@ -64,6 +65,8 @@ void complain(const Mapping& m, std::string_view key, std::string rule, std::str
 /// Reports a key that is missing because of what stands beside it.
 void demand(const Mapping& m, std::string_view key, std::string why, std::string hint = {});
 void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
+/// Complains unless exactly one of `keys` stands there; `what` is what each of them says. True where one does.
+bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, const std::string& what);
 
 [[nodiscard]] std::string text_at(const Mapping& m, std::string_view key);
 /// An id as written, even where its letters are refused, so that what names it is not refused too.
@@ -71,6 +74,8 @@ void warn(const Mapping& m, std::string_view key, std::string rule, std::string 
 [[nodiscard]] std::vector<std::string> texts_at(const Mapping& m, std::string_view key);
 [[nodiscard]] bool flag_at(const Mapping& m, std::string_view key, bool otherwise);
 [[nodiscard]] std::optional<double> plain_at(const Mapping& m, std::string_view key);
+/// Up to `most` numbers of a list, each in the range of the key.
+[[nodiscard]] std::vector<double> numbers_at(const Mapping& m, std::string_view key, std::size_t most);
 [[nodiscard]] std::optional<int> whole_at(const Mapping& m, std::string_view key);
 
 /// `Solid brick` as `solid_brick`: how a name would be written here.

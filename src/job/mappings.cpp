@@ -221,6 +221,25 @@ void warn(const Mapping& m, std::string_view key, std::string rule, std::string 
         Severity::warning);
 }
 
+bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, const std::string& what) {
+    if (m.node == nullptr) return false;
+    std::vector<std::string_view> there;
+    for (const auto key : keys) {
+        if (has(m, key)) there.push_back(key);
+    }
+    const auto meant = [&](const Entry& entry) {   // a slip in one of the keys is told already
+        if (find_field(*m.keys, entry.key) != nullptr) return false;
+        return std::ranges::find(keys, suggestion_for(*m.keys, entry).key) != keys.end();
+    };
+    if (there.empty() && std::ranges::none_of(m.node->entries, meant)) {
+        add(m, "", m.node->place, "", what + " is missing", "add " + listed(std::vector<std::string_view>{keys}));
+    }
+    for (std::size_t i = 1; i < there.size(); ++i) {
+        complain(m, there[i], "stands beside `" + std::string{there[0]} + "`: each says " + what, "keep one of them");
+    }
+    return there.size() == 1;
+}
+
 void demand(const Mapping& m, std::string_view key, std::string why, std::string hint) {
     if (m.node == nullptr || has(m, key)) return;
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));

@@ -89,6 +89,30 @@ std::optional<double> plain_at(const Mapping& m, std::string_view key) {
     return ranged(m, key, *find_field(*m.keys, key));
 }
 
+std::vector<double> numbers_at(const Mapping& m, std::string_view key, std::size_t most) {
+    const Field& field = *find_field(*m.keys, key);
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return {};
+    const bool is_list = node->kind == Node::Kind::list;
+    const std::span<const Node> items = is_list ? std::span{node->items} : std::span{node, 1};
+    if (items.empty() || items.size() > most) {
+        complain(m, key, "must have between 1 and " + std::to_string(most) + " numbers, and has " + std::to_string(items.size()));
+        return {};
+    }
+    std::vector<double> out;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        // Read as the value of a key without a name, so that it has a path and a place of its own.
+        Field item = field;
+        item.key = "";
+        const Group keys{"", {&item, 1}};
+        const Node holder{Node::Kind::mapping, items[i].place, {}, false, {}, {{"", items[i].place, items[i]}}};
+        const std::string path = path_of(m, key) + (is_list ? "[" + std::to_string(i) + "]" : "");
+        const Mapping one{m.reading, &holder, path, &keys, m.owner};
+        if (const auto value = ranged(one, "", item)) out.push_back(*value);
+    }
+    return out;
+}
+
 std::optional<int> whole_at(const Mapping& m, std::string_view key) {
     const auto value = plain_at(m, key);
     if (!value) return std::nullopt;

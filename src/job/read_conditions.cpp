@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
 
+#include "loopfolio/reference/allowances.hpp"
+
 #include <array>
 
 namespace loopfolio::job {
@@ -43,6 +45,33 @@ FluidChoice read_fluid(const Mapping& m) {
     return out;
 }
 
+/// Stated, or the row of the standard's table; the reference key says which.
+Input<HeatFlux> read_heat_up(const Mapping& m) {
+    const auto table = open_child(m, "heat_up", group("heat_up"));
+    if (!table) return input_at(m, "heat_up_w_per_m2", unit::watt_per_square_metre);
+    const auto fall = whole_at(*table, "fall_k"), hours = whole_at(*table, "hours");
+    if (!fall || !hours) return {};
+    const auto row = reference::heat_up_allowance(*fall, *hours);
+    if (!row) return {};
+    auto out = Input<HeatFlux>::filled(row->allowance, std::string{row->source});
+    out.place = place_at(m, "heat_up");
+    return out;
+}
+
+/// Keys that need one another, and ways to say the same.
+void check_pairs(const Mapping& m) {
+    if (has(m, "lapse_k_per_100m")) demand(m, "height_above_station_m", "what the lapse counts on is not given");
+    if (has(m, "leakage_divisor")) demand(m, "leakage_at_50_pa_per_hour", "what the divisor divides is not given");
+    if (has(m, "heat_up") && has(m, "heat_up_w_per_m2")) {
+        complain(m, "heat_up_w_per_m2", "says the same as `heat_up`", "keep one of the two");
+    }
+    const bool heat_up = has(m, "heat_up") || has(m, "heat_up_w_per_m2");
+    if (heat_up && has(m, "intermittent_margin_percent")) {
+        complain(m, "intermittent_margin_percent", "would allow for warming up twice, beside the heat-up allowance",
+                 "keep one of the two");
+    }
+}
+
 }  // namespace
 
 void read_conditions(const Mapping& top, Draft& draft) {
@@ -57,7 +86,15 @@ void read_conditions(const Mapping& top, Draft& draft) {
             input_at(m, "velocity_limit_m_per_s", unit::metre_per_second),
             input_at(m, "gradient_preferred_pa_per_m", unit::pascal_per_metre),
             input_at(m, "mild_day_temperature_c", unit::celsius),
+            input_at(m, "height_above_station_m", unit::metre),
+            input_at(m, "lapse_k_per_100m", unit::kelvin_per_100_metres),
+            {},
+            input_at(m, "leakage_at_50_pa_per_hour", unit::per_hour),
+            input_at(m, "leakage_divisor", unit::number),
+            read_heat_up(m),
+            input_at(m, "intermittent_margin_percent", unit::percent),
         };
+        check_pairs(m);
         const Conditions& c = draft.job.conditions;
         if (c.velocity_preferred.given() && c.velocity_limit.given() &&
             c.velocity_preferred.value > c.velocity_limit.value) {

@@ -28,6 +28,7 @@ void read_parts(const Mapping& top, Draft& draft) {
 
 void check(const Draft& draft) {
     check_temperatures(draft);
+    check_season(draft);
     check_ids(draft);
     check_references(draft);
     check_pipework(draft);

@@ -74,7 +74,6 @@ void read_emitters(const Mapping& top, Draft& draft) {
         out.at = id_at(m, "at");
         out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
         out.kind = name_at(m, "kind", "kind of emitter", kinds);
-        out.output_at_50k = input_at(m, "output_at_50k_w", unit::watt);
         out.exponent = input_at(m, "exponent", unit::number);
         out.length = input_at(m, "length_mm", unit::millimetre);
         out.height = input_at(m, "height_mm", unit::millimetre);
@@ -84,7 +83,9 @@ void read_emitters(const Mapping& top, Draft& draft) {
         if (const auto loop = open_child(m, "loop", group("loop"))) {
             out.loop_pipe = name_at(*loop, "pipe", "pipe", pipes);
             out.loop_length = input_at(*loop, "length_m", unit::metre);
+            if (!has(m, "floor")) demand(*loop, "length_m", "without `floor` nothing tells how long it is");
         }
+        read_rating(m, out);
         out.fittings = read_fittings(m);
         out.connection = name_at(m, "connection", "pipe", pipes);
         out.existing = existing_at(m);

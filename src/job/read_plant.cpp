@@ -11,6 +11,9 @@ namespace loopfolio::job {
 
 namespace {
 
+/// To a hundredth: a temperature must not show the tail of its binary form.
+std::string rounded(double celsius) { return decimal(std::round(celsius * 100.0) / 100.0); }
+
 /// At one outdoor temperature a higher flow temperature never makes heat more easily.
 void check_performance(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
     if (points.size() != items.size()) return;
@@ -48,10 +51,37 @@ void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
     for (const double outdoor : outdoors) {
         for (const double flow : flows) {
             if (there.contains({outdoor, flow})) continue;
-            complain(m, "points", "have a hole: none at " + decimal(std::round(outdoor * 100.0) / 100.0) + " °C outdoors and " +
-                     decimal(std::round(flow * 100.0) / 100.0) + " °C flow",
+            complain(m, "points", "have a hole: none at " + rounded(outdoor) + " °C outdoors and " +
+                     rounded(flow) + " °C flow",
                      "give every outdoor temperature with every flow temperature");
             return;
+        }
+    }
+}
+
+/// Colder air gives less heat: more at a colder outdoor temperature is a slip, or a machine to ask about.
+void check_cold(const Mapping& m, const std::vector<PerformancePoint>& sorted) {
+    for (std::size_t i = 0; i < sorted.size(); ++i) {
+        const auto warmer = std::find_if(sorted.begin() + static_cast<std::ptrdiff_t>(i) + 1, sorted.end(), [&](const auto& p) {
+            return p.flow == sorted[i].flow && p.outdoor > sorted[i].outdoor;
+        });
+        if (warmer == sorted.end() || !warmer->capacity || !sorted[i].capacity || *sorted[i].capacity <= *warmer->capacity) continue;
+        warn(m, "points", "have more capacity at " + rounded(sorted[i].outdoor.celsius()) + " °C outdoors than at " +
+             rounded(warmer->outdoor.celsius()) + " °C, with the same flow temperature", "check the two rows against the maker's table");
+        return;
+    }
+}
+
+/// Least outputs belong to a grid as well: at every point or at none, and no more than the capacity.
+void check_least(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
+    if (points.size() != items.size()) return;
+    const bool some = std::ranges::any_of(points, [](const auto& p) { return p.least.has_value(); });
+    for (std::size_t i = 0; some && i < points.size(); ++i) {
+        if (!points[i].least) {
+            demand(items[i], "least_kw", "other points state it", "give it at every point, or once as `minimum_output_kw`");
+            return;
+        } else if (points[i].capacity && *points[i].least > *points[i].capacity) {
+            complain(items[i], "least_kw", "must not be above the capacity");
         }
     }
 }
@@ -66,12 +96,15 @@ void read_performance(const Mapping& m, HeatSource& out) {
         if (!outdoor || !flow || !ratio) continue;
         PerformancePoint p{Temperature::from_celsius(*outdoor), Temperature::from_celsius(*flow), {}, *ratio, {}};
         if (const auto kilowatts = plain_at(item, "capacity_kw")) p.capacity = unit::kilowatt(*kilowatts);
+        if (const auto kilowatts = plain_at(item, "least_kw")) p.least = unit::kilowatt(*kilowatts);
         if (item.node != nullptr) p.place = item.node->place;
         out.performance.push_back(p);
     }
     check_performance(items, out.performance);
+    check_least(items, out.performance);
     if (out.performance.size() == items.size()) check_grid(m, out.performance);
     std::ranges::sort(out.performance, {}, [](const PerformancePoint& p) { return std::pair{p.outdoor, p.flow}; });
+    check_cold(m, out.performance);
 }
 
 }  // namespace
@@ -86,6 +119,31 @@ Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::st
 
 namespace {
 
+/// What part load, cold and several units make of it.
+void read_running(const Mapping& m, HeatSource& out) {
+    out.least_output = if_given(input_at(m, "minimum_output_kw", unit::kilowatt));
+    out.defrost_derating = if_given(input_at(m, "defrost_derating_percent", unit::percent));
+    out.defrost_from = input_at(m, "defrost_from_c", unit::celsius);
+    out.defrost_to = input_at(m, "defrost_to_c", unit::celsius);
+    out.number = whole_at(m, "number").value_or(1);
+    out.backup = if_given(input_at(m, "backup_kw", unit::kilowatt));
+    out.least_run = if_given(input_at(m, "minimum_run_min", unit::minute));
+    out.allowed_swing = if_given(input_at(m, "allowed_swing_k", unit::kelvin));
+    const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
+    if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
+    if (has(m, "defrost_derating_percent")) {
+        demand(m, "defrost_from_c", "defrosting takes its share between two outdoor temperatures");
+        demand(m, "defrost_to_c", "defrosting takes its share between two outdoor temperatures");
+    }
+    for (const auto key : {"defrost_from_c", "defrost_to_c"}) {
+        if (has(m, key)) demand(m, "defrost_derating_percent", "its range is given");
+    }
+    if (out.defrost_from.given() && out.defrost_to.given() && out.defrost_to.value <= out.defrost_from.value) {
+        complain(m, "defrost_to_c", "must be above `defrost_from_c`");
+    }
+    if (has(m, "minimum_run_min")) demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");
+}
+
 HeatSource read_heat_source(const Mapping& m) {
     HeatSource out;
     out.name = text_at(m, "name");
@@ -99,6 +157,7 @@ HeatSource read_heat_source(const Mapping& m) {
     out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
     out.pressure_drop_flow =
         if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
+    read_running(m, out);
     out.flammable_refrigerant = flag_at(m, "flammable_refrigerant", false);
     out.replaces_gas_appliance = flag_at(m, "replaces_gas_appliance", false);
     const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");

@@ -60,6 +60,22 @@ void check_beyond(const Mapping& m, Beyond beyond) {
     if (takes_factor && has(m, "factor") && has(m, "beyond_temperature_c")) {
         complain(m, "factor", "says the same as `beyond_temperature_c`", "keep one of the two");
     }
+    if (!has(m, "space")) return;
+    if (beyond != Beyond::unheated) complain(m, "space", "is read only with `beyond: unheated`");
+    for (const std::string_view key : {"factor", "beyond_temperature_c"}) {
+        if (has(m, key)) complain(m, key, "says the same as `space`", "keep one of the two");
+    }
+}
+
+std::optional<UnheatedSpace> read_space(const Mapping& m) {
+    const auto s = open_child(m, "space", group("space"));
+    if (!s) return {};
+    UnheatedSpace out{input_at(*s, "to_rooms_w_per_k", unit::watt_per_kelvin),
+                      input_at(*s, "to_outside_w_per_k", unit::watt_per_kelvin)};
+    if (out.to_rooms.given() && out.to_outside.given() && out.to_rooms.value + out.to_outside.value <= HeatLossCoefficient{}) {
+        complain(m, "space", "must lose heat or take it: one of the two above 0");
+    }
+    return out;
 }
 
 Element read_element(const Mapping& m) {
@@ -68,14 +84,28 @@ Element read_element(const Mapping& m) {
     out.kind = choice_at(m, "kind", "element", std::span<const Named<ElementKind>>{element_kinds})
                    .value_or(ElementKind::wall);
     out.area = input_at(m, "area_m2", unit::square_metre);
-    out.u_value = input_at(m, "u_value_w_per_m2k", unit::watt_per_square_metre_kelvin);
     const auto beyond = choice_at(m, "beyond", "side", std::span<const Named<Beyond>>{beyond_names});
     out.beyond = beyond.value_or(Beyond::outside);
     out.beyond_room = id_at(m, "room");
     out.beyond_temperature = if_given(input_at(m, "beyond_temperature_c", unit::celsius));
     out.factor = input_at(m, "factor", unit::number);
-    if (beyond || !has(m, "beyond")) check_beyond(m, out.beyond);
+    out.space = read_space(m);
+    if (beyond || !has(m, "beyond")) {
+        check_beyond(m, out.beyond);
+        read_build_up(m, out);
+    }
     return out;
+}
+
+std::optional<MechanicalVentilation> read_ventilation(const Mapping& m) {
+    const auto v = open_child(m, "mechanical_ventilation", group("mechanical_ventilation"));
+    if (!v) return {};
+    if (has(m, "air_changes_per_hour")) {
+        complain(m, "air_changes_per_hour", "stands beside `mechanical_ventilation`, which gives it", "keep one of the two");
+    }
+    return MechanicalVentilation{input_at(*v, "supply_per_hour", unit::per_hour),
+                                 input_at(*v, "recovery_percent", unit::percent),
+                                 input_at(*v, "infiltration_per_hour", unit::per_hour)};
 }
 
 Room read_basics(const Mapping& m) {
@@ -92,6 +122,8 @@ Room read_basics(const Mapping& m) {
     out.ceiling_height = input_at(m, "ceiling_height_m", unit::metre);
     out.temperature = input_at(m, "temperature_c", unit::celsius);
     out.air_changes = input_at(m, "air_changes_per_hour", unit::per_hour);
+    out.ventilation = read_ventilation(m);
+    out.heat_up = input_at(m, "heat_up_w_per_m2", unit::watt_per_square_metre);
     return out;
 }
 
@@ -122,6 +154,10 @@ void read_rooms(const Mapping& top, Draft& draft) {
     for (const auto& m : draft.rooms) {
         Room room = read_basics(m);
         read_heat_loss(m, room, draft.elements.emplace_back());
+        if (room.ventilation && !room.ventilation->infiltration.given() && !draft.job.conditions.leakage_at_50_pa.given()) {
+            complain(m, "mechanical_ventilation", "says nothing of leaks", "add `infiltration_per_hour` here or "
+                     "`leakage_at_50_pa_per_hour` under `conditions`");
+        }
         draft.job.rooms.push_back(std::move(room));
     }
 }

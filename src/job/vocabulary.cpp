@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "job/vocabulary.hpp"
 
+#include "job/depth_fields.hpp"
 #include "job/field_makers.hpp"
 #include "job/plant_fields.hpp"
 #include "job/season_fields.hpp"
@@ -65,6 +66,14 @@ constexpr std::array conditions_fields{
     measure("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second),
     measure("gradient_preferred_pa_per_m", optional, 20, 5000, unit::pascal_per_metre),
     measure("mild_day_temperature_c", optional, -20, 18, unit::celsius),
+    measure("height_above_station_m", optional, 0, 1000, unit::metre,
+            "a house below the station keeps the station's temperature"),
+    measure("lapse_k_per_100m", depends, 0, 2, unit::kelvin_per_100_metres),
+    measure("leakage_at_50_pa_per_hour", optional, 0.1, 30, unit::per_hour),
+    measure("leakage_divisor", depends, 5, 50, unit::number),
+    mapping("heat_up", depends),
+    measure("heat_up_w_per_m2", depends, 0, 100, unit::watt_per_square_metre),
+    measure("intermittent_margin_percent", depends, 0, 100, unit::percent),
 };
 constexpr std::array fluid_fields{
     choice("kind", always),
@@ -78,6 +87,8 @@ constexpr std::array room_fields{
     measure("ceiling_height_m", always, 1.5, 8, unit::metre),
     measure("temperature_c", optional, 5, 30, unit::celsius),
     measure("air_changes_per_hour", optional, 0, 20, unit::per_hour),
+    mapping("mechanical_ventilation", depends),
+    measure("heat_up_w_per_m2", depends, 0, 100, unit::watt_per_square_metre),
     mapping("fabric", depends),
     measure("heat_loss_rate_w_per_m2", depends, 1, 300, unit::watt_per_square_metre),
     list("elements", depends, 1, 100),
@@ -100,10 +111,14 @@ constexpr std::array fabric_fields{
 constexpr std::array element_fields{
     choice("kind", always), maybe_line("name"),
     measure("area_m2", always, 0.01, 500, unit::square_metre),
-    measure("u_value_w_per_m2k", always, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    measure("u_value_w_per_m2k", depends, 0.05, 8, unit::watt_per_square_metre_kelvin),
+    list("layers", depends, 1, 20),
+    measure("perimeter_m", depends, 0.1, 200, unit::metre),
+    measure("insulation_m2k_per_w", depends, 0, 10, unit::square_metre_kelvin_per_watt),
     choice("beyond", optional), id("room", depends),
     measure("beyond_temperature_c", depends, -40, 40, unit::celsius),
     measure("factor", depends, 0, 1, unit::number),
+    mapping("space", depends),
 };
 
 constexpr std::array emitter_fields{
@@ -112,14 +127,19 @@ constexpr std::array emitter_fields{
     measure("temperature_drop_k", optional, 1, 30, unit::kelvin),
     measure("valves_kv_m3_per_h", optional, 0.01, 20, kv_unit),
     mapping("loop", optional),
-    measure("output_at_50k_w", always, 20, 20'000, unit::watt),
+    measure("output_at_50k_w", depends, 20, 20'000, unit::watt),
+    mapping("rated_at", depends), mapping("fan", depends), mapping("floor", depends),
+    Field{"sections", Form::whole, depends, 1, 100},
+    measure("output_of_section_w", depends, 5, 1000, unit::watt),
+    measure("output_per_metre_w", depends, 20, 6000, unit::watt),
+    lines("derating", optional, 8),
     measure("exponent", optional, 1.0, 1.6, unit::number),
     measure("length_mm", optional, 100, 20'000, unit::millimetre),
     measure("water_content_l", optional, 0.1, 200, unit::litre),
     measure("height_mm", optional, 50, 3'000, unit::millimetre),
     choice("connection", optional), list("fittings", optional, 0, 50), choice("state", optional),
 };
-constexpr std::array loop_fields{choice("pipe", always), measure("length_m", always, 1, 300, unit::metre)};
+constexpr std::array loop_fields{choice("pipe", always), measure("length_m", depends, 1, 300, unit::metre)};
 constexpr std::array fitting_fields{
     choice("kind", always),
     Field{"count", Form::whole, always, 0, 1000},
@@ -146,6 +166,14 @@ constexpr std::array heat_source_fields{
     measure("pressure_drop_kpa", depends, 0, 200, unit::kilopascal),
     measure("pressure_drop_flow_l_per_min", depends, 0.1, 300, unit::litre_per_minute),
     measure("pressure_drop_flow_l_per_s", depends, 0.001, 5, unit::litre_per_second),
+    measure("minimum_output_kw", optional, 0.1, 100, unit::kilowatt),
+    measure("defrost_derating_percent", optional, 0, 60, unit::percent),
+    measure("defrost_from_c", depends, -25, 15, unit::celsius),
+    measure("defrost_to_c", depends, -25, 15, unit::celsius),
+    Field{"number", Form::whole, optional, 1, 8},
+    measure("backup_kw", optional, 0, 50, unit::kilowatt),
+    measure("minimum_run_min", optional, 1, 120, unit::minute),
+    measure("allowed_swing_k", depends, 1, 20, unit::kelvin),
     flag("flammable_refrigerant"), flag("replaces_gas_appliance"),
 };
 constexpr std::array performance_fields{maybe_text("source"), list("points", always, 1, 400)};
@@ -153,6 +181,7 @@ constexpr std::array performance_point_fields{
     Field{"outdoor_c", Form::plain, always, -30, 30, "°C", "_c"},
     Field{"flow_c", Form::plain, always, 20, 85, "°C", "_c"},
     Field{"capacity_kw", Form::plain, optional, 0.1, 200, "kW", "_kw"},
+    Field{"least_kw", Form::plain, optional, 0.1, 200, "kW", "_kw"},
     Field{"ratio", Form::plain, always, 1, 10},
 };
 constexpr std::array circulator_fields{
@@ -204,10 +233,19 @@ constexpr std::array groups{
     Group{"rooms", room_fields},
     Group{"fabric", fabric_fields},
     Group{"elements", element_fields},
+    Group{"layers", layer_fields},
+    Group{"bridge", bridge_fields},
+    Group{"space", space_fields},
+    Group{"mechanical_ventilation", mechanical_ventilation_fields},
+    Group{"heat_up", heat_up_fields},
     Group{"emitters", emitter_fields},
     Group{"pipework", pipework_fields},
     Group{"sections", section_fields},
     Group{"loop", loop_fields},
+    Group{"rated_at", rated_at_fields},
+    Group{"fan", fan_fields},
+    Group{"speeds", speed_fields},
+    Group{"floor", floor_fields},
     Group{"fittings", fitting_fields},
     Group{"heat_source", heat_source_fields},
     Group{"performance", performance_fields},
@@ -222,6 +260,7 @@ constexpr std::array groups{
     Group{"supply", supply_fields},
     Group{"system_water", system_water_fields},
     Group{"season", season_fields},
+    Group{"bins", bin_fields},
     Group{"sound", sound_fields},
     Group{"a value", value_fields},
 };

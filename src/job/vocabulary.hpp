@@ -19,6 +19,7 @@ enum class Form {
     flag,       ///< `true` or `false`
     date,       ///< YYYY-MM-DD
     texts,      ///< a list of texts, or one text
+    numbers,    ///< a list of plain numbers, or one
     mapping,
     list,       ///< a list of mappings
 };

@@ -138,7 +138,7 @@ private:
         link.loss_factor = e.loss_factor;
         link.valve_resistance = e.valve_resistance;
         link.square_resistance = e.square_resistance;
-        out_.system.emitters.push_back({add_link(link, {}), e.rating, e.room});
+        out_.system.emitters.push_back({add_link(link, {}), e.rating, e.room, e.beyond});
     }
 
     void add_source(const PlanSource& s) {

@@ -21,6 +21,7 @@ void check_room(Refusals& r, const Room& room) {
 void check_emitter(Refusals& r, const Emitter& e) {
     r.want("output_at_50k", e.rating.output_at_50k.si(), 1e-6);
     r.want("exponent", e.rating.exponent, 1.0, 1.6);
+    r.want("beyond", e.beyond, 0.0);
 }
 
 void check_source(Refusals& r, const Source& source) {

@@ -136,7 +136,8 @@ private:
     }
 
     void add_emitter(const Stream& stream, double inlet) {
-        const auto r = at(system_.emitters[at(stream.emitter)].room);
+        const Emitter& emitter = system_.emitters[at(stream.emitter)];
+        const auto r = at(emitter.room);
         const double share = s_.share[r];
         const EmitterState e = emitter_at(s_, system_, stream, inlet, s_.room[r]);
         add_mixing(stream, inlet - share * e.output / stream.capacity,
@@ -146,10 +147,11 @@ private:
         const double by_room = by_share ? -e.output / stream.capacity : share * e.slope / stream.capacity;
         entries_.emplace_back(node_[at(stream.down)], room_[r], -stream.flow * by_room);
         if (by_share && s_.need[r] == 0.0) return;
-        right_[room_[r]] += share * e.output;
-        entries_.emplace_back(room_[r], room_[r], by_share ? -e.output : share * e.slope);
+        const EmitterState inside{e.output * to_room(emitter), e.slope * to_room(emitter)};
+        right_[room_[r]] += share * inside.output;
+        entries_.emplace_back(room_[r], room_[r], by_share ? -inside.output : share * inside.slope);
         if (node_[at(stream.up)] >= 0)
-            entries_.emplace_back(room_[r], node_[at(stream.up)], -share * e.slope);
+            entries_.emplace_back(room_[r], node_[at(stream.up)], -share * inside.slope);
     }
 
     /// What a room loses over outdoors and gains, less what its emitters give, is nothing.

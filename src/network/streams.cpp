@@ -126,8 +126,9 @@ double balanced_temperature(ThermalState& s, const System& system, std::size_t r
 EmitterState work_out(const Emitter& emitter, const Stream& stream, double inlet, double room) {
     const double excess = inlet - room;
     const auto cp = SpecificHeat::from_si(stream.capacity / stream.flow);
+    const physics::EmitterRating rating{(1.0 + emitter.beyond) * emitter.rating.output_at_50k, emitter.rating.exponent};
     const auto found =
-        physics::balance_at_flow(emitter.rating, MassFlow::from_si(stream.flow), cp,
+        physics::balance_at_flow(rating, MassFlow::from_si(stream.flow), cp,
                                  Temperature::from_kelvin(inlet), Temperature::from_kelvin(room));
     if (!found) return {};
     // u = ln(inlet excess over outlet excess) solves n ln u + (1 - n) ln(1 - exp(-u)) + (1 - n) ln excess =
@@ -179,11 +180,12 @@ const Stream* stream_of(const ThermalState& s, const Emitter& emitter) {
 EmitterState room_at(ThermalState& s, const System& system, std::size_t room, double temperature) {
     EmitterState sum;
     for (const int e : s.emitters_of(room)) {
-        const Stream* stream = stream_of(s, system.emitters[at(e)]);
+        const Emitter& emitter = system.emitters[at(e)];
+        const Stream* stream = stream_of(s, emitter);
         if (stream == nullptr) continue;
         const EmitterState one = emitter_at(s, system, *stream, s.node[at(stream->up)], temperature);
-        sum.output += one.output;
-        sum.slope += one.slope;
+        sum.output += one.output * to_room(emitter);
+        sum.slope += one.slope * to_room(emitter);
     }
     return sum;
 }

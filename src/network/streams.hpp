@@ -23,7 +23,7 @@ struct Stream {
     double ambient = 0.0;
 };
 
-/// What an emitter gives at an inlet and a room temperature.
+/// What an emitter's water gives at an inlet and a room temperature.
 struct EmitterState {
     double output = 0.0;       // W
     double slope = 0.0;        // W/K, by excess of the inlet over the room
@@ -71,6 +71,9 @@ void set_streams(ThermalState& state, const System& system, std::span<const Mass
 /// The emitter of a stream, at an inlet and a room temperature.
 [[nodiscard]] EmitterState emitter_at(ThermalState& state, const System& system, const Stream& stream,
                                       double inlet, double room);
+
+/// Share of what an emitter's water gives that goes to its room.
+[[nodiscard]] inline double to_room(const Emitter& emitter) { return 1.0 / (1.0 + emitter.beyond); }
 
 /// Where a stream that is neither emitter nor limited source ends up, and how that moves with its inlet.
 [[nodiscard]] inline double pipe_outlet(const Stream& s, double inlet) {

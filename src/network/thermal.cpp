@@ -53,13 +53,13 @@ void take_emitters(ThermalState& s, const System& system, ThermalResult& r) {
         if (const Stream* stream = stream_of(s, emitter)) {
             const double full = emitter_at(s, system, *stream, out.inlet.kelvin(), s.room[room]).output;
             out.flow = MassFlow::from_si(stream->flow);
-            out.available = Power::from_si(full);
-            out.output = Power::from_si(s.share[room] * full);
+            out.available = Power::from_si(full * to_room(emitter));
+            out.output = s.share[room] * out.available;
         } else {
             r.findings.push_back(finding(FindingKind::emitter_without_flow, Severity::warning,
                                          static_cast<int>(e), emitter.link));
         }
-        r.energy.emitters += out.output;
+        r.energy.emitters += (1.0 + emitter.beyond) * out.output;
         r.emitters.push_back(out);
     }
 }

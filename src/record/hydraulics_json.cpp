@@ -79,6 +79,7 @@ Json performance_json(const job::HeatSource& source) {
         put(line, "outdoor", p.outdoor, unit::celsius);
         put(line, "flow", p.flow, unit::celsius);
         put(line, "capacity", p.capacity, unit::kilowatt);
+        put(line, "least", p.least, unit::kilowatt);
         line["ratio"] = number(p.performance);
         points.push_back(std::move(line));
     }

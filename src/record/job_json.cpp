@@ -55,6 +55,13 @@ Json conditions_json(const job::Conditions& conditions) {
     put(out, "velocity_limit", conditions.velocity_limit, unit::metre_per_second);
     put(out, "gradient_preferred", conditions.gradient_preferred, unit::pascal_per_metre);
     put(out, "mild_day", conditions.mild_day, unit::celsius);
+    put(out, "height_above_station", conditions.height_above_station, unit::metre);
+    put(out, "lapse", conditions.lapse, unit::kelvin_per_100_metres);
+    put(out, "station_outdoor", conditions.station_outdoor, unit::celsius);
+    put(out, "leakage_at_50_pa", conditions.leakage_at_50_pa, unit::per_hour);
+    put(out, "leakage_divisor", conditions.leakage_divisor, unit::number);
+    put(out, "heat_up", conditions.heat_up, unit::watt_per_square_metre);
+    put(out, "intermittent_margin", conditions.intermittent_margin, unit::percent);
     return out;
 }
 
@@ -92,6 +99,7 @@ Json emitters_json(const std::vector<job::Emitter>& emitters) {
         put(line, "height", emitter.height, unit::millimetre);
         put(line, "drop", emitter.drop, unit::kelvin);
         put(line, "valves_kv", emitter.valves_kv, kv);
+        put_rating(line, emitter);
         line["loop_pipe"] = emitter.loop_pipe;
         put(line, "loop_length", emitter.loop_length, unit::metre);
         line["fittings"] = fittings_json(emitter.fittings);
@@ -139,6 +147,7 @@ Json heat_source_json(const std::optional<job::HeatSource>& source) {
     put(out, "pressure_drop", source->pressure_drop, unit::kilopascal);
     put(out, "pressure_drop_flow", source->pressure_drop_flow, unit::litre_per_minute);
     out["performance"] = performance_json(*source);
+    out["running"] = running_json(*source);
     out["flammable_refrigerant"] = source->flammable_refrigerant;
     out["replaces_gas_appliance"] = source->replaces_gas_appliance;
     return out;

@@ -175,9 +175,9 @@ void put_plant(Json& out, const job::Job& job) {
     out["sound"] = job.sound ? sound_input_json(*job.sound) : Json{};
 }
 
-Json plant_json(const job::Job&, const design::Plant& plant) {
+Json plant_json(const job::Job& job, const design::Plant& plant) {
     Json out;
-    out["season"] = plant.season ? season_json(*plant.season) : Json{};
+    out["season"] = plant.season ? season_json(job, *plant.season) : Json{};
     out["system_water"] = plant.water ? water_json(*plant.water) : Json{};
     out["hot_water"] = plant.hot_water ? hot_water_json(*plant.hot_water) : Json{};
     out["sound"] = plant.sound ? sound_json(*plant.sound) : Json{};

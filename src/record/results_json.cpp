@@ -69,6 +69,10 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::low_excess: return "low_excess";
         case design::Caveat::loft_not_stated: return "loft_not_stated";
         case design::Caveat::unusual_rate: return "unusual_rate";
+        case design::Caveat::limits_apart: return "limits_apart";
+        case design::Caveat::floor_too_warm: return "floor_too_warm";
+        case design::Caveat::loop_too_long: return "loop_too_long";
+        case design::Caveat::piece_far_off: return "piece_far_off";
         case design::Caveat::outside_table: return "outside_table";
     }
     return "";
@@ -90,6 +94,20 @@ Json fluid_json(const design::Design& design) {
     return out;
 }
 
+Json floor_json(const std::optional<design::FloorResult>& floor) {
+    if (!floor) return {};
+    Json out;
+    put(out, "transfer", floor->transfer, unit::watt_per_square_metre_kelvin);
+    put(out, "flux", floor->flux, unit::watt_per_square_metre);
+    put(out, "surface", floor->surface, unit::celsius);
+    put(out, "surface_limit", floor->surface_limit, unit::celsius);
+    const auto& limit = floor->limit;
+    put(out, "limit_flux", limit ? std::optional{limit->flux} : std::nullopt, unit::watt_per_square_metre);
+    put(out, "limit_water_excess", limit ? std::optional{limit->water_excess} : std::nullopt, unit::kelvin);
+    put(out, "loop", floor->loop, unit::metre);
+    return out;
+}
+
 Json emitter_results(const job::Job& job, const design::Design& design) {
     Json out = Json::array();
     for (std::size_t i = 0; i < design.emitters.size(); ++i) {
@@ -98,6 +116,8 @@ Json emitter_results(const job::Job& job, const design::Design& design) {
         line["id"] = job.emitters.at(i).id;
         line["room"] = id_at(job.rooms, emitter.room);
         put(line, "load", emitter.load, unit::watt);
+        put(line, "downward", emitter.downward, unit::watt);
+        line["floor"] = floor_json(emitter.floor);
         put(line, "inlet", emitter.inlet, unit::celsius);
         put(line, "drop", emitter.drop, unit::kelvin);
         line["on_loop"] = emitter.on_loop;
@@ -176,6 +196,8 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     const auto& duty = design.duty;
     Json out;
     put(out, "load", duty.load, unit::watt);
+    put(out, "heat_up", design.duty.heat_up, unit::watt);
+    put(out, "downward", design.duty.downward, unit::watt);
     put(out, "source_load", duty.source_load, unit::watt);
     put(out, "flow", duty.flow, unit::kilogram_per_second);
     put(out, "flow", duty.volume_flow, unit::litre_per_minute);

@@ -34,6 +34,17 @@ Json area_json(const std::optional<design::AreaMethod>& area) {
     return out;
 }
 
+Json layered_json(const std::optional<physics::Transmittance>& layered) {
+    if (!layered) return {};
+    Json out;
+    put(out, "upper", layered->upper, unit::square_metre_kelvin_per_watt);
+    put(out, "lower", layered->lower, unit::square_metre_kelvin_per_watt);
+    put(out, "total", layered->total, unit::square_metre_kelvin_per_watt);
+    put(out, "u_value", layered->u_value, unit::watt_per_square_metre_kelvin);
+    put(out, "error_bound", layered->error_bound, unit::number);
+    return out;
+}
+
 Json elements_json(const std::optional<design::ElementMethod>& elements) {
     if (!elements) return {};
     Json out;
@@ -44,6 +55,8 @@ Json elements_json(const std::optional<design::ElementMethod>& elements) {
     put(out, "to_rooms", elements->to_rooms, unit::watt);
     put(out, "ventilation", elements->ventilation, unit::watt);
     put(out, "loss", elements->loss, unit::watt);
+    out["layered"] = Json::array();
+    for (const auto& layered : elements->layered) out["layered"].push_back(layered_json(layered));
     return out;
 }
 
@@ -60,6 +73,8 @@ Json room_results(const job::Job& job, const design::Design& design) {
         line["by_elements"] = elements_json(room.by_elements);
         put(line, "loss", room.loss, unit::watt);
         put(line, "loss_to_outside", room.loss_to_outside, unit::watt);
+        put(line, "heat_up", room.heat_up, unit::watt);
+        put(line, "load", room.load, unit::watt);
         put(line, "output", room.output, unit::watt);
         line["emitters"] = room.emitters;
         put(line, "reached", room.reached, unit::celsius);

@@ -66,6 +66,7 @@ Json element_json(const job::Element& element) {
     out["beyond_room"] = element.beyond_room;
     put(out, "beyond_temperature", element.beyond_temperature, unit::celsius);
     put(out, "factor", element.factor, unit::number);
+    put_build_up(out, element);
     return out;
 }
 
@@ -84,6 +85,8 @@ Json rooms_of_job(const job::Job& job) {
         put(line, "ceiling_height", room.ceiling_height, unit::metre);
         put(line, "temperature", room.temperature, unit::celsius);
         put(line, "air_changes", room.air_changes, unit::per_hour);
+        put(line, "heat_up", room.heat_up, unit::watt_per_square_metre);
+        line["ventilation"] = ventilation_json(room.ventilation);
         line["fabric"] = fabric_json(room.fabric);
         put(line, "heat_loss_rate", room.heat_loss_rate, unit::watt_per_square_metre);
         line["elements"] = Json::array();

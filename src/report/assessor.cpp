@@ -4,9 +4,11 @@
 
 #include "loopfolio/report/caveats.hpp"
 #include "report/blocks.hpp"
+#include "report/build_ups.hpp"
 #include "report/evidence.hpp"
 #include "report/labels.hpp"
 #include "report/schedules.hpp"
+#include "report/season.hpp"
 #include "texts/assessor.hpp"
 #include "texts/common.hpp"
 
@@ -38,11 +40,16 @@ Blocks inputs_drawn(const Context& c) { return assumptions_drawn(c); }
 Blocks heat_losses(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(losses_heading{}));
+    out.push_back(whole_house(c));
     heading(out, 2, c.words(default_rates_heading{}));
     append(out, fabric_derivations(c));
     if (auto elements = element_losses(c); !elements.empty()) {
         heading(out, 2, c.words(elements_heading{}));
         append(out, std::move(elements));
+    }
+    if (auto parts = build_ups(c); !parts.empty()) {
+        heading(out, 2, c.words(build_ups_heading{}));
+        append(out, std::move(parts));
     }
     heading(out, 2, c.words(compared_heading{}));
     append(out, methods_side_by_side(c));
@@ -95,6 +102,7 @@ constexpr NamedBlock blocks[] = {
     {"register", inputs},
     {"assumptions_drawn", inputs_drawn},
     {"heat_losses", heat_losses},
+    {"season_bins", season_bins},
     {"methods", methods},
     {"worked_examples", worked},
     {"validity", validity},

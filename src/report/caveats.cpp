@@ -24,6 +24,10 @@ constexpr design::Caveat order[] = {
     design::Caveat::low_excess,
     design::Caveat::loft_not_stated,
     design::Caveat::unusual_rate,
+    design::Caveat::limits_apart,
+    design::Caveat::floor_too_warm,
+    design::Caveat::loop_too_long,
+    design::Caveat::piece_far_off,
     design::Caveat::outside_table,
 };
 
@@ -38,6 +42,10 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::low_excess: return words(low_excess{.subjects = std::move(subjects)});
         case design::Caveat::loft_not_stated: return words(loft_not_stated{.subjects = std::move(subjects)});
         case design::Caveat::unusual_rate: return words(unusual_rate{.subjects = std::move(subjects)});
+        case design::Caveat::limits_apart: return words(limits_apart{.subjects = std::move(subjects)});
+        case design::Caveat::floor_too_warm: return words(floor_too_warm{.subjects = std::move(subjects)});
+        case design::Caveat::loop_too_long: return words(loop_too_long{.subjects = std::move(subjects)});
+        case design::Caveat::piece_far_off: return words(piece_far_off{.subjects = std::move(subjects)});
         case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
     }
     return "";

@@ -24,6 +24,24 @@ std::string filled_with(const Context& c) {
     return c.words(filled_by_volume{.fluid = label(c, fluid.kind), .concentration = concentration});
 }
 
+// Where the job asks for the sheet on system water, the design's figure stands beside the blank.
+
+std::string cold_fill_item(const Context& c) {
+    const auto& water = c.plant.water;
+    if (!water || !water->pressures) return c.words(cold_fill{});
+    return c.words(cold_fill_designed{.fill = text(water->pressures->fill, unit::bar, 2)});
+}
+
+std::string pre_charge_item(const Context& c) {
+    if (!c.plant.water) return c.words(pre_charge{});
+    return c.words(pre_charge_designed{.precharge = text(c.plant.water->precharge, unit::bar, 2)});
+}
+
+std::string inhibitor_item(const Context& c) {
+    if (!c.plant.water || !c.plant.water->inhibitor) return c.words(inhibitor{});
+    return c.words(inhibitor_designed{.dose = text(*c.plant.water->inhibitor, unit::litre, 1)});
+}
+
 Checklist cleaning(const Context& c) {
     Checklist list;
     list.items = {
@@ -31,11 +49,11 @@ Checklist cleaning(const Context& c) {
         {c.words(pressure_tested{}), "bar"},
         {c.words(flushed{}), ""},
         {c.words(strainer{}), ""},
-        {c.words(cold_fill{}), "bar"},
-        {c.words(pre_charge{}), "bar"},
+        {cold_fill_item(c), "bar"},
+        {pre_charge_item(c), "bar"},
     };
     if (c.job.fluid.kind == job::FluidName::water) {
-        list.items.push_back({c.words(inhibitor{}), "L"});
+        list.items.push_back({inhibitor_item(c), "L"});
     } else {
         list.items.push_back({filled_with(c), "%"});
         if (c.design.freezing) {

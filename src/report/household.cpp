@@ -7,6 +7,8 @@
 #include "report/cautions.hpp"
 #include "report/labels.hpp"
 #include "report/plain_words.hpp"
+#include "report/season.hpp"
+#include "report/plant_pages.hpp"
 #include "report/summary.hpp"
 #include "report/words.hpp"
 #include "texts/common.hpp"
@@ -123,7 +125,7 @@ constexpr NamedBlock blocks[] = {
     {"lead", lead_block},         {"key_figures", key_figures}, {"if_nothing_changes", nothing_changed},
     {"identity", identity_block}, {"contents", contents_block}, {"figures_explained", figures_explained},
     {"survey", survey},           {"what_stays", what_stays},   {"what_changes", what_changes},
-    {"what_is_noted", what_is_noted}, {"rooms_drawn", rooms_drawn}, {"cautions", cautions},
+    {"what_is_noted", what_is_noted}, {"rooms_drawn", rooms_drawn}, {"running", running_block}, {"beside_heating", beside_heating_block}, {"cautions", cautions},
     {"assumptions", assumptions}, {"agreement", agreement},
 };
 

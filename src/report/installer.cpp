@@ -4,9 +4,12 @@
 
 #include "loopfolio/report/caveats.hpp"
 #include "report/blocks.hpp"
+#include "report/build_ups.hpp"
 #include "report/cautions.hpp"
 #include "report/labels.hpp"
+#include "report/plant_pages.hpp"
 #include "report/schedules.hpp"
+#include "report/season.hpp"
 #include "texts/common.hpp"
 #include "texts/installer.hpp"
 
@@ -35,7 +38,12 @@ Blocks cautions(const Context& c) {
 
 Blocks work(const Context& c) { return headed(c.words(work_heading{}), work_list(c)); }
 Blocks rooms(const Context& c) { return headed(c.words(rooms_heading{}), room_schedule(c)); }
-Blocks emitters(const Context& c) { return headed(c.words(emitters_heading{}), emitter_schedule(c)); }
+Blocks emitters(const Context& c) {
+    Blocks out = headed(c.words(emitters_heading{}), emitter_schedule(c));
+    append(out, emitter_ratings(c));
+    append(out, heated_floors(c));
+    return out;
+}
 
 Blocks pipework(const Context& c) {
     Blocks out = headed(c.words(pipework_heading{}), pipe_drawings(c));
@@ -80,7 +88,8 @@ Blocks sign_off(const Context& c) {
 constexpr NamedBlock blocks[] = {
     {"lead", lead_sentence}, {"identity", identity_block}, {"contents", contents_block}, {"verdict_key", verdict_key},
     {"cautions", cautions},  {"work", work},               {"rooms", rooms},             {"emitters", emitters},
-    {"pipework", pipework},  {"duty", duty},               {"states", states},           {"fluid", fluid},
+    {"pipework", pipework},  {"duty", duty},               {"states", states},           {"fluid", fluid}, {"season", season_block},
+    {"system_water", system_water_block}, {"hot_water", hot_water_block}, {"sound", sound_block},
     {"caveats", caveats_named}, {"commissioning", commissioning_block}, {"sign_off", sign_off},
 };
 

@@ -35,7 +35,10 @@ bool default_rates(const Context& c) {
 }
 bool ground(const Context& c) {
     return any_room(
-        c, [](const design::RoomResult& r) { return r.by_area && r.by_area->floor_u_value.si() > 0.0; });
+        c, [](const design::RoomResult& r) { return r.by_area && r.by_area->floor_u_value.si() > 0.0; }) ||
+        std::ranges::any_of(c.job.rooms, [](const job::Room& r) {
+            return r.heated && std::ranges::any_of(r.elements, [](const job::Element& e) { return e.slab.has_value(); });
+        });
 }
 bool inserts(const Context& c) {
     return std::any_of(c.design.sections.begin(), c.design.sections.end(),
@@ -49,7 +52,46 @@ bool floors(const Context& c) {
     return std::any_of(c.job.emitters.begin(), c.job.emitters.end(),
                        [](const auto& e) { return e.kind == "underfloor"; });
 }
+bool season(const Context& c) { return c.plant.season.has_value(); }
+bool compensated(const Context& c) { return season(c) && c.job.season->compensation; }
+bool cycles(const Context& c) { return season(c) && c.plant.season->part_load.has_value(); }
+bool defrosts(const Context& c) { return season(c) && c.job.heat_source->defrost_derating.has_value(); }
+bool several_units(const Context& c) { return season(c) && c.job.heat_source->number > 1; }
+bool water_sheet(const Context& c) { return c.plant.water.has_value(); }
+bool second_opinion(const Context& c) { return water_sheet(c) && c.plant.water->second_opinion.has_value(); }
+bool hot_water(const Context& c) { return c.plant.hot_water.has_value(); }
+bool sound_sheet(const Context& c) { return c.plant.sound.has_value(); }
 bool performance(const Context& c) { return c.design.duty.performance.has_value(); }
+
+template <class Test>
+bool any_element(const Context& c, Test test) {
+    return std::ranges::any_of(c.job.rooms, [&](const job::Room& r) { return r.heated && std::ranges::any_of(r.elements, test); });
+}
+bool layers_used(const Context& c) {
+    return any_element(c, [](const job::Element& e) { return !e.layers.empty(); });
+}
+bool spaces_used(const Context& c) {
+    return any_element(c, [](const job::Element& e) { return e.space.has_value(); });
+}
+bool fans_used(const Context& c) {
+    return std::ranges::any_of(c.job.rooms, [](const job::Room& r) { return r.heated && r.ventilation; });
+}
+bool by_height(const Context& c) { return c.job.conditions.station_outdoor.given(); }
+bool heat_up_used(const Context& c) { return c.design.duty.heat_up > Power{}; }
+template <class Test>
+bool any_emitter(const Context& c, Test test) {
+    return std::ranges::any_of(c.job.emitters, test);
+}
+bool rated_elsewhere(const Context& c) {
+    return any_emitter(c, [](const job::Emitter& e) { return e.rated_at || e.fan; });
+}
+bool derated(const Context& c) {
+    return any_emitter(c, [](const job::Emitter& e) { return !e.deratings.empty(); });
+}
+bool floor_built(const Context& c) {
+    return any_emitter(c, [](const job::Emitter& e) { return e.floor.has_value(); });
+}
+bool lost_below(const Context& c) { return c.design.duty.downward > Power{}; }
 
 /// What a text of the template says, for a table that is known before there is a template.
 using Said = std::string (*)(const Context&);
@@ -73,6 +115,16 @@ constexpr Method methods[] = {
     {always, said<ventilation>, said<ventilation_equation>, nullptr, "en-12831-1"},
     {ground, said<ground_floor>, said<ground_floor_equation>, said<ground_floor_range>, "iso-13370"},
     {always, said<emitter_output>, said<emitter_output_equation>, said<emitter_output_range>, "en-442"},
+    {layers_used, said<texts::methods::layers>, said<layers_equation>, said<layers_range>, "iso-6946"},
+    {spaces_used, said<texts::methods::unheated_space>, said<unheated_space_equation>, said<unheated_space_range>, "iso-13789"},
+    {fans_used, said<texts::methods::fans>, said<fans_equation>, said<fans_range>, "en-12831-1"},
+    {by_height, said<texts::methods::height>, said<height_equation>, said<height_range>, "height-rule"},
+    {heat_up_used, said<texts::methods::heat_up>, said<heat_up_equation>, said<heat_up_range>, "en-12831-1"},
+    {rated_elsewhere, said<texts::methods::rating_elsewhere>, said<rating_elsewhere_equation>, said<rating_elsewhere_range>, "en-442"},
+    {derated, said<texts::methods::deratings>, said<deratings_equation>, said<deratings_range>, "common-practice"},
+    {floor_built, said<texts::methods::floor_transfer>, said<floor_transfer_equation>, said<floor_transfer_range>, "en-1264-2"},
+    {floor_built, said<texts::methods::floor_surface>, said<floor_surface_equation>, said<floor_surface_range>, "en-1264-2"},
+    {lost_below, said<texts::methods::floor_below>, said<floor_below_equation>, said<floor_below_range>, "en-1264-3"},
     {always, said<mass_flow>, said<mass_flow_equation>, nullptr, ""},
     {water, said<water_density>, said<water_density_equation>, said<water_density_range>, "iapws-if97"},
     {water, said<water_viscosity>, said<water_viscosity_equation>, said<water_viscosity_range>, "iapws-r12-08"},
@@ -89,6 +141,20 @@ constexpr Method methods[] = {
     {mixing_header, said<header>, said<header_equation>, said<header_range>, ""},
     {plate, said<plate_exchanger>, said<plate_exchanger_equation>, said<plate_exchanger_range>, "ntu"},
     {performance, said<source_performance>, said<source_performance_equation>, said<source_performance_range>, ""},
+    {season, said<load_line>, said<load_line_equation>, said<load_line_range>, "en-14825"},
+    {compensated, said<weather_curve>, said<weather_curve_equation>, said<weather_curve_range>, "en-442"},
+    {season, said<season_sum>, said<season_sum_equation>, said<season_sum_range>, "en-14825"},
+    {cycles, said<cycling>, said<cycling_equation>, said<cycling_range>, "en-14825"},
+    {cycles, said<cycle_water>, said<cycle_water_equation>, said<cycle_water_range>, "heat-balance"},
+    {defrosts, said<defrosting>, said<defrosting_equation>, said<defrosting_range>, ""},
+    {several_units, said<units_together>, said<units_together_equation>, said<units_together_range>, ""},
+    {water_sheet, said<expansion>, said<expansion_equation>, said<expansion_range>, "iapws-if97"},
+    {water_sheet, said<vessel>, said<vessel_equation>, said<vessel_range>, "en-12828"},
+    {second_opinion, said<vessel_again>, said<vessel_again_equation>, nullptr, "bs-7074-1"},
+    {hot_water, said<store_reheat>, said<store_reheat_equation>, said<store_reheat_range>, "heat-balance"},
+    {hot_water, said<store_exchanger>, said<store_exchanger_equation>, said<store_exchanger_range>, "ntu"},
+    {sound_sheet, said<sound_spreading>, said<sound_spreading_equation>, said<sound_spreading_range>, "iso-9613-2"},
+    {season, said<bands>, said<bands_equation>, said<bands_range>, ""},
 };
 
 std::string certainty_words(const Context& c, reference::Certainty certainty) {

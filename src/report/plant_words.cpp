@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/plant_words.hpp"
 
+#include "report/beside_words.hpp"
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/plain_words.hpp"
@@ -129,6 +130,12 @@ std::string kept(const Context& c, design::Check check) {
 Blocks plant_changes(const Context& c, const std::vector<design::Finding>& findings) {
     Blocks out;
     for (const auto& finding : findings) {
+        if (beside_heating(finding.check)) {
+            auto words = beside_words(c, finding);
+            heading(out, 2, std::move(words.head));
+            say(out, c.words(changes{.subject = words.subject, .comparison = words.comparison, .remedy = words.remedy}));
+            continue;
+        }
         heading(out, 2, head_of(c, finding.check));
         say(out, c.words(changes{.subject = subject(c, finding.check),
                                  .comparison = comparison(c, finding),
@@ -138,10 +145,18 @@ Blocks plant_changes(const Context& c, const std::vector<design::Finding>& findi
 }
 
 std::string plant_note(const Context& c, const design::Finding& finding) {
+    if (beside_heating(finding.check)) {
+        const auto words = beside_words(c, finding);
+        return c.words(changes{.subject = words.subject, .comparison = words.comparison, .remedy = words.aside});
+    }
     return c.words(noted{.subject = subject(c, finding.check), .comparison = comparison(c, finding)});
 }
 
 std::string plant_keep(const Context& c, const design::Finding& finding) {
+    if (beside_heating(finding.check)) {
+        const auto words = beside_words(c, finding);
+        return c.words(keeps{.verdict = words.kept, .comparison = words.comparison});
+    }
     return c.words(keeps{.verdict = kept(c, finding.check), .comparison = comparison(c, finding)});
 }
 

@@ -7,7 +7,8 @@
 
 namespace loopfolio::report {
 
-Points points_with(Verdict verdict, const design::Design& design) {
+Points points_with(Verdict verdict, const Context& context) {
+    const auto& design = context.design;
     Points points;
     for (std::size_t i = 0; i < design.rooms.size(); ++i) {
         const auto& finding = design.rooms[i].finding;
@@ -31,6 +32,7 @@ Points points_with(Verdict verdict, const design::Design& design) {
     add(design.duty.source_maximum_drop);
     if (design.separation) add(design.separation->pump);
     for (const auto& mixer : design.mixers) add(mixer.pump);
+    for (const auto& finding : design::findings_of(context.plant)) add(finding);
     return points;
 }
 

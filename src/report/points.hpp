@@ -14,14 +14,14 @@ struct Points {
     std::vector<std::size_t> bare_rooms;   ///< heated rooms without an emitter
     std::vector<std::size_t> emitters;
     std::vector<std::size_t> sections;
-    std::vector<design::Finding> plant;   ///< circulator and heat source
+    std::vector<design::Finding> plant;   ///< circulator, heat source, system water, hot water, sound
 
     [[nodiscard]] std::size_t count() const {
         return bare_rooms.size() + emitters.size() + sections.size() + plant.size();
     }
 };
 
-[[nodiscard]] Points points_with(Verdict verdict, const design::Design& design);
+[[nodiscard]] Points points_with(Verdict verdict, const Context& context);
 
 /// Of those, the emitters and sections that are there already, and those that are new in the design.
 [[nodiscard]] Points there(const job::Job& job, const Points& points);

@@ -17,19 +17,29 @@ using namespace texts::schedules;
 
 constexpr std::string_view dash = "\u2013";
 
+/// Cells after which a column of allowances stands, where there are any.
+constexpr std::ptrdiff_t before_allowance = 6;
+
+Row with_allowance(const Context& c, Row row, Power allowance) {
+    if (c.design.duty.heat_up > Power{}) {
+        row.cells.insert(row.cells.begin() + before_allowance, Cell{figure(allowance, unit::watt, 0), {}});
+    }
+    return row;
+}
+
 Row room_row(const Context& c, std::size_t i) {
     const auto& room = c.job.rooms[i];
     const auto& result = c.design.rooms[i];
     const auto loss_of = [](const auto& method) {
         return method ? figure(method->loss, unit::watt, 0) : std::string{dash};
     };
-    return row(c,
+    return with_allowance(c, row(c,
                {name_of(room), figure(room.floor_area.value, unit::square_metre, 1),
                 figure(room.temperature.value, unit::celsius, 0), loss_of(result.by_area),
                 loss_of(result.by_elements), figure(result.loss, unit::watt, 0),
                 figure(result.loss / room.floor_area.value, unit::watt_per_square_metre, 0),
-                figure(result.output, unit::watt, 0), figure(result.output - result.loss, unit::watt, 0)},
-               result.finding.verdict);
+                figure(result.output, unit::watt, 0), figure(result.output - result.load, unit::watt, 0)},
+               result.finding.verdict), result.heat_up);
 }
 
 std::vector<std::string> storeys(const job::Job& job) {
@@ -43,20 +53,22 @@ std::vector<std::string> storeys(const job::Job& job) {
 
 Row room_sum(const Context& c) {
     Area area;
-    Power loss, output;
+    Power loss, output, load;
     for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
         if (!c.job.rooms[i].heated) continue;
         area += c.job.rooms[i].floor_area.value;
         loss += c.design.rooms[i].loss;
+        load += c.design.rooms[i].load;
         output += c.design.rooms[i].output;
     }
-    return sum_row({c.words(rooms_sum{}), figure(area, unit::square_metre, 1), "", "", "", figure(loss, unit::watt, 0),
+    return with_allowance(c, sum_row({c.words(rooms_sum{}), figure(area, unit::square_metre, 1), "", "", "", figure(loss, unit::watt, 0),
                     area.si() > 0.0 ? figure(loss / area, unit::watt_per_square_metre, 0) : std::string{},
-                    figure(output, unit::watt, 0), figure(output - loss, unit::watt, 0)});
+                    figure(output, unit::watt, 0), figure(output - load, unit::watt, 0)}), load - loss);
 }
 
 std::string note_on_rooms(const Context& c) {
     std::string out = c.words(rooms_note{.load = text(c.design.duty.source_load, unit::watt, 0)});
+    if (c.design.duty.heat_up > Power{}) out += " " + c.words(rooms_heat_up{});
     std::vector<std::string> unheated;
     for (const auto& room : c.job.rooms) {
         if (!room.heated) unheated.push_back(name_of(room));
@@ -66,7 +78,7 @@ std::string note_on_rooms(const Context& c) {
 }
 
 std::vector<Column> room_columns(const Context& c) {
-    return {words_column(c.words(column_room{})),
+    std::vector<Column> columns{words_column(c.words(column_room{})),
             figure_column(c.words(column_area{}), "m²"),
             figure_column(c.words(column_inside{}), "°C"),
             figure_column(c.words(column_by_area{}), "W"),
@@ -76,6 +88,10 @@ std::vector<Column> room_columns(const Context& c) {
             figure_column(c.words(column_output{}), "W"),
             figure_column(c.words(column_surplus{}), "W"),
             name_column(c.words(column_verdict{}))};
+    if (c.design.duty.heat_up > Power{}) {
+        columns.insert(columns.begin() + before_allowance, figure_column(c.words(column_heat_up{}), "W"));
+    }
+    return columns;
 }
 
 }   // namespace

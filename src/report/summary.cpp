@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/summary.hpp"
 
+#include "report/beside_words.hpp"
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/plain_words.hpp"
@@ -28,13 +29,16 @@ std::string changing(const Context& c, const Points& change) {
     if (!change.emitters.empty()) things.push_back(c.words(texts::common::radiators{.count = change.emitters.size()}));
     if (!change.sections.empty()) things.push_back(c.words(texts::common::lengths_of_pipe{.count = change.sections.size()}));
     bool source = false;
+    std::vector<std::string> beside;
     for (const auto& finding : change.plant) {
         if (finding.check == design::Check::circulator_head) things.push_back(c.words(the_pump{}));
         else if (finding.check == design::Check::mixer_head) things.push_back(c.words(the_mixing_pump{}));
         else if (finding.check == design::Check::separation_head) things.push_back(c.words(the_source_pump{}));
+        else if (beside_heating(finding.check)) beside.push_back(beside_words(c, finding).listed);
         else source = true;
     }
     if (source) things.push_back(c.words(the_heat_source{}));
+    things.insert(things.end(), beside.begin(), beside.end());
     return list_of(c.words, things);
 }
 
@@ -88,7 +92,9 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
         out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].needed_at_50k)}));
     }
     for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
-    for (const auto& finding : change.plant) out.push_back(plant_line(c, finding.check));
+    for (const auto& finding : change.plant) {
+        out.push_back(beside_heating(finding.check) ? beside_words(c, finding).line : plant_line(c, finding.check));
+    }
     return out;
 }
 
@@ -124,8 +130,7 @@ Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subt
 }   // namespace
 
 Outcome outcome_of(const Context& c) {
-    return {points_with(Verdict::keep, c.design), points_with(Verdict::keep_noted, c.design),
-            points_with(Verdict::change, c.design)};
+    return {points_with(Verdict::keep, c), points_with(Verdict::keep_noted, c), points_with(Verdict::change, c)};
 }
 
 Blocks lead_block(const Context& c) {

@@ -103,6 +103,11 @@ job::Job without_markup(job::Job job) {
         clean(job.circulator->name);
         clean(job.circulator->source);
     }
+    if (job.heat_source) clean(job.heat_source->performance_source);
+    if (job.season) {
+        clean(job.season->climate_source);
+        clean(job.season->currency);
+    }
     return job;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/schedules.hpp"
 
+#include "report/beside_words.hpp"
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
 #include "report/points.hpp"
@@ -68,12 +69,28 @@ std::string new_or_not(const Context& c, bool existing, std::string finding) {
     return existing ? finding : c.words(new_and_short{.finding = std::move(finding)});
 }
 
+/// What would do: a larger one, the same one uncovered, or another floor.
+std::string emitter_remedy(const Context& c, std::size_t i) {
+    const auto& emitter = c.job.emitters[i];
+    const auto& result = c.design.emitters[i];
+    const auto watts = [](Power power) { return text(power, unit::watt, 0); };
+    if (emitter.floor) {
+        return c.words(floor_needed{.flux = text(result.load / emitter.floor->area.value, unit::watt_per_square_metre, 0)});
+    }
+    if (emitter.deratings.empty()) {
+        return c.words(rating_needed{.needed = watts(result.needed_at_50k), .now = watts(emitter.output_at_50k.value)});
+    }
+    if (emitter.rating.value >= result.needed_at_50k) return c.words(uncovered_does{.now = watts(emitter.rating.value)});
+    const double left = emitter.output_at_50k.value / emitter.rating.value;
+    return c.words(rating_needed_lowered{.bought = watts(result.needed_at_50k / left), .needed = watts(result.needed_at_50k),
+                                         .now = watts(emitter.rating.value)});
+}
+
 Row small_emitter(const Context& c, std::size_t i) {
     const auto& result = c.design.emitters[i];
     return row({emitter_words(c, i),
                 new_or_not(c, c.job.emitters[i].existing, falls_short(c, result.output, result.load, unit::watt, 0)),
-                c.words(rating_needed{.needed = text(result.needed_at_50k, unit::watt, 0),
-                                      .now = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0)})});
+                emitter_remedy(c, i)});
 }
 
 Row narrow_section(const Context& c, std::size_t i) {
@@ -121,6 +138,10 @@ Row wide_drop(const Context& c, const design::Finding& f) {
 }
 
 Row plant_change(const Context& c, const design::Finding& f) {
+    if (beside_heating(f.check)) {
+        auto words = beside_words(c, f);
+        return row({std::move(words.item), std::move(words.finding), std::move(words.work)});
+    }
     const auto& duty = c.design.duty;
     switch (f.check) {
         case design::Check::circulator_head:
@@ -162,7 +183,7 @@ Blocks work_list(const Context& c) {
     table.caption = c.words(caption{});
     table.columns = {words_column(c.words(column_item{}), 1.3), words_column(c.words(column_finding{})),
                      words_column(c.words(column_remedy{}), 1.2)};
-    const Points change = points_with(Verdict::change, c.design);
+    const Points change = points_with(Verdict::change, c);
     fresh(table, c);
     changes(table, c, change);
     for (const auto& finding : change.plant) table.rows.push_back(plant_change(c, finding));
@@ -194,7 +215,7 @@ Table verdict_tally(const Context& c) {
     for (const auto& e : c.design.emitters) emitters[static_cast<int>(e.finding.verdict)] += 1.0;
     for (const auto& s : c.design.sections) sections[static_cast<int>(s.verdict)] += 1.0;
     for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
-        plant[static_cast<int>(v)] = static_cast<double>(points_with(v, c.design).plant.size());
+        plant[static_cast<int>(v)] = static_cast<double>(points_with(v, c).plant.size());
     }
     add(c.words(tally_rooms{}), rooms);
     add(c.words(tally_emitters{}), emitters);

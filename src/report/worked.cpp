@@ -68,6 +68,10 @@ Blocks worked_examples(const Context& c) {
         show(out, c, Subject::circulator, derivation.id,
              derivation.id == "separation" ? c.words(example_separation{}) : c.words(example_circulator{}));
     }
+    show(out, c, Subject::plant, "season", c.words(example_season{}));
+    show(out, c, Subject::plant, "system_water", c.words(example_system_water{}));
+    show(out, c, Subject::plant, "hot_water", c.words(example_hot_water{}));
+    show(out, c, Subject::plant, "sound", c.words(example_sound{}));
     if (out.empty()) say(out, c.words(no_examples{}));
     else note(out, c.words(examples_note{}));
     return out;
@@ -80,9 +84,18 @@ Facts basis_of_design(const Context& c) {
     const auto add = [&](std::string term, std::string meaning) {
         facts.facts.push_back({std::move(term), std::move(meaning)});
     };
-    add(c.words(outdoor{}), text(conditions.outdoor.value, unit::celsius, 1));
+    const std::string outdoors = text(conditions.outdoor.value, unit::celsius, 1);
+    add(c.words(outdoor{}),
+        conditions.station_outdoor.given()
+            ? c.words(outdoor_by_height{.outdoor = outdoors,
+                                        .station = text(conditions.station_outdoor.value, unit::celsius, 1),
+                                        .height = text(conditions.height_above_station.value, unit::metre, 0)})
+            : outdoors);
     add(c.words(flow{}), text(conditions.flow.value, unit::celsius, 1));
     add(c.words(drop{}), text(conditions.drop.value, unit::kelvin, 1));
+    if (c.design.duty.heat_up > Power{}) {
+        add(c.words(heat_up{}), c.words(heat_up_text{.heat = text(c.design.duty.heat_up, unit::watt, 0)}));
+    }
     add(c.words(velocity{}),
         c.words(velocity_text{.preferred = text(conditions.velocity_preferred.value, unit::metre_per_second, 2),
                               .limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2)}));
@@ -99,7 +112,12 @@ List limits_of_validity(const Context& c) {
     list.items = {c.words(validity_steady{}),       c.words(validity_pipe_losses{}),
                   c.words(validity_balanced{}),     c.words(validity_thermostats{}),
                   c.words(validity_gravity{}),      c.words(validity_sharing{}),
-                  c.words(validity_not_designed{}), c.words(validity_not_predicted{})};
+                  c.words(validity_not_designed{})};
+    list.items.push_back(c.plant.season ? c.words(validity_season{}) : c.words(validity_not_predicted{}));
+    if (c.plant.season && c.plant.season->season.outside_demand > Energy{}) {
+        list.items.push_back(c.words(validity_season_outside{.share = text(c.plant.season->season.outside_share(), unit::percent, 1)}));
+    }
+    if (c.design.duty.downward > Power{}) list.items.push_back(c.words(validity_downward{}));
     if (c.job.heat_source && !c.job.heat_source->pressure_drop) {
         list.items.push_back(c.words(validity_no_source_drop{}));
     }

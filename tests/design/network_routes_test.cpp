@@ -6,6 +6,7 @@
 #include "design/pipe_plan.hpp"
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
+#include "support/verification.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -112,11 +113,13 @@ TEST_CASE("along a one-pipe loop the water cools by what each emitter takes") {
     const auto d = designed(job);
     // Each takes a third of the heat: the loop cools by a third of its drop at each.
     const double flow = d.duty.flow.si(), cp = d.state.specific_heat.si();
-    CHECK(d.duty.flow.si() == Approx(3000.0 / (cp * 9.0)).epsilon(1e-9));
+    const std::string source = "heat balance, by hand";
+    verify({"flow of a one-pipe loop", source, Certainty::computed, "kg/s"}, 3000.0 / (cp * 9.0), flow, 3e-9 / (cp * 9e-3));
+    Verification inlets{{"inlets along a one-pipe loop", source, Certainty::computed, "°C"}};
     for (std::size_t i = 0; i < 3; ++i) {
         CAPTURE(i);
         CHECK(d.emitters[i].on_loop);
-        CHECK(d.emitters[i].inlet.celsius() == Approx(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp)).margin(1e-6));
+        inlets.check(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp), d.emitters[i].inlet.celsius(), 1e-6);
         CHECK(d.emitters[i].flow < d.duty.flow);
         CHECK(d.emitters[i].drop.si() == Approx(1000.0 / (d.emitters[i].flow.si() * cp)).epsilon(1e-9));
     }
@@ -142,7 +145,9 @@ TEST_CASE("a mixing set draws what conservation says, and holds its temperature 
     const auto& m = d.mixers.front();
     // Heat sent out is heat drawn: 5 K at 38 °C, from 50 °C down to 33 °C.
     CHECK((m.sent * d.state.density * d.state.specific_heat * unit::kelvin(5.0)).si() == Approx(d.emitters[3].load.si()));
-    CHECK(m.drawn.si() == Approx(m.sent.si() * 5.0 / 17.0).epsilon(1e-9));
+    const double drawn = m.sent.in(unit::litre_per_minute) * 5.0 / 17.0;
+    verify({"flow that a mixing set draws", "heat balance, by hand", Certainty::computed, "L/min"}, drawn,
+           m.drawn.in(unit::litre_per_minute), 1e-9 * drawn);
     CHECK(d.emitters[3].inlet.celsius() == Approx(38.0));
     CHECK(d.duty.flow.si() == Approx((d.emitters[0].flow + d.emitters[1].flow + d.emitters[2].flow).si() +
                                      (m.drawn * d.state.density).si()).epsilon(1e-9));
@@ -214,7 +219,8 @@ TEST_CASE("a header makes the source work hotter by what conservation says") {
     REQUIRE(d.separation);
     const double ratio = d.duty.volume_flow.in(unit::litre_per_minute) / 6.0;
     REQUIRE(ratio > 1.0);
-    CHECK(d.separation->source_leaving.celsius() == Approx(45.0 + 5.0 * ratio).epsilon(1e-9));
+    verify({"flow temperature of a source at a header", "heat balance, by hand", Certainty::computed, "°C"}, 45.0 + 5.0 * ratio,
+           d.separation->source_leaving.celsius(), 1e-9 * (45.0 + 5.0 * ratio));
     CHECK(d.separation->source_entering.celsius() == Approx(45.0));
     const auto o = operated(design::fill_defaults(job), d);
     const auto& s = o.states[1];

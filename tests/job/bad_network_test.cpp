@@ -36,7 +36,7 @@ TEST_CASE("pipework of any layout needs a way there and a way back") {
          "27:16: error: emitters[0].return_at = J8: is not a junction: no section starts or ends there (emitter r1)\n"},
         {"at: J2",
          "at: J2\n    loop: {pipe: copper_15}",
-         "27:11: error: emitters[0].loop.length_m: is missing (emitter r1)\n"},
+         "27:11: error: emitters[0].loop.length_m: is missing: without `floor` nothing tells how long it is (emitter r1)\n"},
         {"at: SOURCE",
          "at: SOURCE\n  could_join_at: [J1, SOURCE, J7]",
          "36:18: error: heat_source.could_join_at: names `SOURCE`, where it joins already\n"

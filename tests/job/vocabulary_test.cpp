@@ -3,7 +3,10 @@
 #include "loopfolio/yaml/findings.hpp"
 #include "job/sample_job.hpp"
 #include "job/vocabulary.hpp"
+#include "loopfolio/reference/derating.hpp"
+#include "loopfolio/reference/materials.hpp"
 #include "loopfolio/reference/reference.hpp"
+#include "loopfolio/reference/underfloor.hpp"
 #include "support/catch.hpp"
 
 #include <fstream>
@@ -41,6 +44,7 @@ std::string takes(const job::Group& group, const Field& field) {
         case Form::flag: return "`true` or `false`";
         case Form::date: return "date";
         case Form::texts: return range + " lines of text";
+        case Form::numbers: return "list of plain numbers, " + range;
         case Form::mapping: return "mapping";
         case Form::list: return "list, " + range + " items";
     }
@@ -119,6 +123,10 @@ TEST_CASE("docs/job-file.md has every name that a job may take from the referenc
     for (const auto& row : reference::glazing_names()) add(row.name);
     for (const auto& row : reference::roof_names()) add(row.name);
     for (const auto& row : reference::floor_names()) add(row.name);
+    for (const auto name : reference::material_names()) add(name);
+    for (const auto name : reference::derating_names()) add(name);
+    for (const auto& row : reference::floor_coverings()) add(row.name);
+    for (const auto& row : reference::floor_surface_limits()) add(row.name);
     for (const auto name : names) {
         INFO(name);
         CHECK(text.find("`" + std::string{name} + "`") != std::string::npos);
@@ -126,7 +134,7 @@ TEST_CASE("docs/job-file.md has every name that a job may take from the referenc
 }
 
 TEST_CASE("the key of every number ends in a unit, and no key is there twice") {
-    const std::set<std::string_view> pure{"exponent", "factor"};
+    const std::set<std::string_view> pure{"exponent", "factor", "leakage_divisor", "cycling_factor"};
     for (const auto& group : job::vocabulary()) {
         std::set<std::string_view> seen;
         for (const auto& field : group.fields) {

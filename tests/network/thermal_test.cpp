@@ -5,6 +5,7 @@
 #include "network/houses.hpp"
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <cmath>
 #include <string>
@@ -51,8 +52,9 @@ TEST_CASE("a pipe loses heat by the exponential law") {
     s.pipe_loss[1] = {Conductivity::from_si(0.3), Temperature::from_celsius(10.0)};
     const auto r = run(s, flows({0.02, 0.02}));
     REQUIRE(r.solved);
-    CHECK(r.outlet[1].celsius() ==
-          Approx(10.0 + 40.0 * std::exp(-0.3 * 50.0 / (0.02 * 4180.0))).epsilon(1e-12));
+    const double expected = 10.0 + 40.0 * std::exp(-0.3 * 50.0 / (0.02 * 4180.0));
+    verify({"temperature at the end of a bare pipe", "exp(-k l/(m cp)), by hand", Certainty::computed, "°C"}, expected,
+           r.outlet[1].celsius(), 1e-12 * expected);
     CHECK(r.energy.pipes.si() == Approx(r.energy.sources.si()).epsilon(1e-9));
 }
 
@@ -72,7 +74,7 @@ TEST_CASE("streams mix by conservation at a tee") {
 }
 
 TEST_CASE("an emitter at its rating temperatures gives its rating") {
-    // EN 442: 75/65/20. The flow that gives 1000 W at a drop of 10 K is 1000 / (4180 * 10).
+    // The flow that gives 1000 W at a drop of 10 K is 1000 / (4180 * 10).
     auto s = bare_system(2);
     s.sources[0].flow_temperature = Temperature::from_celsius(75.0);
     s.pipework.links.push_back(valve(0, 1, 1.0));
@@ -81,8 +83,11 @@ TEST_CASE("an emitter at its rating temperatures gives its rating") {
     const double m = 1000.0 / 41800.0;
     const auto r = run(s, flows({m, m}));
     REQUIRE(r.solved);
-    CHECK(r.emitters[0].output.si() == Approx(1000.0).epsilon(1e-9));
-    CHECK(r.emitters[0].outlet.celsius() == Approx(65.0).epsilon(1e-9));
+    const std::string source = "BS EN 442-2, 75/65/20, as a trade page quotes it";
+    verify({"output of an emitter in a network at its rating", source, Certainty::read, "W"}, 1000.0,
+           r.emitters[0].output.si(), 1e-6);
+    verify({"return of an emitter in a network at its rating", source, Certainty::read, "°C"}, 65.0,
+           r.emitters[0].outlet.celsius(), 6.5e-8);
 }
 
 TEST_CASE("a source at its capacity adds it, and the house settles where it can") {
@@ -184,6 +189,8 @@ TEST_CASE("a circulating ring behind a mixing pump is solved with everything els
 TEST_CASE("a one-pipe loop agrees with all its equations solved at once elsewhere") {
     const Csv csv = read_csv("network/heat.csv");
     REQUIRE(csv.rows.size() == 5);
+    Verification v{{"temperatures along a one-pipe loop and of its rooms", "scipy fsolve on all equations",
+                    Certainty::computed, "°C"}};
     for (std::size_t row = 0; row < csv.rows.size(); ++row) {
         const auto at = [&](const std::string& name) { return csv.number(row, name); };
         // Nodes: source outlet 0, return 1; emitter i between tees 2 + 2i and 3 + 2i.
@@ -214,11 +221,14 @@ TEST_CASE("a one-pipe loop agrees with all its equations solved at once elsewher
         const auto r = run(s, flow);
         CAPTURE(row);
         REQUIRE(r.solved);
-        CHECK(r.sources[0].outlet.celsius() == Approx(at("source_outlet_c")).epsilon(1e-8));
+        const auto check = [&](const std::string& name, Temperature found) {
+            v.check(at(name), found.celsius(), 1e-8 * at(name));
+        };
+        check("source_outlet_c", r.sources[0].outlet);
         for (std::size_t i = 0; i < 3; ++i) {
             const std::string which = std::to_string(i + 1) + "_c";
-            CHECK(r.emitters[i].outlet.celsius() == Approx(at("return_" + which)).epsilon(1e-8));
-            CHECK(r.rooms[i].temperature.celsius() == Approx(at("room_" + which)).epsilon(1e-8));
+            check("return_" + which, r.emitters[i].outlet);
+            check("room_" + which, r.rooms[i].temperature);
         }
     }
 }

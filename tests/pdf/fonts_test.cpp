@@ -3,12 +3,15 @@
 #include "loopfolio/pdf/fonts.hpp"
 
 #include "support/catch.hpp"
+#include "support/verification.hpp"
 
 #include <string>
 #include <vector>
 
 using loopfolio::layout::Face;
 using loopfolio::pdf::Fonts;
+using loopfolio::tests::Certainty;
+using loopfolio::tests::Verification;
 
 namespace {
 
@@ -35,9 +38,11 @@ TEST_CASE("widths are the advances that the font files state") {
                      {"\u0394", Face::regular, 1356, 2000}, {"\u2009", Face::regular, 250, 2000},
                      {"\u202F", Face::regular, 500, 2000}, {"\u00BD", Face::bold, 1471, 2000},
                      {"\u2713", Face::regular, 1716, 2048}};
+    Verification v{{"advances of the pack's fonts", "hmtx and head of fonts-lato 2.0 and fonts-dejavu-core 2.37 by fontTools",
+                    Certainty::computed, "em"}};
     for (const Row& row : rows) {
         CAPTURE(row.text);
-        CHECK(em_width(row.text, row.face) == Approx(row.advance / row.em).margin(0.00051));
+        v.check(row.advance / row.em, em_width(row.text, row.face), 0.00051);
     }
 }
 
@@ -68,11 +73,12 @@ TEST_CASE("what looks the same is as wide") {
 }
 
 TEST_CASE("heights and depths are the family's") {
-    // Table glyf of fonts-lato 2.0: top of H (also sCapHeight in OS/2) and bottom of p, in 2000 units an em.
-    CHECK(fonts().cap_height(Face::regular) == Approx(1433.0 / 2000.0).margin(0.001));
-    CHECK(fonts().cap_height(Face::bold) == Approx(1446.0 / 2000.0).margin(0.001));
-    CHECK(fonts().descent(Face::regular) == Approx(343.0 / 2000.0).margin(0.001));
-    CHECK(fonts().descent(Face::italic) == Approx(343.0 / 2000.0).margin(0.001));
+    // Top of H (also sCapHeight in OS/2) and bottom of p, in 2000 units an em.
+    Verification v{{"heights and depths of the pack's fonts", "glyf of fonts-lato 2.0 by fontTools", Certainty::computed, "em"}};
+    v.check(1433.0 / 2000.0, fonts().cap_height(Face::regular), 0.001);
+    v.check(1446.0 / 2000.0, fonts().cap_height(Face::bold), 0.001);
+    v.check(343.0 / 2000.0, fonts().descent(Face::regular), 0.001);
+    v.check(343.0 / 2000.0, fonts().descent(Face::italic), 0.001);
 }
 
 TEST_CASE("what can be printed") {

@@ -5,6 +5,7 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <cmath>
 #include <limits>
@@ -12,6 +13,9 @@
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
+using tests::verify;
 
 namespace {
 
@@ -25,11 +29,9 @@ TEST_CASE("log mean excess, worked examples") {
     struct Row { double flow, back, room, excess; };   // computed in double precision from the definition
     const Row rows[] = {{55, 45, 20, 29.720134}, {50, 40, 20, 24.663035}, {45, 40, 20, 22.407101},
                         {70, 50, 20, 39.152304}, {75, 65, 20, 49.832887}};
-    for (const auto& r : rows) {
-        CHECK(log_mean_excess(c(r.flow), c(r.back), c(r.room))->si() ==
-              Approx(r.excess).epsilon(0.0).margin(6e-7));
-    }
-    CHECK(rating_excess().si() == Approx(49.832887).margin(6e-7));
+    Verification v{{"log mean excess of an emitter", "its definition, in double precision", Certainty::computed, "K"}};
+    for (const auto& r : rows) v.check(r.excess, log_mean_excess(c(r.flow), c(r.back), c(r.room))->si(), 6e-7);
+    v.check(49.832887, rating_excess().si(), 6e-7);
 }
 
 TEST_CASE("the log mean of close temperatures keeps its digits and lies under the arithmetic mean") {
@@ -46,12 +48,13 @@ TEST_CASE("the log mean of close temperatures keeps its digits and lies under th
 TEST_CASE("the output factor is a power of the excess over the rating") {
     // BS EN 442-2. The table is of dT/50; an excess of dT on the log mean basis is 49.8329/50 of it.
     const auto csv = tests::read_csv("emitter_factors.csv");
+    Verification v{{"output factor of an emitter", "BS EN 442-2, (dT/50)^n in double precision", Certainty::computed, ""}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         for (const std::string n : {"1.1", "1.2", "1.25", "1.3", "1.33", "1.35", "1.4"}) {
             const double excess = csv.number(i, "dT_K") * rating_excess().si() / 50.0;
             const auto flow = c(20.0 + excess);
-            CHECK(*output_factor(flow, flow, c(20), std::stod(n)) ==
-                  Approx(csv.number(i, "n=" + n)).epsilon(1e-11));
+            const double factor = csv.number(i, "n=" + n);
+            v.check(factor, *output_factor(flow, flow, c(20), std::stod(n)), 1e-11 * factor);
         }
     }
     CHECK(*output_factor(c(75), c(65), c(20), 1.3) == Approx(1.0).epsilon(1e-15));
@@ -59,19 +62,24 @@ TEST_CASE("the output factor is a power of the excess over the rating") {
 
 TEST_CASE("factors on trade pages are met to a hundredth") {
     // J. Cantor's rounded factors on a mean water to air basis, n = 1.3, as a trade page quotes them.
+    Verification v{{"output factors for a mean excess of 20 to 45 K", "J. Cantor, as a trade page quotes him",
+                    Certainty::read, ""}};
     struct Row { double excess, factor; };
     for (const auto& r : {Row{20, 0.30}, {25, 0.41}, {30, 0.52}, {35, 0.63}, {40, 0.75}, {45, 0.87}}) {
         CAPTURE(r.excess);
-        CHECK(*output_factor(c(20 + r.excess + 2.5), c(20 + r.excess - 2.5), c(20), 1.3) ==
-              Approx(r.factor).epsilon(0.0).margin(0.011));
+        v.check(r.factor, *output_factor(c(20 + r.excess + 2.5), c(20 + r.excess - 2.5), c(20), 1.3), 0.011);
     }
-    // Old outputs at 60 K (90/70/20) are 1.27 of those at 50 K: trade page; arithmetic means there.
-    CHECK(*output_factor(c(90), c(70), c(20), 1.3) == Approx(1.2675).epsilon(0.02));
+    // Old outputs are at 60 K (90/70/20), as a trade page says; its means are arithmetic.
+    verify({"output at 90/70/20 over that at 75/65/20, n = 1.3", "(60/50)^1.3, by hand", Certainty::computed, ""}, 1.2675,
+           *output_factor(c(90), c(70), c(20), 1.3), 0.02 * 1.2675);
 }
 
 TEST_CASE("water side and room side balance") {
     const auto csv = tests::read_csv("emitter_balance.csv");
     REQUIRE(csv.rows.size() > 150);
+    const std::string source = "scipy brentq on the relation of BS EN 442";
+    Verification returns{{"return temperature of an emitter at a flow", source, Certainty::computed, "°C"}};
+    Verification outputs{{"output of an emitter at a flow", source, Certainty::computed, "W"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const EmitterRating rating{Power::from_si(csv.number(i, "rated_w")), csv.number(i, "exponent")};
         const auto m = MassFlow::from_si(csv.number(i, "kg_per_s"));
@@ -81,9 +89,8 @@ TEST_CASE("water side and room side balance") {
         CAPTURE(i, rating.exponent, m.si());
         const auto balance = balance_at_flow(rating, m, cp, flow, room);
         REQUIRE(balance);
-        CHECK(balance->return_temperature.celsius() ==
-              Approx(csv.number(i, "return_c")).epsilon(0.0).margin(1e-9));
-        CHECK(balance->output.si() == Approx(csv.number(i, "output_w")).epsilon(1e-9));
+        returns.check(csv.number(i, "return_c"), balance->return_temperature.celsius(), 1e-9);
+        outputs.check(csv.number(i, "output_w"), balance->output.si(), 1e-9 * csv.number(i, "output_w"));
         // A return within a thousandth of the room is too close to it for a temperature in kelvin to tell.
         if ((balance->return_temperature - room).si() < 1e-3) continue;
         const auto factor = output_factor(flow, balance->return_temperature, room, rating.exponent);
@@ -109,6 +116,8 @@ TEST_CASE("more flow gives more output, and never more than the flow temperature
 TEST_CASE("lowest flow temperature") {
     const auto csv = tests::read_csv("lowest_flow_temperature.csv");
     REQUIRE(csv.rows.size() > 50);
+    Verification v{{"lowest flow temperature of an emitter", "scipy brentq on the relation of BS EN 442",
+                    Certainty::computed, "°C"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const EmitterRating rating{Power::from_si(csv.number(i, "rated_w")), csv.number(i, "exponent")};
         const auto wanted = Power::from_si(csv.number(i, "wanted_w"));
@@ -117,14 +126,15 @@ TEST_CASE("lowest flow temperature") {
         CAPTURE(i);
         const auto flow = lowest_flow_temperature(rating, wanted, drop, room);
         REQUIRE(flow);
-        CHECK(flow->celsius() == Approx(csv.number(i, "flow_c")).epsilon(0.0).margin(1e-9));
+        v.check(csv.number(i, "flow_c"), flow->celsius(), 1e-9);
         CHECK(*output_factor(*flow, *flow - drop, room, rating.exponent) ==
               Approx(wanted / rating.output_at_50k).epsilon(1e-10));
     }
     // The rating turned round: full output at 10 K needs 75 °C.
     const EmitterRating kilowatt{1.0 * unit::kilowatt, 1.3};
-    CHECK(lowest_flow_temperature(kilowatt, 1.0 * unit::kilowatt, 10.0 * unit::kelvin, c(20))->celsius() ==
-          Approx(75.0).epsilon(1e-12));
+    verify({"flow temperature at which an emitter gives its rating", "BS EN 442-2, 75/65/20, as a trade page quotes it",
+            Certainty::read, "°C"}, 75.0,
+           lowest_flow_temperature(kilowatt, 1.0 * unit::kilowatt, 10.0 * unit::kelvin, c(20))->celsius(), 75e-12);
 }
 
 TEST_CASE("an emitter outside the range of the relation is refused") {

@@ -4,6 +4,7 @@
 
 #include "loopfolio/physics/grid.hpp"
 #include "support/catch.hpp"
+#include "support/verification.hpp"
 
 #include <array>
 #include <cmath>
@@ -11,6 +12,9 @@
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
+using tests::verify;
 
 namespace {
 
@@ -40,10 +44,13 @@ double integrated_effectiveness(double transfer_units, double ratio) {
 }  // namespace
 
 TEST_CASE("effectiveness of a plate agrees with its two energy balances integrated along it") {
+    Verification v{{"effectiveness of a plate in counterflow", "both energy balances, integrated along the plate",
+                    Certainty::computed, ""}};
     for (const double n : {0.2, 1.0, 3.0, 6.0}) {
         for (const double c : {0.0, 0.25, 0.6, 0.95, 1.0}) {
             CAPTURE(n, c);
-            CHECK(counterflow_effectiveness(n, c) == Approx(integrated_effectiveness(n, c)).epsilon(2e-6));
+            const double expected = integrated_effectiveness(n, c);
+            v.check(expected, counterflow_effectiveness(n, c), 2e-6 * expected);
         }
     }
 }
@@ -56,7 +63,9 @@ TEST_CASE("a plate's heat is UA times the log mean difference") {
     const double heat = e * hot * (hot_in - cold_in);
     const double hot_out = hot_in - heat / hot, cold_out = cold_in + heat / cold;
     const double a = hot_in - cold_out, b = hot_out - cold_in;
-    CHECK(heat == Approx(ua * (a - b) / std::log(a / b)).epsilon(1e-10));
+    const double expected = ua * (a - b) / std::log(a / b);
+    verify({"heat through a plate", "UA times the log mean difference, by hand", Certainty::computed, "W"}, expected, heat,
+           1e-10 * expected);
 }
 
 TEST_CASE("a header conserves water and heat on both its ends") {

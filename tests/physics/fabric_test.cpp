@@ -5,11 +5,15 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <limits>
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
+using tests::verify;
 
 namespace {
 
@@ -27,25 +31,29 @@ std::optional<UValue> floor_with(double characteristic, ThermalResistance insula
 TEST_CASE("a solid floor on clay, all rows of Approved Document L1 (2002), table C1") {
     const auto csv = tests::read_csv("ground_floor.csv");
     REQUIRE(csv.rows.size() == 20);
+    Verification table{{"U-value of a solid floor on clay", "Approved Document L1 (2002), table C1", Certainty::memory,
+                        "W/m²K"}};
+    Verification formula{{"U-value of a solid floor on clay by formula", "BS EN ISO 13370 in double precision",
+                          Certainty::computed, "W/m²K"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const double ratio = csv.number(i, "p_over_a");
         CAPTURE(ratio);
         const auto u = ground_floor_u_value(100.0 * unit::square_metre, 100.0 * ratio * unit::metre, none);
         REQUIRE(u);
-        CHECK(u->si() == Approx(csv.number(i, "published")).epsilon(0.0).margin(0.00501));
-        CHECK(u->si() == Approx(csv.number(i, "computed")).epsilon(1e-12));
+        table.check(csv.number(i, "published"), u->si(), 0.00501);
+        formula.check(csv.number(i, "computed"), u->si(), 1e-12 * csv.number(i, "computed"));
     }
 }
 
 TEST_CASE("ISO 13370, single floors") {
-    // Computed by hand from the formulas of BS EN ISO 13370; the first is a detached house of a published
-    // example (P 33.8 m, A 58.89 m2), whose table row reads 0.74 at a rounded ratio of 0.55.
-    CHECK(ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si() ==
-          Approx(0.76124).epsilon(1e-5));
-    CHECK(floor_with(4.0, none)->si() == Approx(0.69756).epsilon(1e-5));
-    CHECK(floor_with(4.0, r(2.5))->si() == Approx(0.24221).epsilon(3e-5));   // the well insulated branch
-    CHECK(floor_with(8.0, none)->si() == Approx(0.43512).epsilon(2e-5));
-    CHECK(floor_with(8.0, r(2.5))->si() == Approx(0.19432).epsilon(3e-5));
+    // The first is a detached house of a published example (P 33.8 m, A 58.89 m2), whose table row reads 0.74 at a
+    // rounded ratio of 0.55.
+    Verification v{{"U-values of floors, bare and insulated", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}};
+    v.check(0.76124, ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si(), 7.6e-6);
+    v.check(0.69756, floor_with(4.0, none)->si(), 6.9e-6);
+    v.check(0.24221, floor_with(4.0, r(2.5))->si(), 7.2e-6);   // the well insulated branch
+    v.check(0.43512, floor_with(8.0, none)->si(), 8.7e-6);
+    v.check(0.19432, floor_with(8.0, r(2.5))->si(), 5.8e-6);
 }
 
 TEST_CASE("insulation and a larger floor lower the U-value, also across the two branches") {
@@ -80,13 +88,14 @@ TEST_CASE("ventilation and fabric terms give the worked example of Chadderton, 5
     CHECK(fabric.si() == Approx(415.6));
     const auto air = ventilation_coefficient(0.33, 1.0 * unit::per_hour, 600.0 * unit::cubic_metre);
     CHECK(air.si() == Approx(198.0));
-    CHECK(((fabric + 1.1 * air) * (25.0 * unit::kelvin)).si() == Approx(15835.0).epsilon(1e-6));
+    verify({"heat loss of a hall from its terms", "Chadderton, Building Services Engineering, 5th ed., example 3.6",
+            Certainty::read, "W"}, 15835.0, ((fabric + 1.1 * air) * (25.0 * unit::kelvin)).si(), 0.0158);
 }
 
 TEST_CASE("the air constant is density times heat of air") {
-    // Dry air at 20 °C and 1 atm: 1.2041 kg/m3 x 1006 J/(kg K) / 3600 = 0.3365 Wh/(m3 K); EN 12831-1
-    // rounds to 0.34.
+    // 1.2041 kg/m3 x 1006 J/(kg K) / 3600 = 0.3365 Wh/(m3 K); EN 12831-1 rounds to 0.34.
     const auto by_constant = ventilation_coefficient(0.34, 0.5 * unit::per_hour, 50.0 * unit::cubic_metre);
     const double by_air = 1.2041 * 1006.0 * (0.5 / 3600.0) * 50.0;
-    CHECK(by_constant.si() == Approx(by_air).epsilon(0.015));
+    verify({"ventilation of 50 m³ at half a change an hour", "dry air at 20 °C and 1 atm, rho cp, by hand",
+            Certainty::computed, "W/K"}, by_air, by_constant.si(), 0.015 * by_air);
 }

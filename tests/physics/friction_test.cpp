@@ -5,12 +5,17 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <cmath>
 #include <limits>
+#include <string>
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
+using tests::verify;
 
 namespace {
 
@@ -27,13 +32,15 @@ FluidState water_at(double celsius) { return water(celsius * unit::celsius).valu
 TEST_CASE("Colebrook and White is solved to rounding") {
     const auto csv = tests::read_csv("colebrook_grid.csv");
     REQUIRE(csv.rows.size() > 80);
+    Verification grid{{"friction factor by Colebrook and White", "Newton's iteration on 50 decimal digits",
+                       Certainty::computed, ""}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
-        CHECK(colebrook(csv.number(i, "Re"), csv.number(i, "eps_over_D")) ==
-              Approx(csv.number(i, "f")).epsilon(5e-15));
+        const double f = csv.number(i, "f");
+        grid.check(f, colebrook(csv.number(i, "Re"), csv.number(i, "eps_over_D")), 5e-15 * f);
     }
-    // Printed in the documentation of the Python library fluids.
-    CHECK(colebrook(1e5, 1e-4) == Approx(0.018513866077471).epsilon(1e-13));
+    verify({"friction factor at Re 1e5, relative roughness 1e-4", "documentation of the Python library fluids",
+            Certainty::read, ""}, 0.018513866077471, colebrook(1e5, 1e-4), 1.8e-15);
 }
 
 TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
@@ -42,14 +49,17 @@ TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
     const auto haaland = [](double re, double eps) {
         return std::pow(-1.8 * std::log10(6.9 / re + std::pow(eps / 3.7, 1.11)), -2.0);
     };
-    CHECK(haaland(1e4, 1e-4) / colebrook(1e4, 1e-4) == Approx(0.9985).margin(2e-4));
-    CHECK(haaland(2e4, 1e-4) / colebrook(2e4, 1e-4) == Approx(0.9925).margin(5e-4));
-    CHECK(haaland(5e4, 1e-3) / colebrook(5e4, 1e-3) == Approx(0.988).margin(1e-3));
+    Verification v{{"Haaland's friction factor over ours", "CIBSE Guide C 2007, eq. 4.5, and its known error",
+                    Certainty::memory, ""}};
+    v.check(0.9985, haaland(1e4, 1e-4) / colebrook(1e4, 1e-4), 2e-4);
+    v.check(0.9925, haaland(2e4, 1e-4) / colebrook(2e4, 1e-4), 5e-4);
+    v.check(0.988, haaland(5e4, 1e-3) / colebrook(5e4, 1e-3), 1e-3);
 }
 
 TEST_CASE("laminar flow follows Hagen and Poiseuille") {
+    Verification factors{{"friction factor of laminar flow", "Hagen and Poiseuille, 64/Re", Certainty::computed, ""}};
     for (const double re : {1e-3, 1.0, 100.0, 1250.0, 1999.999}) {
-        CHECK(darcy_friction_factor(re, 1e-3) == Approx(64.0 / re).epsilon(1e-15));
+        factors.check(64.0 / re, darcy_friction_factor(re, 1e-3), 1e-15 * 64.0 / re);
     }
     // dp/L = 8 mu Q / (pi r4), a textbook form that shares no step with the one under test.
     const auto fluid = water_at(40.0);
@@ -58,7 +68,8 @@ TEST_CASE("laminar flow follows Hagen and Poiseuille") {
     const double expected = 8.0 * fluid.viscosity.si() * (flow / fluid.density).si() / (M_PI * r * r * r * r);
     const auto result = pipe_flow(flow, copper(8.8), fluid);
     CHECK(result.regime == Regime::laminar);
-    CHECK(result.gradient.si() == Approx(expected).epsilon(1e-12));
+    verify({"gradient of laminar flow", "Hagen and Poiseuille, 8 mu Q/(pi r4)", Certainty::computed, "Pa/m"}, expected,
+           result.gradient.si(), 1e-12 * expected);
 }
 
 TEST_CASE("the transition has no kink and no step, and pressure rises all the way") {
@@ -93,6 +104,10 @@ TEST_CASE("regimes lie where CIBSE Guide C puts them") {   // 2000 and 4000, sec
 TEST_CASE("pipe flow agrees with the Python library fluids") {
     const auto csv = tests::read_csv("pipe_gradients.csv");
     REQUIRE(csv.rows.size() > 50);
+    const std::string source = "Python library fluids 1.3.1";
+    Verification velocities{{"velocity in straight pipe", source, Certainty::computed, "m/s"}};
+    Verification reynolds{{"Reynolds number in straight pipe", source, Certainty::computed, ""}};
+    Verification gradients{{"gradient of straight pipe", source, Certainty::computed, "Pa/m"}};
     const FluidState fluid{Density::from_si(992.2597), SpecificHeat::from_si(4179.172),
                            DynamicViscosity::from_si(0.652741e-3)};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
@@ -100,26 +115,35 @@ TEST_CASE("pipe flow agrees with the Python library fluids") {
         const Conduit pipe{csv.number(i, "bore_mm") * unit::millimetre,
                            csv.number(i, "roughness_mm") * unit::millimetre};
         const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
-        CHECK(result.velocity.si() == Approx(csv.number(i, "m_per_s")).epsilon(1e-13));
-        CHECK(result.reynolds == Approx(csv.number(i, "reynolds")).epsilon(1e-13));
-        CHECK(result.gradient.si() == Approx(csv.number(i, "pa_per_m")).epsilon(1e-12));
+        const auto check = [&](Verification& v, const char* column, double found, double relative) {
+            v.check(csv.number(i, column), found, relative * csv.number(i, column));
+        };
+        check(velocities, "m_per_s", result.velocity.si(), 1e-13);
+        check(reynolds, "reynolds", result.reynolds, 1e-13);
+        check(gradients, "pa_per_m", result.gradient.si(), 1e-12);
     }
 }
 
 TEST_CASE("copper at 75 °C agrees with the published sizing table") {
     const auto csv = tests::read_csv("copper_published_table.csv");
     REQUIRE(csv.rows.size() > 20);
+    Verification v{{"gradient of copper pipe, water at 75 °C",
+                    "CIBSE table in Chadderton, Building Services Engineering, 5th ed. 2007, table 4.3",
+                    Certainty::read, "Pa/m"}};
     const auto fluid = water_at(75.0);
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
         const auto pipe = copper(csv.number(i, "bore_mm"));
         const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
-        CHECK(result.gradient.si() == Approx(csv.number(i, "pa_per_m")).epsilon(0.05));
+        v.check(csv.number(i, "pa_per_m"), result.gradient.si(), 0.05 * csv.number(i, "pa_per_m"));
     }
 }
 
 TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
     const auto csv = tests::read_csv("bs6700_table_d4.csv");
+    const std::string source = "BS 6700:2006, Annex D, table D.4";
+    Verification gradients{{"gradient of copper pipe, cold water", source, Certainty::read, "kPa/m"}};
+    Verification velocities{{"velocity in copper pipe, cold water", source, Certainty::read, "m/s"}};
     const auto fluid = water_at(10.0);
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
@@ -127,10 +151,10 @@ TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
         const double bore = od - (od < 20.0 ? 1.4 : 1.8);
         const auto flow = csv.number(i, "l_per_s") * unit::litre_per_second * fluid.density;
         const auto result = pipe_flow(flow, copper(bore), fluid);
-        const double share = result.gradient.si() / (1e3 * csv.number(i, "kpa_per_m"));
-        CHECK(share > 0.80);
-        CHECK(share < 1.0);
-        CHECK(result.velocity.si() == Approx(csv.number(i, "m_per_s")).epsilon(0.09));
+        const double published = csv.number(i, "kpa_per_m"), ours = 1e-3 * result.gradient.si();
+        gradients.check(published, ours, 0.20 * published);
+        CHECK(ours < published);
+        velocities.check(csv.number(i, "m_per_s"), result.velocity.si(), 0.09 * csv.number(i, "m_per_s"));
     }
 }
 

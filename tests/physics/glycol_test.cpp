@@ -5,12 +5,15 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <limits>
 #include <string>
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
 
 namespace {
 
@@ -23,6 +26,11 @@ const Case both[] = {{FluidKind::propylene_glycol, "propylene"}, {FluidKind::eth
 }  // namespace
 
 TEST_CASE("glycol agrees with Melinder's polynomials as CoolProp evaluates them") {
+    const std::string source = "Melinder, IIF-IIR 2010, polynomials as transcribed in CoolProp";
+    Verification freezing_points{{"freezing point of glycol mixtures", source, Certainty::computed, "°C"}};
+    Verification densities{{"density of glycol mixtures", source, Certainty::computed, "kg/m³"}};
+    Verification heats{{"specific heat of glycol mixtures", source, Certainty::computed, "J/(kg·K)"}};
+    Verification viscosities{{"viscosity of glycol mixtures", source, Certainty::computed, "Pa·s"}};
     for (const auto& c : both) {
         const auto csv = tests::read_csv(c.name + "_glycol.csv");
         REQUIRE(csv.rows.size() > 40);
@@ -32,13 +40,14 @@ TEST_CASE("glycol agrees with Melinder's polynomials as CoolProp evaluates them"
             CAPTURE(c.name, x, t.celsius());
             const auto freezing = freezing_point(c.kind, x);
             REQUIRE(freezing);
-            CHECK(freezing->celsius() == Approx(csv.number(i, "T_freeze_C")).epsilon(0.0).margin(1e-9));
+            freezing_points.check(csv.number(i, "T_freeze_C"), freezing->celsius(), 1e-9);
             const auto state = glycol(c.kind, x, t);
             REQUIRE(state.has_value() == (csv.number(i, "above_freezing") > 0.5));
             if (!state) continue;
-            CHECK(state->density.si() == Approx(csv.number(i, "rho_kg_m3")).epsilon(1e-9));
-            CHECK(state->specific_heat.si() == Approx(csv.number(i, "cp_J_kgK")).epsilon(1e-9));
-            CHECK(state->viscosity.si() == Approx(csv.number(i, "mu_Pa_s")).epsilon(1e-9));
+            const double rho = csv.number(i, "rho_kg_m3"), cp = csv.number(i, "cp_J_kgK"), mu = csv.number(i, "mu_Pa_s");
+            densities.check(rho, state->density.si(), 1e-9 * rho);
+            heats.check(cp, state->specific_heat.si(), 1e-9 * cp);
+            viscosities.check(mu, state->viscosity.si(), 1e-9 * mu);
         }
     }
 }
@@ -59,12 +68,14 @@ TEST_CASE("glycol at no concentration is close to water") {
 }
 
 TEST_CASE("volume fraction turns into mass fraction by the ASHRAE 2001 table") {
+    Verification masses{{"mass fraction of glycol mixtures from the volume fraction",
+                         "ASHRAE Handbook Fundamentals 2001, chapter 21, as transcribed in CoolProp", Certainty::read, ""}};
     for (const auto& c : both) {
         const auto csv = tests::read_csv(c.name + "_glycol_volume_to_mass.csv");
         for (std::size_t i = 0; i < csv.rows.size(); ++i) {
             const auto mass = mass_fraction_from_volume(c.kind, csv.number(i, "vol_pct") / 100.0);
             REQUIRE(mass);
-            CHECK(*mass == Approx(csv.number(i, "mass_pct") / 100.0).margin(1e-12));
+            masses.check(csv.number(i, "mass_pct") / 100.0, *mass, 1e-12);
         }
         double last = -1.0;
         for (double v = 0.0; v <= 0.578; v += 0.001) {
@@ -82,14 +93,18 @@ TEST_CASE("propylene glycol by volume comes near the ASHRAE 2001 property table"
     struct Row { double volume, celsius, density, specific_heat, mpa_s; };
     const Row rows[] = {{0.2, 20.0, 1019.01, 3973.0, 2.02}, {0.3, 20.0, 1028.35, 3848.0, 3.06},
                         {0.4, 20.0, 1036.24, 3702.0, 4.57}, {0.3, 40.0, 1018.42, 3903.0, 1.63}};
+    const std::string source = "ASHRAE Handbook Fundamentals 2001, chapter 21, inhibited glycol, as transcribed in CoolProp";
+    Verification densities{{"density of propylene glycol by volume", source, Certainty::read, "kg/m³"}};
+    Verification heats{{"specific heat of propylene glycol by volume", source, Certainty::read, "J/(kg·K)"}};
+    Verification viscosities{{"viscosity of propylene glycol by volume", source, Certainty::read, "mPa·s"}};
     for (const auto& r : rows) {
         CAPTURE(r.volume, r.celsius);
         const auto mass = mass_fraction_from_volume(FluidKind::propylene_glycol, r.volume);
         const auto state = glycol(FluidKind::propylene_glycol, *mass, r.celsius * unit::celsius);
         REQUIRE(state);
-        CHECK(state->density.si() == Approx(r.density).epsilon(0.007));
-        CHECK(state->specific_heat.si() == Approx(r.specific_heat).epsilon(0.003));
-        CHECK(state->viscosity.in(unit::millipascal_second) == Approx(r.mpa_s).epsilon(0.10));
+        densities.check(r.density, state->density.si(), 0.007 * r.density);
+        heats.check(r.specific_heat, state->specific_heat.si(), 0.003 * r.specific_heat);
+        viscosities.check(r.mpa_s, state->viscosity.in(unit::millipascal_second), 0.10 * r.mpa_s);
     }
 }
 

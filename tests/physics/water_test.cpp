@@ -6,16 +6,19 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <limits>
+#include <string>
 
 using namespace loopfolio;
 using namespace loopfolio::physics;
+using tests::Certainty;
+using tests::Verification;
 
 namespace {
 
 constexpr double digits_9 = 6e-9;    // half a unit in the ninth digit of a value that starts with 1
-Approx near(double value, double relative) { return Approx(value).epsilon(relative); }
 
 }  // namespace
 
@@ -26,6 +29,11 @@ TEST_CASE("water gives the check values of IAPWS R7-97(2012), table 5") {
         {300.0, 80.0, 0.971180894e-3, 184.142828, 106.448356, 4.01008987},
         {500.0, 3.0, 0.120241800e-2, 975.542239, 971.934985, 4.65580682},
     };
+    const std::string source = "IAPWS R7-97(2012), table 5";
+    Verification volumes{{"water, region 1: specific volume", source, Certainty::memory, "m³/kg"}};
+    Verification heats{{"water, region 1: specific heat", source, Certainty::memory, "kJ/(kg·K)"}};
+    Verification enthalpies{{"water, region 1: enthalpy", source, Certainty::memory, "kJ/kg"}};
+    Verification energies{{"water, region 1: internal energy", source, Certainty::memory, "kJ/kg"}};
     for (const auto& r : rows) {
         CAPTURE(r.kelvin, r.mpa);
         const auto t = Temperature::from_kelvin(r.kelvin);
@@ -34,10 +42,10 @@ TEST_CASE("water gives the check values of IAPWS R7-97(2012), table 5") {
         const auto h = water_enthalpy(t, p);
         REQUIRE(state);
         REQUIRE(h);
-        CHECK(1.0 / state->density.si() == near(r.v, digits_9));
-        CHECK(state->specific_heat.si() == near(1e3 * r.cp_kj, digits_9));
-        CHECK(h->si() == near(1e3 * r.h_kj, digits_9));
-        CHECK(h->si() - p.si() / state->density.si() == near(1e3 * r.u_kj, digits_9));
+        volumes.check(r.v, 1.0 / state->density.si(), digits_9 * r.v);
+        heats.check(r.cp_kj, 1e-3 * state->specific_heat.si(), digits_9 * r.cp_kj);
+        enthalpies.check(r.h_kj, 1e-3 * h->si(), digits_9 * r.h_kj);
+        energies.check(r.u_kj, 1e-3 * (h->si() - p.si() / state->density.si()), digits_9 * r.u_kj);
     }
 }
 
@@ -49,28 +57,41 @@ TEST_CASE("viscosity gives the check values of IAPWS R12-08, table 4") {
         {873.15, 100.0, 35.802262},  {873.15, 600.0, 77.430195},    {1173.15, 1.0, 44.217245},
         {1173.15, 100.0, 47.640433}, {1173.15, 400.0, 64.154608},
     };
+    Verification v{{"viscosity of water at a density", "IAPWS R12-08, table 4", Certainty::memory, "µPa·s"}};
     for (const auto& r : rows) {
         CAPTURE(r.kelvin, r.density);
         const auto mu = water_viscosity(Temperature::from_kelvin(r.kelvin), Density::from_si(r.density));
-        CHECK(mu.si() * 1e6 == Approx(r.micropascal_second).margin(6e-7).epsilon(0.0));
+        v.check(r.micropascal_second, mu.si() * 1e6, 6e-7);
     }
 }
 
 TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy of IF97") {
     const auto csv = tests::read_csv("water_2bar.csv");
     REQUIRE(csv.rows.size() > 10);
+    const std::string industrial = "IAPWS-IF97 by iapws 1.5.2", scientific = "IAPWS-95 by iapws 1.5.2";
+    const std::string density = "kg/m³", heat = "J/(kg·K)", viscosity = "Pa·s";
+    Verification rho{{"density of water at 2 bar", industrial, Certainty::computed, density}};
+    Verification cp{{"specific heat of water at 2 bar", industrial, Certainty::computed, heat}};
+    Verification mu{{"viscosity of water at 2 bar", industrial, Certainty::computed, viscosity}};
+    Verification rho_95{{"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density}};
+    Verification cp_95{{"specific heat of water at 2 bar, scientific formulation", scientific, Certainty::computed, heat}};
+    Verification mu_95{{"viscosity of water at 2 bar, scientific formulation", scientific, Certainty::computed, viscosity}};
+    Verification h_95{{"enthalpy of water at 2 bar, scientific formulation", scientific, Certainty::computed, "J/kg"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto t = csv.number(i, "T_C") * unit::celsius;
         CAPTURE(t.celsius());
         const auto state = water(t);
         REQUIRE(state);
-        CHECK(state->density.si() == near(csv.number(i, "rho_if97"), 1e-12));
-        CHECK(state->specific_heat.si() == near(csv.number(i, "cp_if97"), 1e-12));
-        CHECK(state->viscosity.si() == near(csv.number(i, "mu_if97"), 1e-12));
-        CHECK(state->density.si() == near(csv.number(i, "rho_95"), 3e-5));
-        CHECK(state->specific_heat.si() == near(csv.number(i, "cp_95"), 6e-4));
-        CHECK(state->viscosity.si() == near(csv.number(i, "mu_95"), 3e-5));
-        CHECK(water_enthalpy(t)->si() == Approx(csv.number(i, "h_95")).epsilon(0.0).margin(100.0));
+        const auto check = [&](Verification& v, const char* column, double found, double relative) {
+            v.check(csv.number(i, column), found, relative * csv.number(i, column));
+        };
+        check(rho, "rho_if97", state->density.si(), 1e-12);
+        check(cp, "cp_if97", state->specific_heat.si(), 1e-12);
+        check(mu, "mu_if97", state->viscosity.si(), 1e-12);
+        check(rho_95, "rho_95", state->density.si(), 3e-5);
+        check(cp_95, "cp_95", state->specific_heat.si(), 6e-4);
+        check(mu_95, "mu_95", state->viscosity.si(), 3e-5);
+        h_95.check(csv.number(i, "h_95"), water_enthalpy(t)->si(), 100.0);
     }
 }
 
@@ -80,7 +101,7 @@ TEST_CASE("the slope of enthalpy is the specific heat") {
         const double h = 0.01;
         const double rise =
             water_enthalpy((c + h) * unit::celsius)->si() - water_enthalpy((c - h) * unit::celsius)->si();
-        CHECK(rise / (2.0 * h) == near(water(c * unit::celsius)->specific_heat.si(), 1e-7));
+        CHECK(rise / (2.0 * h) == Approx(water(c * unit::celsius)->specific_heat.si()).epsilon(1e-7));
     }
 }
 

@@ -4,76 +4,86 @@
 #include "loopfolio/reference/fittings.hpp"
 
 #include "support/catch.hpp"
+#include "support/verification.hpp"
 
 #include <cmath>
+#include <initializer_list>
 #include <set>
+#include <string>
+#include <string_view>
 
 using namespace loopfolio::reference;
+using Known = loopfolio::tests::Certainty;
+using loopfolio::tests::Verification;
 
 namespace {
 
 /// Darby 3K at 3/4 inch and Re 10 000: K1/Re + Ki (1 + Kd / NPS^0.3).
 double darby(double k1, double ki, double kd) { return k1 / 1e4 + ki * (1.0 + kd / std::pow(0.75, 0.3)); }
 
+struct Row { std::string_view name; double published; };
+
+/// Published loss factors lie in our spreads: as far from the middle as half the width at most.
+void check_within(const char* of, const char* source, Known known, std::initializer_list<Row> rows) {
+    Verification v{{std::string{"spread of loss factors (middle, half width), "} + of, source, known, ""}};
+    for (const auto& r : rows) {
+        CAPTURE(r.name);
+        const auto* fitting = find_fitting(r.name);
+        REQUIRE(fitting);
+        v.check(r.published, 0.5 * (fitting->low + fitting->high),
+                0.5 * (fitting->high - fitting->low) + 1e-5 * r.published);
+    }
+}
+
 }  // namespace
 
 TEST_CASE("loss factors span what is published for 15 to 20 mm") {
-    struct Row { std::string_view name; double published; const char* where; };
-    const Row rows[] = {
-        {"elbow", 1.7, "Faber and Kell table 9.1, sharp, 20 mm"},
-        {"elbow", 0.9, "Faber and Kell table 9.1, long, 20 mm"},
-        {"elbow", 2.0, "reference site's heating table, 15 and 20 mm"},
-        {"elbow", 2.1, "Rishel, HVAC Pump Handbook 2006, table 3.8, 1/2 in screwed"},
-        {"elbow", darby(800, 0.14, 4.0), "Darby 3K, threaded"},
-        {"elbow", 0.4 * (1.0 + 1.0 / 0.824) + 0.08, "Hooper 2K, screwed, 3/4 in"},
-        {"elbow_45", 0.36, "Rishel table 3.8, 1/2 in"},
-        {"elbow_45", 0.7 * 0.9, "Faber and Kell: 0.7 of the bend"},
-        {"bend", 0.9, "Faber and Kell, 20 mm"},
-        {"bend", 1.5, "reference site's heating table, 15 and 20 mm"},
-        {"bend", 0.85, "Rishel table 3.8, long radius, 3/4 in"},
-        {"tee_through", 0.5, "Faber and Kell"},
-        {"tee_through", 1.5, "reference site's heating table"},
-        {"tee_through", darby(200, 0.091, 4.0), "Darby 3K, threaded"},
-        {"tee_branch", 0.2 + 1.7, "Faber and Kell: 0.2 and an elbow"},
-        {"tee_branch", 1.5, "reference site's heating table"},
-        {"tee_branch", 3.0, "reference site's heating table, counter-current"},
-        {"tee_branch", darby(500, 0.274, 4.0), "Darby 3K, threaded"},
-        {"coupling", 0.13, "Faber and Kell, flanged plastic joint"},
-        {"reducer", 0.2, "Faber and Kell, diameters 0.8"},
-        {"reducer", 0.4, "Faber and Kell, diameters 0.5"},
-        {"gate_valve", 0.3, "Faber and Kell, plain parallel"},
-        {"gate_valve", 1.5, "reference site's heating table, 15 mm"},
-        {"gate_valve", darby(300, 0.037, 3.9), "Darby 3K"},
-        {"ball_valve", darby(300, 0.017, 3.5), "Darby 3K"},
-        {"ball_valve", 0.03, "Faber and Kell, gate with spherical seal"},
-        {"globe_valve", 8.0, "Faber and Kell, 20 mm"},
-        {"radiator_valve_straight", 4.0, "reference site's heating table, 15 mm"},
-        {"radiator_valve_straight", 2.0, "reference site's heating table, 20 mm"},
-        {"radiator_valve_angle", 7.0, "reference site's heating table, 15 mm"},
-        {"radiator_valve_angle", 4.0, "reference site's heating table, 20 mm"},
-        {"vessel_connection", 1.0, "Faber and Kell, entry and exit"},
-        {"non_return_valve", darby(1500, 0.46, 4.0), "Darby 3K, swing check"},
-        {"non_return_valve", 1.7, "Faber and Kell, flap at 20 degrees"},
-    };
-    for (const auto& r : rows) {
-        CAPTURE(r.name, r.where);
-        const auto* fitting = find_fitting(r.name);
-        REQUIRE(fitting);
-        CHECK(fitting->low <= Approx(r.published));
-        CHECK(fitting->high >= Approx(r.published));
-    }
-    CHECK(find_fitting("ball_valve")->zeta == Approx(darby(300, 0.017, 3.5)).epsilon(0.15));
-    CHECK(find_fitting("non_return_valve")->zeta == Approx(darby(1500, 0.46, 4.0)).epsilon(0.02));
+    check_within("textbook", "Faber and Kell, 9th ed. 2002, table 9.1", Known::read,
+                 {{"elbow", 1.7},                             // sharp, 20 mm
+                  {"elbow", 0.9}, {"elbow_45", 0.7 * 0.9},    // long, 20 mm; 0.7 of the bend
+                  {"bend", 0.9}, {"tee_through", 0.5},
+                  {"tee_branch", 0.2 + 1.7},                  // 0.2 and an elbow
+                  {"coupling", 0.13},                         // flanged plastic joint
+                  {"reducer", 0.2}, {"reducer", 0.4},         // diameters 0.8 and 0.5
+                  {"gate_valve", 0.3},                        // plain parallel
+                  {"ball_valve", 0.03},                       // gate with spherical seal
+                  {"globe_valve", 8.0}, {"vessel_connection", 1.0},
+                  {"non_return_valve", 1.7}});                // flap at 20 degrees
+    check_within("reference site", "a reference site's heating table, 15 and 20 mm", Known::read,
+                 {{"elbow", 2.0}, {"bend", 1.5}, {"tee_through", 1.5}, {"tee_branch", 1.5},
+                  {"tee_branch", 3.0},                        // counter-current
+                  {"gate_valve", 1.5}, {"radiator_valve_straight", 4.0}, {"radiator_valve_straight", 2.0},
+                  {"radiator_valve_angle", 7.0}, {"radiator_valve_angle", 4.0}});
+    check_within("pump handbook", "Rishel, HVAC Pump Handbook 2006, table 3.8", Known::read,
+                 {{"elbow", 2.1}, {"elbow_45", 0.36},         // 1/2 in, the elbow screwed
+                  {"bend", 0.85}});                           // long radius, 3/4 in
+    check_within("3K", "Darby's 3K at 3/4 in and Re 10 000, by hand", Known::computed,
+                 {{"elbow", darby(800, 0.14, 4.0)}, {"tee_through", darby(200, 0.091, 4.0)},   // threaded
+                  {"tee_branch", darby(500, 0.274, 4.0)}, {"gate_valve", darby(300, 0.037, 3.9)},
+                  {"ball_valve", darby(300, 0.017, 3.5)},
+                  {"non_return_valve", darby(1500, 0.46, 4.0)}});                              // swing check
+    check_within("2K", "Hooper's 2K, screwed, 3/4 in and Re 10 000, by hand", Known::computed,
+                 {{"elbow", 0.4 * (1.0 + 1.0 / 0.824) + 0.08}});
+}
+
+TEST_CASE("ball and non-return valves stand on Darby's 3K") {
+    Verification v{{"loss factors of ball and non-return valves", "Darby's 3K at 3/4 in and Re 10 000, by hand",
+                    Known::computed, ""}};
+    const double ball = darby(300, 0.017, 3.5), check = darby(1500, 0.46, 4.0);
+    v.check(ball, find_fitting("ball_valve")->zeta, 0.15 * ball);
+    v.check(check, find_fitting("non_return_valve")->zeta, 0.02 * check);
 }
 
 TEST_CASE("valves that stand on a Kv agree with it") {
-    // zeta = 1.6e9 D^4 / Kv^2; Kv in m3/h common practice, no source; bore of the tube that the valve fits.
-    struct Row { std::string_view name; double kv, bore_m; };
-    for (const auto& r : {Row{"thermostatic_valve", 0.6, 0.0136}, {"zone_valve", 7.3, 0.0202},
+    // zeta = 1.6e9 D^4 / Kv^2; Kv in m3/h, bore of the tube that the valve fits.
+    Verification v{{"loss factors of control valves and filters", "usual Kv of the trade, 1.6e9 D^4/Kv^2",
+                    Known::practice, ""}};
+    struct Valve { std::string_view name; double kv, bore_m; };
+    for (const auto& r : {Valve{"thermostatic_valve", 0.6, 0.0136}, {"zone_valve", 7.3, 0.0202},
                           {"diverter_valve", 6.6, 0.0202}, {"magnetic_filter", 8.0, 0.0202}}) {
         CAPTURE(r.name);
         const double zeta = 1.6e9 * std::pow(r.bore_m, 4) / (r.kv * r.kv);
-        CHECK(find_fitting(r.name)->zeta == Approx(zeta).epsilon(0.05));
+        v.check(zeta, find_fitting(r.name)->zeta, 0.05 * zeta);
     }
 }
 
@@ -103,14 +113,15 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
         // A loop in a floor drops what its pipe drops.
         if (k.name != "underfloor") CHECK(k.zeta > 0.0);
     }
-    // 1.3, give or take 0.1: a trade encyclopaedia, for radiators.
+    Verification exponents{{"exponents of radiators", "a trade encyclopaedia, 1.3 give or take 0.1", Known::read, ""}};
     for (const auto* name : {"panel_10", "panel_11", "panel_21", "panel_22", "panel_33", "column"}) {
         CAPTURE(name);
-        CHECK(find_emitter_kind(name)->exponent == Approx(1.3).epsilon(0.0).margin(0.1));
+        exponents.check(1.3, find_emitter_kind(name)->exponent, 0.1);
     }
-    // Faber and Kell, table 9.1: panel radiator 2.5, column radiator 5.
-    CHECK(find_emitter_kind("panel_22")->zeta == 2.5);
-    CHECK(find_emitter_kind("column")->zeta == 5.0);
+    Verification zetas{{"loss factors of panel and column radiators", "Faber and Kell, 9th ed. 2002, table 9.1",
+                        Known::read, ""}};
+    zetas.check(2.5, find_emitter_kind("panel_22")->zeta, 1e-12);
+    zetas.check(5.0, find_emitter_kind("column")->zeta, 1e-12);
     CHECK(emitter_kind_names().size() == emitter_kinds().size());
     CHECK(find_emitter_kind("panel_44") == nullptr);
 }

@@ -5,41 +5,64 @@
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/verification.hpp"
 
+#include <initializer_list>
 #include <numbers>
 #include <set>
+#include <string_view>
 
 using namespace loopfolio;
 using namespace loopfolio::reference;
+using Known = tests::Certainty;
+using tests::Verification;
+
+namespace {
+
+struct Size { std::string_view name; double outside, bore; };   // mm
+
+void check_sizes(Verification& outsides, Verification& bores, std::initializer_list<Size> sizes) {
+    for (const auto& s : sizes) {
+        CAPTURE(s.name);
+        const auto* pipe = find_pipe(s.name);
+        REQUIRE(pipe);
+        outsides.check(s.outside, pipe->outside_diameter.in(unit::millimetre), 1e-9);
+        bores.check(s.bore, pipe->bore.in(unit::millimetre), 1e-9);
+    }
+}
+
+}  // namespace
 
 TEST_CASE("bores hold the water that a textbook says they hold") {
     const auto csv = tests::read_csv("pipe_content.csv");
     REQUIRE(csv.rows.size() == 12);
+    Verification v{{"water content of pipe", "Faber and Kell, 9th ed. 2002, table 6.4", Known::read, "L/m"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0]);
         const auto* pipe = find_pipe(csv.rows[i][0]);
         REQUIRE(pipe);
         const Area section = std::numbers::pi / 4.0 * (pipe->bore * pipe->bore);
-        CHECK((section * (1.0 * unit::metre)).in(unit::litre) ==
-              Approx(csv.number(i, "l_per_m")).epsilon(0.01));
+        const double published = csv.number(i, "l_per_m");
+        v.check(published, (section * (1.0 * unit::metre)).in(unit::litre), 0.01 * published);
     }
 }
 
 TEST_CASE("outside diameters and bores, from the standards") {
-    // EN 1057 (R250), EN 10255 medium and ISO 21003 as trade pages quote them, mm.
-    struct Row { std::string_view name; double outside, bore; };
-    const Row rows[] = {{"copper_8", 8, 6.8},        {"copper_10", 10, 8.8},      {"copper_15", 15, 13.6},
-                        {"copper_22", 22, 20.2},     {"copper_28", 28, 26.2},     {"copper_35", 35, 32.6},
-                        {"copper_42", 42, 39.6},     {"copper_54", 54, 51.6},     {"steel_dn15", 21.3, 16.1},
-                        {"steel_dn25", 33.7, 27.3},  {"steel_dn50", 60.3, 53.1},  {"multilayer_16", 16, 12},
-                        {"multilayer_20", 20, 16},   {"multilayer_26", 26, 20},   {"multilayer_32", 32, 26}};
-    for (const auto& r : rows) {
-        CAPTURE(r.name);
-        const auto* pipe = find_pipe(r.name);
-        REQUIRE(pipe);
-        CHECK(pipe->outside_diameter.in(unit::millimetre) == Approx(r.outside));
-        CHECK(pipe->bore.in(unit::millimetre) == Approx(r.bore));
-    }
+    Verification copper{{"copper tube, outside", "EN 1057 (R250), as trade pages quote it", Known::read, "mm"}};
+    Verification copper_bore{{"copper tube, bore", "EN 1057 (R250), as trade pages quote it", Known::read, "mm"}};
+    check_sizes(copper, copper_bore, {{"copper_15", 15, 13.6}, {"copper_22", 22, 20.2}, {"copper_28", 28, 26.2},
+                                      {"copper_35", 35, 32.6}, {"copper_42", 42, 39.6}, {"copper_54", 54, 51.6}});
+    Verification narrow{{"copper tube of 8 and 10 mm, outside", "EN 1057", Known::memory, "mm"}};
+    Verification narrow_bore{{"copper tube of 8 and 10 mm, bore", "EN 1057", Known::memory, "mm"}};
+    check_sizes(narrow, narrow_bore, {{"copper_8", 8, 6.8}, {"copper_10", 10, 8.8}});
+    // Its walls are read, its specified outside diameters are not.
+    Verification steel{{"steel tube, medium, outside", "EN 10255:2004", Known::memory, "mm"}};
+    Verification steel_bore{{"steel tube, medium, bore", "EN 10255:2004", Known::memory, "mm"}};
+    check_sizes(steel, steel_bore, {{"steel_dn15", 21.3, 16.1}, {"steel_dn25", 33.7, 27.3}, {"steel_dn50", 60.3, 53.1}});
+    Verification layered{{"multilayer pipe, outside", "sizes of the trade, to ISO 21003", Known::practice, "mm"}};
+    Verification layered_bore{{"multilayer pipe, bore", "sizes of the trade, to ISO 21003", Known::practice, "mm"}};
+    check_sizes(layered, layered_bore, {{"multilayer_16", 16, 12}, {"multilayer_20", 20, 16}, {"multilayer_26", 26, 20},
+                                        {"multilayer_32", 32, 26}});
 }
 
 TEST_CASE("every pipe is possible, named once and in rising bore within its material") {

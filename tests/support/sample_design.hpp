@@ -154,7 +154,7 @@ inline Sample designed(job::Job job) {
         throw std::runtime_error{"the sample's network is refused: " + refused->front().rule};
     }
     sample.operation = std::get<design::Operation>(std::move(operation));
-    sample.plant = design::plan_plant(sample.job, sample.design, &sample.trace);
+    sample.plant = std::get<design::Plant>(design::plan_plant(sample.job, sample.design, &sample.trace));
     sample.inputs = design::inputs_register_with_effects(sample.job, sample.design);
     return sample;
 }

@@ -5,6 +5,7 @@
 #include "support/catch.hpp"
 
 #include <cmath>
+#include <cstdio>
 #include <cstdlib>
 #include <fstream>
 #include <string>
@@ -69,7 +70,7 @@ private:
     void write() const {
         const char* file = std::getenv("LOOPFOLIO_VERIFICATION");
         if (file == nullptr) return;
-        std::ofstream out{file, std::ios::app};
+        static std::ofstream out{file};   // a new run begins a new file
         out << published_.relation << '\t' << published_.source << '\t' << word(published_.certainty) << '\t' << count_
             << '\t' << text(expected_) << '\t' << text(found_) << '\t' << text(tolerance_) << '\t' << published_.unit << '\n';
     }

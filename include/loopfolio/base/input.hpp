@@ -11,10 +11,11 @@
 
 namespace loopfolio {
 
-/// What a value stands on. `absent` is only seen between reading a job and filling its defaults.
-enum class Basis { absent, measured, document, assumed, default_value };
+/// What a value stands on. `absent` is only seen between reading a job and filling its defaults; `derived`
+/// stands for a value that others of the job were turned into, which the register lists in its place.
+enum class Basis { absent, measured, document, assumed, default_value, derived };
 
-/// `measured`, `document`, `assumed`, `default`; the word in the job file, the pack and the record.
+/// `measured`, `document`, `assumed`, `default`, `derived`; the word in the job file, the pack and the record.
 [[nodiscard]] constexpr std::string_view word(Basis basis) {
     switch (basis) {
         case Basis::absent: return "absent";
@@ -22,6 +23,7 @@ enum class Basis { absent, measured, document, assumed, default_value };
         case Basis::document: return "document";
         case Basis::assumed: return "assumed";
         case Basis::default_value: return "default";
+        case Basis::derived: return "derived";
     }
     return "";
 }
@@ -42,6 +44,10 @@ struct Input {
     static Input filled(T value, std::string source_key, std::optional<T> low = {},
                         std::optional<T> high = {}) {
         return Input{value, Basis::default_value, low, high, std::move(source_key), {}};
+    }
+
+    static Input derived(T value, std::string source_key) {
+        return Input{value, Basis::derived, {}, {}, std::move(source_key), {}};
     }
 };
 

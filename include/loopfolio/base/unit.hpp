@@ -71,6 +71,7 @@ inline constexpr Unit<Duration> minute{60.0, "min", "_min"};
 inline constexpr Unit<Duration> hour{3600.0, "h", "_h"};
 inline constexpr Unit<HeatFlux> watt_per_square_metre{1.0, "W/m²", "_w_per_m2"};
 inline constexpr Unit<TemperatureDifference> kelvin{1.0, "K", "_k"};
+inline constexpr Unit<Quantity<0, -1, 0, 1>> kelvin_per_100_metres{1e-2, "K/100 m", "_k_per_100m"};
 inline constexpr Unit<UValue> watt_per_square_metre_kelvin{1.0, "W/(m²·K)", "_w_per_m2k"};
 inline constexpr Unit<ThermalResistance> square_metre_kelvin_per_watt{1.0, "m²·K/W", "_m2k_per_w"};
 inline constexpr Unit<Conductivity> watt_per_metre_kelvin{1.0, "W/(m·K)", "_w_per_mk"};

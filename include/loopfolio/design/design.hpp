@@ -9,6 +9,8 @@
 #include "loopfolio/physics/emitter.hpp"
 #include "loopfolio/physics/fluid.hpp"
 #include "loopfolio/physics/friction.hpp"
+#include "loopfolio/physics/layers.hpp"
+#include "loopfolio/physics/underfloor.hpp"
 #include "loopfolio/reference/pipes.hpp"
 
 #include <array>
@@ -64,6 +66,7 @@ struct AreaMethod {
 
 struct ElementMethod {
     std::vector<Power> elements;         ///< as in the job's room, bridges included; 0 towards a warmer room
+    std::vector<std::optional<physics::Transmittance>> layered;   ///< as `elements`; of those with layers
     HeatLossCoefficient outside;         ///< elements to outside, ground and unheated spaces, referred to the design difference
     Power to_outside, to_rooms, ventilation;
     Power loss;
@@ -77,6 +80,8 @@ struct RoomResult {
     std::optional<ElementMethod> by_elements;
     Power loss;                          ///< the one adopted
     Power loss_to_outside;               ///< less what only moves to other rooms
+    Power heat_up;                       ///< to warm up after a set-back, or by the margin for heating now and then
+    Power load;                          ///< loss and heat_up: what its emitters must give
     Power output;                        ///< of its emitters at design temperatures
     int emitters = 0;
     /// What the room would reach on the design day with its emitters at design temperatures, if short.
@@ -84,9 +89,21 @@ struct RoomResult {
     Finding finding;
 };
 
+/// A heated floor at the design temperatures, nothing throttled.
+struct FloorResult {
+    UValue transfer;                     ///< flux for each kelvin of the water's log mean excess
+    HeatFlux flux;
+    Temperature surface;                 ///< mean
+    Temperature surface_limit;           ///< of the warmest spot, by its zone
+    std::optional<physics::FloorLimit> limit;   ///< where the warmest spot reaches it; outside the tables nothing
+    Length loop;                         ///< of pipe; 0 where it is not known
+};
+
 struct EmitterResult {
     int room = -1;
-    Power load;                          ///< its share of the room's loss
+    Power load;                          ///< its share of the room's load
+    Power downward;                      ///< that a floor loses below, at `load`; its water carries both
+    std::optional<FloorResult> floor;
     Temperature inlet;                   ///< the design flow temperature, but below a mixing set or along a one-pipe loop
     TemperatureDifference drop;          ///< across it, at `load`
     bool on_loop = false;                ///< on a one-pipe loop: its flow is what the loop's tees let it have
@@ -163,8 +180,9 @@ struct PerformanceResult {
 };
 
 struct DutyResult {
-    Power load;                          ///< sum of the emitters' loads: what the water carries
-    Power source_load;                   ///< heat leaving the house: what the source must make
+    Power load;                          ///< sum of the emitters' loads and what floors lose below: what the water carries
+    Power source_load;                   ///< heat leaving the house, and what follows: what the source must make
+    Power heat_up, downward;             ///< of that, heat-up allowances, and what floors lose below
     MassFlow flow;
     VolumeFlow volume_flow;
     int index_emitter = -1;
@@ -189,6 +207,10 @@ enum class Caveat {
     low_excess,            ///< emitter excess below 10 K: EN 442 exponents are fitted above that
     loft_not_stated,       ///< a roof U-value of an old era by default, for a loft of unknown thickness
     unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
+    limits_apart,          ///< upper limit of layers over 1.5 times the lower: ISO 6946 does not hold; figure: the ratio
+    floor_too_warm,        ///< a floor gives more than its surface limit allows; figure: share of the limit
+    loop_too_long,         ///< a floor's loop; figure: metres
+    piece_far_off,         ///< output of one section or metre outside what is usual; figure: W
     outside_table,         ///< the source's performance is asked for outside the maker's table; figure: °C of its flow
 };
 struct Flag {

@@ -28,6 +28,7 @@ struct HotWaterPlan {
     std::optional<physics::PasteurisationUse> hot_cycle;
 };
 
-[[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+[[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,
+                                                 Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

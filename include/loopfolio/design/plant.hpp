@@ -17,7 +17,13 @@ struct Plant {
     std::optional<SoundPlan> sound;
 };
 
-/// Pure, as `design` is; with a trace, each writes how it came to its figures.
-[[nodiscard]] Plant plan_plant(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+/// Pure, as `design` is; with a trace, each writes how it came to its figures. Refuses what a relation cannot answer for.
+[[nodiscard]] std::variant<Plant, std::vector<Refusal>> plan_plant(const job::Job& filled, const Design& design,
+                                                                   Trace* trace = nullptr);
+
+/// The worst verdict of a design and of its plant.
+[[nodiscard]] Verdict worst(const Design& design, const Plant& plant);
+/// Every verdict of the plant.
+[[nodiscard]] std::vector<Finding> findings_of(const Plant& plant);
 
 }  // namespace loopfolio::design

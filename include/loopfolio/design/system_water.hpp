@@ -33,6 +33,7 @@ struct WaterPlan {
     std::optional<Finding> open_volume;             ///< figure: what is always open, limit: `open_needed`; m3
 };
 
-[[nodiscard]] std::optional<WaterPlan> plan_water(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+[[nodiscard]] std::optional<WaterPlan> plan_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,
+                                                 Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

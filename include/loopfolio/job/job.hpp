@@ -5,7 +5,10 @@
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/base/quantity.hpp"
 #include "loopfolio/base/unit.hpp"
+#include "loopfolio/job/build_up.hpp"
+#include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/hot_water.hpp"
+#include "loopfolio/job/rating.hpp"
 #include "loopfolio/job/season.hpp"
 #include "loopfolio/job/sound.hpp"
 #include "loopfolio/job/system_water.hpp"
@@ -53,13 +56,20 @@ struct Identity {
 
 /// Conditions that hold for the whole house. Limits left out are filled from the reference.
 struct Conditions {
-    Input<Temperature> outdoor;                         ///< always stated by the job
+    Input<Temperature> outdoor;                         ///< always stated by the job; derived where it is for a lower place
     Input<Temperature> flow;                            ///< always stated
     Input<TemperatureDifference> drop;
     Input<Velocity> velocity_preferred;
     Input<Velocity> velocity_limit;
     Input<PressureGradient> gradient_preferred;
     Input<Temperature> mild_day;                        ///< outdoor, for the state at reduced load; filled unless stated
+    Input<Length> height_above_station;                 ///< of the house over where `station_outdoor` holds; absent: level
+    Input<Quantity<0, -1, 0, 1>> lapse;                 ///< cooling with height; filled with the height
+    Input<Temperature> station_outdoor;                 ///< as stated, once `outdoor` is derived
+    Input<AirChangeRate> leakage_at_50_pa;              ///< of the house under test; absent: not tested
+    Input<double> leakage_divisor;                      ///< filled with the leakage
+    Input<HeatFlux> heat_up;                            ///< to warm up after a set-back, per floor area; absent: none
+    Input<double> intermittent_margin;                  ///< share on top of the load instead; absent: none
 };
 
 enum class FluidName { water, propylene_glycol, ethylene_glycol };
@@ -91,11 +101,14 @@ struct Element {
     std::string name;                                   ///< for a reader; may be empty
     ElementKind kind{};
     Input<Area> area;                                   ///< net of the openings in it
-    Input<UValue> u_value;
+    Input<UValue> u_value;                              ///< stated, or derived from `layers` or `slab`
+    std::vector<Layer> layers;                          ///< from the room outwards; empty with a stated U-value
+    std::optional<GroundSlab> slab;                     ///< with Beyond::ground
     Beyond beyond = Beyond::outside;
     std::string beyond_room;                            ///< id, with Beyond::room
     std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; else see `factor`
     Input<double> factor;                               ///< share of (room - outdoor); absent to outside: the whole
+    std::optional<UnheatedSpace> space;                 ///< that `factor` is derived from
 };
 
 struct Room {
@@ -107,7 +120,9 @@ struct Room {
     Input<Area> floor_area;
     Input<Length> ceiling_height;
     Input<Temperature> temperature;                     ///< filled from `use` unless stated
-    Input<AirChangeRate> air_changes;                   ///< filled from `use` unless stated
+    Input<AirChangeRate> air_changes;                   ///< filled from `use` unless stated or derived from `ventilation`
+    std::optional<MechanicalVentilation> ventilation;
+    Input<HeatFlux> heat_up;                            ///< filled from the conditions unless stated
     std::optional<Fabric> fabric;                       ///< by-area method, derived rate
     std::optional<Input<HeatFlux>> heat_loss_rate;      ///< by-area method, the firm's own rate
     std::vector<Element> elements;                      ///< element-by-element method, if any
@@ -130,8 +145,14 @@ struct Emitter {
     std::string at;                                     ///< junction that its flow comes from
     std::string return_at;                              ///< junction that its return goes to; `at` unless stated
     std::string kind;                                   ///< name in reference::emitter_kinds()
-    Input<Power> output_at_50k;
-    Input<double> exponent;                             ///< filled from the kind unless stated
+    Input<Power> output_at_50k;                         ///< stated or derived; less what `deratings` take
+    Input<double> exponent;                             ///< filled from the kind unless stated; 1 with `floor`
+    std::optional<RatedAt> rated_at;                    ///< these four: instead of an output at 50 K, one at most
+    std::optional<Fan> fan;
+    std::optional<RatedByPiece> by_piece;
+    std::optional<HeatedFloor> floor;
+    std::vector<Derating> deratings;
+    Input<Power> rating;                                ///< at 50 K before deratings; given where there are any
     Input<Length> length;                               ///< absent where not surveyed
     Input<Length> height;
     std::optional<Input<Volume>> content;               ///< of water; else taken from its rating
@@ -170,31 +191,6 @@ struct Section {
     bool existing = true;
     std::string where;                                  ///< for a reader: `under hall floor`; may be empty
     Place place;
-};
-
-/// One line of the maker's table.
-struct PerformancePoint {
-    Temperature outdoor;
-    Temperature flow;
-    std::optional<Power> capacity;
-    double performance = 0.0;                           ///< heat over electricity, above 1 to 10
-    Place place;
-};
-
-struct HeatSource {
-    std::string name;                                   ///< for a reader, generic: `air-source heat pump`
-    std::string at;                                     ///< junction where its flow joins
-    std::string return_at;                              ///< where its return leaves; `at` unless stated
-    std::vector<std::string> could_join_at;             ///< junctions to compare with `at`
-    std::optional<Input<Power>> capacity;               ///< at the design outdoor and flow temperatures
-    std::optional<Input<VolumeFlow>> minimum_flow;
-    std::optional<Input<TemperatureDifference>> maximum_drop;
-    std::optional<Input<Pressure>> pressure_drop;       ///< at `pressure_drop_flow`; grows with the square of flow
-    std::optional<Input<VolumeFlow>> pressure_drop_flow;
-    std::vector<PerformancePoint> performance;          ///< may be empty; rising outdoor, then rising flow temperature
-    std::string performance_source;
-    bool flammable_refrigerant = false;
-    bool replaces_gas_appliance = false;
 };
 
 enum class PumpMode { constant_speed, constant_pressure, proportional_pressure };

@@ -59,6 +59,7 @@ struct PlanEmitter {
     double loss_factor = 0.0;
     double valve_resistance = 0.0;   ///< of its valves, sum of 1/Kv2
     double square_resistance = 0.0;
+    double beyond = 0.0;             ///< as Emitter::beyond
 };
 
 struct PlanSource {

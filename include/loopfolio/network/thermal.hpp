@@ -35,6 +35,7 @@ struct Emitter {
     int link = 0;
     physics::EmitterRating rating;
     int room = 0;
+    double beyond = 0.0;        ///< heat that its water gives elsewhere for each watt to the room, >= 0: below a floor
 };
 
 /// Gives its flow temperature, or adds its capacity, whichever is the colder; never cools.
@@ -84,7 +85,7 @@ struct SourceResult {
 
 struct EnergyBalance {
     Power sources;
-    Power emitters;
+    Power emitters;           ///< what their water gives, to rooms and beyond
     Power pipes;
     double relative_error = 0.0;   ///< (sources - emitters - pipes) over the largest of them, or over what
                                    ///< 1 mK in a source's water is where that is more

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/fill.hpp"
+
+namespace loopfolio::design {
+
+void fill_season(job::Job& job) {
+    if (!job.season) return;
+    auto& s = *job.season;
+    if (!s.base.given()) s.base = Input<Temperature>::filled(Temperature::from_celsius(16.0), "en-14825");
+    if (!s.cycling_factor.given()) s.cycling_factor = Input<double>::filled(0.9, "en-14825");
+    if (s.lowest_flow.given() || !job.heat_source || job.heat_source->performance.empty()) return;
+    const auto& points = job.heat_source->performance;
+    const auto coldest = std::ranges::min_element(points, {}, &job::PerformancePoint::flow);
+    const std::string& source = job.heat_source->performance_source;
+    s.lowest_flow = Input<Temperature>::filled(coldest->flow, source.empty() ? "common-practice" : source);
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,133 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "job/draft.hpp"
+#include "loopfolio/reference/derating.hpp"
+#include "loopfolio/reference/underfloor.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace loopfolio::job {
+
+namespace {
+
+RatingTemperatures read_temperatures(const Mapping& m) {
+    RatingTemperatures out;
+    const auto take = [&](std::string_view key, Temperature& to) {
+        if (const auto value = plain_at(m, key)) to = Temperature::from_celsius(*value);
+    };
+    take("flow_c", out.flow);
+    take("return_c", out.return_);
+    take("room_c", out.air);
+    if (out.return_ > out.flow) complain(m, "return_c", "must not lie above the flow temperature");
+    if (out.air >= out.return_) complain(m, "room_c", "must lie below the return temperature");
+    return out;
+}
+
+Fan read_fan(const Mapping& m) {
+    Fan out;
+    constexpr std::array<std::string_view, 3> temperatures{"flow_c", "return_c", "room_c"};
+    const auto there = std::ranges::count_if(temperatures, [&](std::string_view key) { return has(m, key); });
+    if (there == 3) out.at = read_temperatures(m);
+    for (const auto key : temperatures) {
+        if (there > 0) demand(m, key, "the three temperatures of a rating go together");
+    }
+    bool rising = true;
+    for (const auto& item : open_items(m, "speeds", group("speeds"))) {
+        const auto speed = plain_at(item, "speed"), output = plain_at(item, "output_w");
+        if (!speed || !output) continue;
+        if (!out.speeds.empty() && *speed <= out.speeds.back().speed) {
+            complain(item, "speed", "must rise from line to line");
+            rising = false;
+        }
+        out.speeds.push_back({*speed, unit::watt(*output)});
+    }
+    out.speed = plain_at(m, "speed").value_or(0.0);
+    const bool inside = !out.speeds.empty() && out.speed >= out.speeds.front().speed && out.speed <= out.speeds.back().speed;
+    if (has(m, "speed") && rising && !out.speeds.empty() && !inside) {
+        complain(m, "speed", "must lie within the stated ones, " + decimal(out.speeds.front().speed) + " to " +
+                 decimal(out.speeds.back().speed), "no output is known outside them");
+    }
+    return out;
+}
+
+template <class Row>
+std::string named_at(const Mapping& m, std::string_view key, std::string_view noun, std::span<const Row> rows) {
+    std::vector<std::string_view> names;
+    for (const auto& row : rows) names.push_back(row.name);
+    const auto index = choice_at(m, key, noun, names);
+    return index ? std::string{names[*index]} : std::string{};
+}
+
+HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
+    HeatedFloor out;
+    out.area = input_at(m, "area_m2", unit::square_metre);
+    out.pitch = input_at(m, "pitch_mm", unit::millimetre);
+    out.covering = named_at(m, "covering", "covering", reference::floor_coverings());
+    out.covering_resistance = input_at(m, "covering_m2k_per_w", unit::square_metre_kelvin_per_watt);
+    one_of(m, {"covering", "covering_m2k_per_w"}, "what lies on the screed");
+    out.screed_cover = input_at(m, "screed_mm", unit::millimetre);
+    out.screed = input_at(m, "screed_w_per_mk", unit::watt_per_metre_kelvin);
+    out.pipe_outside = input_at(m, "pipe_outside_mm", unit::millimetre);
+    if (emitter.loop_pipe.empty()) demand(m, "pipe_outside_mm", "no `loop` says what pipe it is");
+    out.zone = named_at(m, "zone", "zone of a floor", reference::floor_surface_limits());
+    out.leads = input_at(m, "leads_m", unit::metre);
+    out.below = if_given(input_at(m, "below_m2k_per_w", unit::square_metre_kelvin_per_watt));
+    out.below_temperature = input_at(m, "below_c", unit::celsius);
+    if (has(m, "below_m2k_per_w")) demand(m, "below_c", "heat goes down to something", "the room's temperature where a heated room lies below");
+    else if (has(m, "below_c")) demand(m, "below_m2k_per_w", "what lies between pipes and that is not given");
+    return out;
+}
+
+void read_pieces(const Mapping& m, Emitter& emitter) {
+    if (has(m, "output_of_section_w")) {
+        demand(m, "sections", "how many sections there are is not known");
+        emitter.by_piece = RatedByPiece{whole_at(m, "sections").value_or(1), input_at(m, "output_of_section_w", unit::watt)};
+    } else if (has(m, "sections")) {
+        demand(m, "output_of_section_w", "what one section gives is not known");
+    }
+    if (has(m, "output_per_metre_w")) {
+        demand(m, "length_mm", "how many metres there are is not known");
+        emitter.by_piece = RatedByPiece{0, input_at(m, "output_per_metre_w", unit::watt)};
+    }
+}
+
+void read_deratings(const Mapping& m, Emitter& emitter) {
+    const auto names = reference::derating_names();
+    for (const auto& name : texts_at(m, "derating")) {
+        const bool twice = std::ranges::any_of(emitter.deratings, [&](const Derating& d) { return d.name == name; });
+        if (std::ranges::find(names, name) == names.end()) {
+            const auto near = did_you_mean(lower_snake(name), names);
+            complain(m, "derating", "`" + name + "` is not the name of a circumstance",
+                     near.empty() ? "the names are " + listed(names) : near);
+        } else if (twice) {
+            complain(m, "derating", "`" + name + "` stands twice");
+        } else {
+            emitter.deratings.push_back({name, {}});
+        }
+    }
+    if (emitter.floor && !emitter.deratings.empty()) {
+        complain(m, "derating", "is not read with `floor`", "say it by the covering");
+    }
+}
+
+}  // namespace
+
+void read_rating(const Mapping& m, Emitter& emitter) {
+    emitter.output_at_50k = input_at(m, "output_at_50k_w", unit::watt);
+    const bool half_said = has(m, "sections") && !has(m, "output_of_section_w");   // told where the pieces are read
+    if (!half_said) one_of(m, {"output_at_50k_w", "rated_at", "fan", "output_of_section_w", "output_per_metre_w", "floor"}, "what it gives");
+    if (const auto at = open_child(m, "rated_at", group("rated_at"))) {
+        emitter.rated_at = RatedAt{read_temperatures(*at), input_at(*at, "output_w", unit::watt)};
+    }
+    if (const auto fan = open_child(m, "fan", group("fan"))) emitter.fan = read_fan(*fan);
+    read_pieces(m, emitter);
+    if (const auto floor = open_child(m, "floor", group("floor"))) {
+        emitter.floor = read_floor(*floor, emitter);
+        if (emitter.kind != "underfloor" && has(m, "kind")) complain(m, "floor", "is read only with `kind: underfloor`");
+        if (has(m, "exponent")) complain(m, "exponent", "is not read with `floor`", "a floor's output grows with the excess itself");
+    }
+    read_deratings(m, emitter);
+}
+
+}  // namespace loopfolio::job

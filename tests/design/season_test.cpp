@@ -1,0 +1,270 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/season.hpp"
+
+#include "loopfolio/physics/emitter.hpp"
+#include "support/catch.hpp"
+#include "support/csv.hpp"
+#include "support/small_job.hpp"
+
+#include <cmath>
+
+using namespace loopfolio;
+using namespace loopfolio::tests;
+
+namespace {
+
+template <class T>
+Input<T> assumed(T value, T low, T high) {
+    return Input<T>{value, Basis::assumed, low, high, "", {}};
+}
+
+/// The invented source of tests/reference/plant.py; its least output is a share of its capacity, where it has one.
+void give_source(job::Job& job, double least_share) {
+    auto& source = *job.heat_source;
+    source.performance.clear();
+    const auto table = read_csv("season_source.csv");
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        const Power capacity = unit::watt(table.number(i, "capacity_w"));
+        source.performance.push_back({unit::celsius(table.number(i, "outdoor_c")), unit::celsius(table.number(i, "flow_c")), capacity,
+                                      table.number(i, "performance"), {}, {}});
+        if (least_share > 0.0) source.performance.back().least = least_share * capacity;
+    }
+}
+
+struct House {
+    double load = 6000.0, outdoor = -10.0, flow = 45.0, back = 40.0, room = 21.0, exponent = 1.3, least_share = 0.3;
+};
+
+/// One room, one emitter that just meets it at the flow and return temperatures.
+job::Job house(const House& h = {}) {
+    auto job = bare_job(h.flow, h.flow - h.back);
+    job.conditions.outdoor = measured(unit::celsius(h.outdoor));
+    job.rooms.push_back(stated_room("room", h.load, h.room));
+    const double factor = *physics::output_factor(unit::celsius(h.flow), unit::celsius(h.back), unit::celsius(h.room), h.exponent);
+    job.emitters.push_back(panel("E", "room", "A", h.load / factor, h.exponent));
+    job.sections.push_back(section("S", "HS", "A", "copper_28", 10.0));
+    give_source(job, h.least_share);
+    job.heat_source->backup = measured(unit::kilowatt(50.0));
+    job.season.emplace();
+    job.season->climate = "average";
+    return job;
+}
+
+design::SeasonPlan planned(const job::Job& job, std::optional<Volume> content = {}, design::Trace* trace = nullptr) {
+    const auto plan = design::plan_season(design::fill_defaults(job), designed(job), content, trace);
+    REQUIRE(plan);
+    return *plan;
+}
+
+double kilowatt_hours(Energy energy) { return energy.in(unit::kilowatt_hour); }
+
+const physics::SeasonBin& bin_at(const design::SeasonPlan& plan, double outdoor) {
+    for (const auto& bin : plan.season.bins) {
+        if (std::abs(bin.outdoor.celsius() - outdoor) < 1e-9) return bin;
+    }
+    throw std::runtime_error{"no such bin"};
+}
+
+}  // namespace
+
+TEST_CASE("from a job to the season: the same as an independent loop over the bins") {
+    // tests/reference/plant.py in numpy, its curve by scipy's brentq, its table by scipy's RegularGridInterpolator.
+    const auto csv = read_csv("season.csv");
+    for (std::size_t i = 0; i < csv.rows.size(); ++i) {
+        const std::string& climate = csv.rows[i].front();
+        const auto number = [&](const char* name) { return csv.number(i, name); };
+        INFO(climate << " " << number("design_w"));
+        auto job = house({number("design_w"), number("design_outdoor_c"), number("flow_c"), number("return_c"),
+                          number("room_c"), number("exponent"), number("least_share")});
+        job.season->climate = climate;
+        job.season->base = measured(unit::celsius(number("base_c")));
+        job.season->cycling_factor = measured(number("cc"));
+        const double backup = number("backup_w");
+        job.heat_source->backup = measured(unit::watt(backup < 0.0 ? 50'000.0 : backup));
+        const auto plan = planned(job);
+        const auto& s = plan.season;
+        CHECK(kilowatt_hours(s.demand) == Approx(number("demand")).epsilon(1e-9));
+        CHECK(kilowatt_hours(s.source_heat) == Approx(number("source")).epsilon(1e-7));
+        CHECK(kilowatt_hours(s.backup_heat) == Approx(number("backup")).epsilon(1e-6).margin(1e-6));
+        CHECK(kilowatt_hours(s.unmet) == Approx(number("unmet")).epsilon(1e-6).margin(1e-6));
+        CHECK(kilowatt_hours(s.source_electricity) == Approx(number("electricity")).epsilon(1e-7));
+        CHECK(kilowatt_hours(s.outside_demand) == Approx(number("outside")).epsilon(1e-7).margin(1e-6));
+        CHECK(s.cycling_time.in(unit::hour) == Approx(number("cycling_h")));
+        CHECK(s.outside_time.in(unit::hour) == Approx(number("outside_h")).margin(1e-9));
+        CHECK(plan.taken_as_changed == 0);
+    }
+}
+
+TEST_CASE("load and hours of the average climate are those of EN 14825") {
+    // EN 14825: 10 kW at -10 degrees is 16/26 of it at 0, 6.154 kW; 2066 hours at full load; 178 h with the thermostat off and
+    // 3672 h off make the hours without heating.
+    House h;
+    h.load = 10'000.0;
+    auto job = house(h);
+    job.season->standby = measured(unit::watt(10.0));
+    const auto plan = planned(job);
+    CHECK(bin_at(plan, 0.0).load.in(unit::kilowatt) == Approx(6.154).margin(0.0005));
+    CHECK(plan.season.full_load_time.in(unit::hour) == Approx(2066.0).margin(0.6));
+    CHECK(kilowatt_hours(plan.season.standby_electricity) == Approx(10.0 * (178.0 + 3672.0) / 1000.0));
+}
+
+TEST_CASE("defrosting takes its share of the capacity between its temperatures and nowhere else") {
+    auto job = house();
+    const auto before = planned(job);
+    job.heat_source->defrost_derating = measured(0.2);
+    job.heat_source->defrost_from = measured(unit::celsius(-3.0));
+    job.heat_source->defrost_to = measured(unit::celsius(5.0));
+    const auto after = planned(job);
+    for (const double outdoor : {-3.0, 0.0, 5.0}) CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio / 0.8));
+    for (const double outdoor : {-4.0, 6.0}) CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio));
+}
+
+TEST_CASE("two units do the work of one of twice the size that turns down to half") {
+    House h;
+    h.load = 10'000.0;
+    auto two = house(h);
+    two.heat_source->number = 2;
+    h.least_share = 0.15;
+    auto one = house(h);
+    for (auto& p : one.heat_source->performance) {
+        p.capacity = 2.0 * *p.capacity;
+        p.least = 2.0 * *p.least;
+    }
+    const auto a = planned(two), b = planned(one);
+    CHECK(a.season.source_electricity.si() == Approx(b.season.source_electricity.si()));
+    CHECK(a.season.cycling_time.si() == Approx(b.season.cycling_time.si()));
+    CHECK(a.largest_share == Approx(b.largest_share));
+}
+
+TEST_CASE("what lies outside the maker's table is told and never reckoned") {
+    auto job = house();
+    std::erase_if(job.heat_source->performance, [](const auto& p) { return p.outdoor < unit::celsius(-1.0); });
+    const auto plan = planned(job);
+    Energy colder;
+    for (const auto& bin : plan.season.bins) {
+        CHECK(bin.reached == (bin.outdoor >= unit::celsius(2.0)));
+        if (!bin.reached) colder += bin.demand;
+    }
+    CHECK(plan.season.outside_demand.si() == Approx(colder.si()));
+    CHECK(plan.season.source_heat.si() + plan.season.backup_heat.si() == Approx((plan.season.demand - colder).si()));
+}
+
+TEST_CASE("the curve just meets the room, and the source makes the lift of a separation on top") {
+    auto job = house();
+    const auto plain = planned(job);
+    job.separation.emplace();
+    job.separation->kind = job::SeparationKind::plate;
+    job.separation->plate_ua = measured(Quantity<1, 2, -3, -1>::from_si(2000.0));
+    const auto lifted = planned(job);
+    const auto lift = designed(job).separation->lift.si();
+    REQUIRE(lift > 0.5);
+    REQUIRE(plain.curve.size() == lifted.curve.size());
+    for (std::size_t i = 0; i < plain.curve.size(); ++i) {
+        const auto& p = plain.curve[i];
+        const double share = (16.0 - p.outdoor.celsius()) / 26.0;
+        CHECK(lifted.curve[i].emitters.kelvin() == Approx(p.emitters.kelvin()));
+        const double made = std::max(p.emitters.celsius() + share * lift, 35.0);
+        CHECK(lifted.curve[i].made.celsius() == Approx(made).margin(1e-9));
+    }
+    job.season->compensation = false;
+    for (const auto& p : planned(job).curve) CHECK(p.emitters.celsius() == Approx(45.0));
+}
+
+TEST_CASE("a cooler flow on the design day uses less, and counts the emitters that are too small for it") {
+    auto job = house();
+    job.season->compare_flows = {unit::celsius(40.0), unit::celsius(45.0), unit::celsius(55.0)};
+    const auto plan = planned(job);
+    REQUIRE(plan.options.size() == 3);
+    CHECK(plan.options[0].electricity < plan.options[1].electricity);
+    CHECK(plan.options[1].electricity < plan.options[2].electricity);
+    CHECK(plan.options[1].electricity.si() == Approx(plan.electricity.value.si()));
+    CHECK(plan.options[0].too_small == 1);
+    CHECK(plan.options[1].too_small == 0);
+    CHECK(plan.options[2].too_small == 0);
+    // An emitter too small for the design itself is reckoned at the rating that would do.
+    job.emitters[0].output_at_50k.value = 0.8 * job.emitters[0].output_at_50k.value;
+    const auto small = planned(job);
+    CHECK(small.taken_as_changed == 1);
+    CHECK(small.electricity.value.si() == Approx(plan.electricity.value.si()));
+}
+
+TEST_CASE("the bands are the ranges of the inputs, combined as a root of squares") {
+    auto job = house({9000.0});
+    CHECK(planned(job).ranges == 0);
+    job.season->price = assumed(0.30, 0.24, 0.33);
+    auto plan = planned(job);
+    const double used = kilowatt_hours(plan.electricity.value);
+    CHECK(plan.ranges == 1);
+    CHECK(plan.electricity.low.si() == Approx(plan.electricity.high.si()));
+    CHECK(plan.cost->low == Approx(0.24 * used));
+    CHECK(plan.cost->value == Approx(0.30 * used));
+    CHECK(plan.cost->high == Approx(0.33 * used));
+    // Two rooms of their own ranges: the demand moves with each, by its share.
+    job.rooms[0].heat_loss = assumed(unit::watt(5000.0), unit::watt(4000.0), unit::watt(5300.0));
+    job.rooms.push_back(stated_room("other", 4000.0));
+    job.rooms[1].heat_loss = assumed(unit::watt(4000.0), unit::watt(3250.0), unit::watt(4400.0));
+    job.emitters.push_back(panel("E2", "other", "A", 16'000.0));
+    plan = planned(job);
+    CHECK(plan.ranges == 3);
+    const double demand = kilowatt_hours(plan.demand.value), per_watt = demand / 9000.0;
+    CHECK(kilowatt_hours(plan.demand.low) == Approx(demand - per_watt * std::hypot(1000.0, 750.0)));
+    CHECK(kilowatt_hours(plan.demand.high) == Approx(demand + per_watt * std::hypot(300.0, 400.0)));
+}
+
+TEST_CASE("below its least output: water for the stated run, and starts with the water there is") {
+    auto job = house();
+    job.heat_source->allowed_swing = measured(unit::kelvin(5.0));
+    job.heat_source->least_run = measured(unit::minute(10.0));
+    const auto filled = designed(job);
+    const auto plan = planned(job, unit::litre(80.0));
+    REQUIRE(plan.part_load);
+    const auto& part = *plan.part_load;
+    const double heat_of_litre = filled.state.density.si() * filled.state.specific_heat.si() * 1e-3 * 5.0;
+    const auto& mildest = plan.season.bins.back();
+    CHECK(part.smallest_load.si() == Approx(mildest.load.si()));
+    CHECK(part.for_run->in(unit::litre) == Approx((part.least_output - part.smallest_load).si() * 600.0 / heat_of_litre));
+    REQUIRE(part.busiest);
+    // No cycle starts more often than one at half of the largest least output of the season's cycling bins.
+    CHECK(part.busiest->starts_per_hour <= 3600.0 * part.least_output.si() / (4.0 * 80.0 * heat_of_litre) + 1e-9);
+    CHECK(part.busiest->starts_per_hour > 0.8 * 3600.0 * part.least_output.si() / (4.0 * 80.0 * heat_of_litre));
+    CHECK_FALSE(planned(job).part_load->busiest);
+}
+
+TEST_CASE("with valves shut the source keeps its least flow only where emitters stay open") {
+    auto job = house();
+    job.rooms[0].heat_loss = measured(unit::watt(4000.0));
+    job.rooms.push_back(stated_room("other", 2000.0));
+    job.emitters.push_back(panel("E2", "other", "A", 8000.0));
+    CHECK_FALSE(planned(job).open_circuit);
+    job.heat_source->minimum_flow = measured(unit::litre_per_minute(5.0));   // E takes 11.5 L/min, E2 5.8
+    auto open = planned(job).open_circuit;
+    REQUIRE(open);
+    CHECK(open->emitter == 1);
+    CHECK(open->always_open.empty());
+    job.heat_source->minimum_flow = measured(unit::litre_per_minute(10.0));
+    CHECK(planned(job).open_circuit->always_open == std::vector<int>{0});
+    job.heat_source->minimum_flow = measured(unit::litre_per_minute(15.0));
+    CHECK(planned(job).open_circuit->always_open == std::vector<int>{0, 1});
+}
+
+TEST_CASE("without a table, without a capacity or without a season there is no plan") {
+    auto job = house();
+    job.season.reset();
+    CHECK_FALSE(design::plan_season(design::fill_defaults(job), designed(job)));
+    job = house();
+    job.heat_source->performance[3].capacity.reset();
+    CHECK_FALSE(design::plan_season(design::fill_defaults(job), designed(job)));
+    job = house();
+    job.heat_source->performance.clear();
+    CHECK_FALSE(design::plan_season(design::fill_defaults(job), designed(job)));
+}
+
+TEST_CASE("the derivation is written by the calculation") {
+    design::Trace trace;
+    const auto plan = planned(house(), {}, &trace);
+    const auto* found = trace.find(design::Subject::plant, "season");
+    REQUIRE(found != nullptr);
+    CHECK(found->steps.size() >= 8);
+    CHECK(found->steps.front().source == "en-14825");
+}
