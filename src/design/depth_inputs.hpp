@@ -13,10 +13,14 @@ namespace loopfolio::design {
 
 template <class C, class F>
 void visit_allowances(C& c, F&& visit) {
-    visit(InputKind<CelsiusUnit>{"design outdoor temperature at the station", unit::celsius, 1}, "", c.station_outdoor);
-    visit(InputKind<Unit<Length>>{"height of the house over the station", unit::metre, 0}, "", c.height_above_station);
-    visit(InputKind<Unit<Quantity<0, -1, 0, 1>>>{"cooling with height", unit::kelvin_per_100_metres, 1}, "", c.lapse);
-    visit(InputKind<Unit<AirChangeRate>>{"air changes under test at 50 Pa", unit::per_hour, 1}, "", c.leakage_at_50_pa);
+    visit(InputKind<CelsiusUnit>{"design outdoor temperature at the station", unit::celsius, 1}, "",
+          c.station_outdoor);
+    visit(InputKind<Unit<Length>>{"height of the house over the station", unit::metre, 0}, "",
+          c.height_above_station);
+    visit(InputKind<Unit<Quantity<0, -1, 0, 1>>>{"cooling with height", unit::kelvin_per_100_metres, 1}, "",
+          c.lapse);
+    visit(InputKind<Unit<AirChangeRate>>{"air changes under test at 50 Pa", unit::per_hour, 1}, "",
+          c.leakage_at_50_pa);
     visit(InputKind<NumberUnit>{"divisor of the leakage under test", unit::number, 0}, "", c.leakage_divisor);
     visit(InputKind<NumberUnit>{"margin for heating now and then", unit::percent, 0}, "", c.intermittent_margin);
 }
@@ -36,18 +40,21 @@ void visit_ventilation(Room& room, F&& visit) {
 template <class L, class F>
 void visit_layer(L& layer, const std::string& element, F&& visit) {
     const std::string subject = layer.material.empty() ? element : element + ", " + layer.material;
-    visit(InputKind<Unit<Length>>{layer.air ? "thickness of air layer" : "thickness of layer", unit::millimetre, 0}, subject,
-          layer.thickness);
-    visit(InputKind<Unit<Conductivity>>{"conductivity of layer", unit::watt_per_metre_kelvin, 3}, subject, layer.conductivity);
+    visit(InputKind<Unit<Length>>{layer.air ? "thickness of air layer" : "thickness of layer", unit::millimetre,
+                                  0},
+          subject, layer.thickness);
+    visit(InputKind<Unit<Conductivity>>{"conductivity of layer", unit::watt_per_metre_kelvin, 3}, subject,
+          layer.conductivity);
     if (layer.resistance) {
-        visit(InputKind<Unit<ThermalResistance>>{"resistance of layer", unit::square_metre_kelvin_per_watt, 3}, element,
-              *layer.resistance);
+        visit(InputKind<Unit<ThermalResistance>>{"resistance of layer", unit::square_metre_kelvin_per_watt, 3},
+              element, *layer.resistance);
     }
     if (!layer.bridge) return;
     auto& b = *layer.bridge;
     const std::string through = b.material.empty() ? element : element + ", " + b.material;
     visit(InputKind<NumberUnit>{"share of bridge in layer", unit::percent, 1}, through, b.share);
-    visit(InputKind<Unit<Conductivity>>{"conductivity of bridge", unit::watt_per_metre_kelvin, 3}, through, b.conductivity);
+    visit(InputKind<Unit<Conductivity>>{"conductivity of bridge", unit::watt_per_metre_kelvin, 3}, through,
+          b.conductivity);
 }
 
 template <class E, class F>
@@ -55,13 +62,15 @@ void visit_build_up(E& element, const std::string& subject, F&& visit) {
     for (auto& layer : element.layers) visit_layer(layer, subject, visit);
     if (element.slab) {
         visit(InputKind<Unit<Length>>{"exposed edge of floor", unit::metre, 1}, subject, element.slab->perimeter);
-        visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2}, subject,
-              element.slab->insulation);
+        visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2},
+              subject, element.slab->insulation);
     }
     if (!element.space) return;
     using Coefficient = InputKind<Unit<HeatLossCoefficient>>;
-    visit(Coefficient{"heat from rooms into unheated space", unit::watt_per_kelvin, 1}, subject, element.space->to_rooms);
-    visit(Coefficient{"heat from unheated space to outside", unit::watt_per_kelvin, 1}, subject, element.space->to_outside);
+    visit(Coefficient{"heat from rooms into unheated space", unit::watt_per_kelvin, 1}, subject,
+          element.space->to_rooms);
+    visit(Coefficient{"heat from unheated space to outside", unit::watt_per_kelvin, 1}, subject,
+          element.space->to_outside);
 }
 
 template <class L, class F>
@@ -69,12 +78,14 @@ void visit_heated_floor(L& f, const std::string& id, F&& visit) {
     using Resistance = InputKind<Unit<ThermalResistance>>;
     visit(InputKind<Unit<Area>>{"heated floor area", unit::square_metre, 1}, id, f.area);
     visit(InputKind<Unit<Length>>{"pitch of floor pipes", unit::millimetre, 0}, id, f.pitch);
-    visit(Resistance{"resistance of floor covering", unit::square_metre_kelvin_per_watt, 3}, id, f.covering_resistance);
+    visit(Resistance{"resistance of floor covering", unit::square_metre_kelvin_per_watt, 3}, id,
+          f.covering_resistance);
     visit(InputKind<Unit<Length>>{"screed over floor pipes", unit::millimetre, 0}, id, f.screed_cover);
     visit(InputKind<Unit<Conductivity>>{"conductivity of screed", unit::watt_per_metre_kelvin, 2}, id, f.screed);
     visit(InputKind<Unit<Length>>{"outside diameter of floor pipe", unit::millimetre, 0}, id, f.pipe_outside);
     visit(InputKind<Unit<Length>>{"way to the manifold and back", unit::metre, 1}, id, f.leads);
-    if (f.below) visit(Resistance{"resistance below floor pipes", unit::square_metre_kelvin_per_watt, 2}, id, *f.below);
+    if (f.below)
+        visit(Resistance{"resistance below floor pipes", unit::square_metre_kelvin_per_watt, 2}, id, *f.below);
     visit(InputKind<CelsiusUnit>{"temperature below heated floor", unit::celsius, 1}, id, f.below_temperature);
 }
 
@@ -84,10 +95,12 @@ void visit_rating(E& e, F&& visit) {
     visit(Watts{"emitter output at 50 K", unit::watt, 0}, e.id, e.rating);
     if (e.rated_at) visit(Watts{"emitter output at other temperatures", unit::watt, 0}, e.id, e.rated_at->output);
     if (e.by_piece) {
-        visit(Watts{e.by_piece->sections > 0 ? "output of one section at 50 K" : "output of one metre at 50 K", unit::watt, 0},
+        visit(Watts{e.by_piece->sections > 0 ? "output of one section at 50 K" : "output of one metre at 50 K",
+                    unit::watt, 0},
               e.id, e.by_piece->output);
     }
-    for (auto& d : e.deratings) visit(InputKind<NumberUnit>{"share of output left", unit::number, 2}, e.id, d.factor);
+    for (auto& d : e.deratings)
+        visit(InputKind<NumberUnit>{"share of output left", unit::number, 2}, e.id, d.factor);
     if (e.floor) visit_heated_floor(*e.floor, e.id, visit);
 }
 

@@ -19,7 +19,8 @@ physics::FloorTables read_tables() {
         out.cover.push_back({covering, pitch, f.a_cover});
         out.diameter.push_back({covering, pitch, f.a_diameter});
     }
-    for (const auto& p : reference::floor_limit_coefficients()) out.limit.push_back({p.pitch.si(), p.cover.si(), p.value});
+    for (const auto& p : reference::floor_limit_coefficients())
+        out.limit.push_back({p.pitch.si(), p.cover.si(), p.value});
     for (const auto& p : reference::floor_limit_exponents()) {
         out.limit_exponent.push_back({p.pitch.si(), p.cover.si(), p.value});
     }
@@ -58,11 +59,13 @@ std::optional<Derived> rating_of(const job::Emitter& e) {
     if (e.fan) return Derived{rating_of_fan(*e.fan, n), "en-442"};
     if (e.rated_at) {
         const auto& at = e.rated_at->at;
-        return Derived{output(physics::rating_from(e.rated_at->output.value, at.flow, at.return_, at.air, n)), "en-442"};
+        return Derived{output(physics::rating_from(e.rated_at->output.value, at.flow, at.return_, at.air, n)),
+                       "en-442"};
     }
     if (!e.by_piece) return {};
     const auto& piece = *e.by_piece;
-    if (piece.sections > 0) return Derived{output(physics::rating_by_sections(piece.output.value, piece.sections, n)), ""};
+    if (piece.sections > 0)
+        return Derived{output(physics::rating_by_sections(piece.output.value, piece.sections, n)), ""};
     return Derived{output(physics::rating_by_length(piece.output.value, e.length.value, n)), ""};
 }
 
@@ -70,14 +73,16 @@ void derive_loop(job::Emitter& e) {
     const bool measured = e.loop_length.given() && e.loop_length.basis != Basis::derived;
     if (e.loop_pipe.empty() || measured) return;
     const auto& f = *e.floor;
-    const auto length = physics::loop_length(f.area.value, f.pitch.value, f.leads.given() ? f.leads.value : Length{});
+    const auto length =
+        physics::loop_length(f.area.value, f.pitch.value, f.leads.given() ? f.leads.value : Length{});
     if (length) e.loop_length = Input<Length>::derived(*length, "en-1264");
 }
 
 void derive_emitter(job::Emitter& e) {
     if (const auto derived = rating_of(e)) {
         e.output_at_50k = {};
-        if (derived->rating) e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
+        if (derived->rating)
+            e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
     } else if (e.rating.given()) {
         e.output_at_50k = e.rating;   // as stated: what was taken off is put back before it is taken off again
     }

@@ -3,7 +3,6 @@
 #include "design/parts.hpp"
 
 #include "design/heated_floor.hpp"
-
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/base/root.hpp"
 #include "loopfolio/reference/emitters.hpp"

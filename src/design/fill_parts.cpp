@@ -29,7 +29,8 @@ void fill_layers(job::Element& element) {
 }
 
 void fill_floor(job::HeatedFloor& floor, const std::string& pipe) {
-    if (const auto* known = reference::find_floor_covering(floor.covering)) fill(floor.covering_resistance, known->resistance);
+    if (const auto* known = reference::find_floor_covering(floor.covering))
+        fill(floor.covering_resistance, known->resistance);
     // The tables of the standard end there, whatever a carpet may be.
     constexpr auto thickest = ThermalResistance::from_si(0.15);
     auto& high = floor.covering_resistance.high;

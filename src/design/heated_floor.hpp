@@ -7,7 +7,8 @@
 /// Heated floors, and how a rating came about.
 namespace loopfolio::design {
 
-/// What a floor loses below while it gives its load, never below zero; nothing where the job does not say what lies there.
+/// What a floor loses below while it gives its load, never below zero; nothing where the job does not say what
+/// lies there.
 [[nodiscard]] Power downward_loss(const job::Emitter& emitter, const EmitterResult& result, Temperature room);
 
 /// Temperature of a floor against its limit, length of its loop; what is usual for a section or a metre.

@@ -43,7 +43,7 @@ void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& ou
             return p.capacity ? std::optional{p.capacity->si()} : std::nullopt;
         });
         if (watts) {
-            out.capacity = Power::from_si(*watts);
+            out.capacity = static_cast<double>(job.heat_source->number) * Power::from_si(*watts);   // the table is of one unit
             out.by_table = true;
             return;
         }

@@ -54,7 +54,8 @@ void trace_bin(Trace& trace, const job::Job& job, const SeasonRun& run, std::siz
     trace.step({"heat over electricity there", "bilinear between the maker's points", fixed(by_table, 3), source.performance_source});
     if (bin.cycles) {
         const double run_share = bin.load / run.least[i];
-        trace.step({"with what cycling costs", fmt::format("× R/(Cc·R + 1 − Cc), R = load/least output = {}/{} = {}, Cc = {}", kilowatts(bin.load),
+        trace.step({"with what cycling costs",
+                    fmt::format("× R/(Cc·R + 1 − Cc), R = load/least output = {}/{} = {}, Cc = {}", kilowatts(bin.load),
                     kilowatts(run.least[i]), fixed(run_share, 3), fixed(job.season->cycling_factor.value, 2)),
                     fixed(bin.performance, 3), "en-14825"});
     }
@@ -68,11 +69,14 @@ void trace_sums(Trace& trace, const SeasonPlan& plan) {
                 energy(s.demand), "en-14825"});
     if (s.outside_demand > Energy{}) trace.step({"of that outside the maker's table, left out", "Σ", energy(s.outside_demand), ""});
     trace.step({"heat of the source, and its electricity", "Σ over the bins", energy(s.source_heat) + ", " + energy(s.source_electricity), ""});
-    if (s.backup_heat > Energy{}) trace.step({"heat of the backup", "what the source cannot make, as far as it goes", energy(s.backup_heat), ""});
+    if (s.backup_heat > Energy{})
+        trace.step({"heat of the backup", "what the source cannot make, as far as it goes", energy(s.backup_heat), ""});
     if (s.unmet > Energy{}) trace.step({"heat that neither makes", "Σ", energy(s.unmet), ""});
-    if (s.standby_electricity > Energy{}) trace.step({"electricity while nothing is heated", "power × hours", energy(s.standby_electricity), ""});
+    if (s.standby_electricity > Energy{})
+        trace.step({"electricity while nothing is heated", "power × hours", energy(s.standby_electricity), ""});
     if (s.whole_performance) {
-        trace.step({"seasonal performance", fmt::format("heat / electricity = {} / {}", energy(s.source_heat + s.backup_heat), energy(all_electricity(s))),
+        trace.step({"seasonal performance",
+                    fmt::format("heat / electricity = {} / {}", energy(s.source_heat + s.backup_heat), energy(all_electricity(s))),
                     fixed(*s.whole_performance, 2), "en-14825"});
         trace.step({"its band", fmt::format("root of the sum of squares over {} ranges, down and up", plan.ranges),
                     fixed(plan.performance.low, 2) + " to " + fixed(plan.performance.high, 2), ""});
@@ -81,12 +85,14 @@ void trace_sums(Trace& trace, const SeasonPlan& plan) {
 
 void trace_part_load(Trace& trace, const job::Job& job, const PartLoad& part) {
     if (part.for_run) {
-        trace.step({"water for the stated run", fmt::format("(least output − load)·t/(ρ·c·Δθ) = ({} − {}) × {} / …, Δθ = {}", kilowatts(part.least_output),
+        trace.step({"water for the stated run",
+                    fmt::format("(least output − load)·t/(ρ·c·Δθ) = ({} − {}) × {} / …, Δθ = {}", kilowatts(part.least_output),
                     kilowatts(part.smallest_load), text(job.heat_source->least_run->value, unit::minute, 0),
                     text(job.heat_source->allowed_swing->value, unit::kelvin, 1)), text(*part.for_run, unit::litre, 0), "heat-balance"});
     }
     if (part.busiest) {
-        trace.step({"most starts an hour", "1/(t run + t rest), with the content of the system", fixed(part.busiest->starts_per_hour, 1), "heat-balance"});
+        trace.step({"most starts an hour", "1/(t run + t rest), with the content of the system",
+                    fixed(part.busiest->starts_per_hour, 1), "heat-balance"});
     }
 }
 

@@ -30,32 +30,43 @@ void trace_layers(Trace& trace, const job::Element& e, const physics::Transmitta
                 text(bridged ? t.upper : t.total, m2k_per_w, 3), "iso-6946"});
     if (bridged) {
         trace.step({"its lower limit", "every plane at one temperature", text(t.lower, m2k_per_w, 3), "iso-6946"});
-        trace.step({"mean of the limits", fmt::format("({} + {})/2, at most {} % off", fixed(t.upper.si(), 3), fixed(t.lower.si(), 3),
-                    fixed(100.0 * t.error_bound, 1)), text(t.total, m2k_per_w, 3), "iso-6946"});
+        trace.step({"mean of the limits",
+                    fmt::format("({} + {})/2, at most {} % off", fixed(t.upper.si(), 3), fixed(t.lower.si(), 3),
+                                fixed(100.0 * t.error_bound, 1)),
+                    text(t.total, m2k_per_w, 3), "iso-6946"});
     }
-    trace.step({"U-value of the layers", "1/R", text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
+    trace.step(
+        {"U-value of the layers", "1/R", text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
 }
 
 }  // namespace
 
 void trace_outdoor(Trace& trace, const job::Conditions& c) {
     if (!c.station_outdoor.given()) return;
-    trace.step({"outdoor temperature of the house", fmt::format("station − lapse × height = {} − {} × {}",
-                fixed(c.station_outdoor.value.celsius(), 1), text(c.lapse.value, unit::kelvin_per_100_metres, 2),
-                text(c.height_above_station.value, unit::metre, 0)), text(c.outdoor.value, unit::celsius, 1), c.lapse.source});
+    trace.step(
+        {"outdoor temperature of the house",
+         fmt::format("station − lapse × height = {} − {} × {}", fixed(c.station_outdoor.value.celsius(), 1),
+                     text(c.lapse.value, unit::kelvin_per_100_metres, 2),
+                     text(c.height_above_station.value, unit::metre, 0)),
+         text(c.outdoor.value, unit::celsius, 1), c.lapse.source});
 }
 
 void trace_build_up(Trace& trace, const job::Element& e, const std::optional<physics::Transmittance>& layered) {
     if (layered) trace_layers(trace, e, *layered);
     if (e.slab) {
-        trace.step({"U-value of the slab", fmt::format("B' = 2A/P = 2 × {} / {}, insulation {} m²K/W", fixed(e.area.value.si(), 2),
-                    fixed(e.slab->perimeter.value.si(), 2), fixed(e.slab->insulation.value.si(), 2)),
-                    text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
+        trace.step(
+            {"U-value of the slab",
+             fmt::format("B' = 2A/P = 2 × {} / {}, insulation {} m²K/W", fixed(e.area.value.si(), 2),
+                         fixed(e.slab->perimeter.value.si(), 2), fixed(e.slab->insulation.value.si(), 2)),
+             text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
     }
     if (e.space) {
-        trace.step({"share beyond, unheated space", fmt::format("to outside/(from rooms + to outside) = {} / ({} + {})", fixed(e.space->to_outside.value.si(), 1),
-                    fixed(e.space->to_rooms.value.si(), 1), fixed(e.space->to_outside.value.si(), 1)),
-                    fixed(e.factor.value, 3), "iso-13789"});
+        trace.step(
+            {"share beyond, unheated space",
+             fmt::format("to outside/(from rooms + to outside) = {} / ({} + {})",
+                         fixed(e.space->to_outside.value.si(), 1), fixed(e.space->to_rooms.value.si(), 1),
+                         fixed(e.space->to_outside.value.si(), 1)),
+             fixed(e.factor.value, 3), "iso-13789"});
     }
 }
 
@@ -70,11 +81,15 @@ void trace_air(Trace& trace, const job::Room& room) {
 void trace_allowance(Trace& trace, const job::Conditions& c, const job::Room& room, const RoomResult& r) {
     if (r.heat_up <= Power{}) return;
     if (c.intermittent_margin.given()) {
-        trace.step({"margin for heating now and then", fmt::format("{} of {}", text(c.intermittent_margin.value, unit::percent, 0),
-                    text(r.loss, unit::watt, 0)), text(r.heat_up, unit::watt, 0), c.intermittent_margin.source});
+        trace.step({"margin for heating now and then",
+                    fmt::format("{} of {}", text(c.intermittent_margin.value, unit::percent, 0),
+                                text(r.loss, unit::watt, 0)),
+                    text(r.heat_up, unit::watt, 0), c.intermittent_margin.source});
     } else {
-        trace.step({"to warm up again", fmt::format("A·φ = {} × {}", text(room.floor_area.value, unit::square_metre, 1),
-                    text(room.heat_up.value, unit::watt_per_square_metre, 0)), text(r.heat_up, unit::watt, 0), room.heat_up.source});
+        trace.step({"to warm up again",
+                    fmt::format("A·φ = {} × {}", text(room.floor_area.value, unit::square_metre, 1),
+                                text(room.heat_up.value, unit::watt_per_square_metre, 0)),
+                    text(r.heat_up, unit::watt, 0), room.heat_up.source});
     }
     trace.step({"what its emitters must give", "sum", text(r.load, unit::watt, 0), "en-12831-1"});
 }

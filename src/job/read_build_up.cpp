@@ -31,7 +31,8 @@ Layer read_layer(const Mapping& m) {
     out.material = material_at(m);
     out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
     out.air = has(m, "air_mm");
-    out.thickness = out.air ? input_at(m, "air_mm", unit::millimetre) : input_at(m, "thickness_mm", unit::millimetre);
+    out.thickness =
+        out.air ? input_at(m, "air_mm", unit::millimetre) : input_at(m, "thickness_mm", unit::millimetre);
     out.resistance = if_given(input_at(m, "resistance_m2k_per_w", unit::square_metre_kelvin_per_watt));
     const bool solid = has(m, "material") || has(m, "conductivity_w_per_mk");
     if (solid) {
@@ -39,7 +40,8 @@ Layer read_layer(const Mapping& m) {
             if (has(m, key)) complain(m, key, "stands beside what makes it a solid layer", "keep one of the two");
         }
         if (!has(m, "air_mm")) demand(m, "thickness_mm", "a solid layer resists by its thickness");
-    } else if (one_of(m, {"material", "conductivity_w_per_mk", "air_mm", "resistance_m2k_per_w"}, "what the layer is") &&
+    } else if (one_of(m, {"material", "conductivity_w_per_mk", "air_mm", "resistance_m2k_per_w"},
+                      "what the layer is") &&
                has(m, "thickness_mm")) {
         complain(m, "thickness_mm", "is read only with `material` or `conductivity_w_per_mk`");
     }
@@ -66,11 +68,13 @@ void read_layers(const Mapping& m, Element& element) {
     if (element.kind == ElementKind::window) {
         complain(m, "layers", "do not describe a window", "state the U-value of frame and glass together");
     } else if (element.beyond == Beyond::ground) {
-        complain(m, "layers", "do not describe what lies on the ground", "give `perimeter_m` and `insulation_m2k_per_w`");
+        complain(m, "layers", "do not describe what lies on the ground",
+                 "give `perimeter_m` and `insulation_m2k_per_w`");
     }
     const auto bridged = std::ranges::count_if(element.layers, [](const Layer& l) { return l.bridge.has_value(); });
     if (static_cast<std::size_t>(bridged) > most_bridges) {
-        complain(m, "layers", "have more than " + std::to_string(most_bridges) + " bridges", "leave out the least of them");
+        complain(m, "layers", "have more than " + std::to_string(most_bridges) + " bridges",
+                 "leave out the least of them");
     }
 }
 

@@ -43,7 +43,8 @@ Fan read_fan(const Mapping& m) {
         out.speeds.push_back({*speed, unit::watt(*output)});
     }
     out.speed = plain_at(m, "speed").value_or(0.0);
-    const bool inside = !out.speeds.empty() && out.speed >= out.speeds.front().speed && out.speed <= out.speeds.back().speed;
+    const bool inside =
+        !out.speeds.empty() && out.speed >= out.speeds.front().speed && out.speed <= out.speeds.back().speed;
     if (has(m, "speed") && rising && !out.speeds.empty() && !inside) {
         complain(m, "speed", "must lie within the stated ones, " + decimal(out.speeds.front().speed) + " to " +
                  decimal(out.speeds.back().speed), "no output is known outside them");
@@ -74,7 +75,9 @@ HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
     out.leads = input_at(m, "leads_m", unit::metre);
     out.below = if_given(input_at(m, "below_m2k_per_w", unit::square_metre_kelvin_per_watt));
     out.below_temperature = input_at(m, "below_c", unit::celsius);
-    if (has(m, "below_m2k_per_w")) demand(m, "below_c", "heat goes down to something", "the room's temperature where a heated room lies below");
+    if (has(m, "below_m2k_per_w"))
+        demand(m, "below_c", "heat goes down to something",
+               "the room's temperature where a heated room lies below");
     else if (has(m, "below_c")) demand(m, "below_m2k_per_w", "what lies between pipes and that is not given");
     return out;
 }
@@ -82,7 +85,8 @@ HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
 void read_pieces(const Mapping& m, Emitter& emitter) {
     if (has(m, "output_of_section_w")) {
         demand(m, "sections", "how many sections there are is not known");
-        emitter.by_piece = RatedByPiece{whole_at(m, "sections").value_or(1), input_at(m, "output_of_section_w", unit::watt)};
+        emitter.by_piece =
+            RatedByPiece{whole_at(m, "sections").value_or(1), input_at(m, "output_of_section_w", unit::watt)};
     } else if (has(m, "sections")) {
         demand(m, "output_of_section_w", "what one section gives is not known");
     }
@@ -95,7 +99,8 @@ void read_pieces(const Mapping& m, Emitter& emitter) {
 void read_deratings(const Mapping& m, Emitter& emitter) {
     const auto names = reference::derating_names();
     for (const auto& name : texts_at(m, "derating")) {
-        const bool twice = std::ranges::any_of(emitter.deratings, [&](const Derating& d) { return d.name == name; });
+        const bool twice =
+            std::ranges::any_of(emitter.deratings, [&](const Derating& d) { return d.name == name; });
         if (std::ranges::find(names, name) == names.end()) {
             const auto near = did_you_mean(lower_snake(name), names);
             complain(m, "derating", "`" + name + "` is not the name of a circumstance",
@@ -116,7 +121,9 @@ void read_deratings(const Mapping& m, Emitter& emitter) {
 void read_rating(const Mapping& m, Emitter& emitter) {
     emitter.output_at_50k = input_at(m, "output_at_50k_w", unit::watt);
     const bool half_said = has(m, "sections") && !has(m, "output_of_section_w");   // told where the pieces are read
-    if (!half_said) one_of(m, {"output_at_50k_w", "rated_at", "fan", "output_of_section_w", "output_per_metre_w", "floor"}, "what it gives");
+    if (!half_said)
+        one_of(m, {"output_at_50k_w", "rated_at", "fan", "output_of_section_w", "output_per_metre_w", "floor"},
+               "what it gives");
     if (const auto at = open_child(m, "rated_at", group("rated_at"))) {
         emitter.rated_at = RatedAt{read_temperatures(*at), input_at(*at, "output_w", unit::watt)};
     }
@@ -124,8 +131,11 @@ void read_rating(const Mapping& m, Emitter& emitter) {
     read_pieces(m, emitter);
     if (const auto floor = open_child(m, "floor", group("floor"))) {
         emitter.floor = read_floor(*floor, emitter);
-        if (emitter.kind != "underfloor" && has(m, "kind")) complain(m, "floor", "is read only with `kind: underfloor`");
-        if (has(m, "exponent")) complain(m, "exponent", "is not read with `floor`", "a floor's output grows with the excess itself");
+        if (emitter.kind != "underfloor" && has(m, "kind"))
+            complain(m, "floor", "is read only with `kind: underfloor`");
+        if (has(m, "exponent"))
+            complain(m, "exponent", "is not read with `floor`",
+                     "a floor's output grows with the excess itself");
     }
     read_deratings(m, emitter);
 }

@@ -48,7 +48,8 @@ Table whole_house(const Context& c) {
     const auto add = [&](Power part, std::string what) {
         if (part > Power{}) table.rows.push_back(row({std::move(what), watts(part)}));
     };
-    add(duty.heat_up, c.job.conditions.intermittent_margin.given() ? c.words(house_margin{}) : c.words(house_heat_up{}));
+    add(duty.heat_up,
+        c.job.conditions.intermittent_margin.given() ? c.words(house_margin{}) : c.words(house_heat_up{}));
     add(duty.downward, c.words(house_downward{}));
     add(c.design.pipe_loss, c.words(house_pipes{}));
     table.rows.push_back(sum_row({c.words(house_source{}), watts(duty.source_load)}));
@@ -78,9 +79,9 @@ std::string bridge_words(const Context& c, const job::Layer& layer) {
     if (!layer.bridge) return {};
     const auto& b = *layer.bridge;
     std::string material =
-        b.material.empty()
-            ? c.words(bridge_of_conductivity{.conductivity = text(b.conductivity.value, unit::watt_per_metre_kelvin, 2)})
-            : material_name(c, b.material);
+        b.material.empty() ? c.words(bridge_of_conductivity{
+                                 .conductivity = text(b.conductivity.value, unit::watt_per_metre_kelvin, 2)})
+                           : material_name(c, b.material);
     return c.words(bridged_by{.material = std::move(material), .share = text(b.share.value, unit::percent, 1)});
 }
 
@@ -100,7 +101,8 @@ Row layer_row(const Context& c, const job::Layer& layer, reference::HeatFlow flo
                 figure(resistance_of(layer, flow), unit::square_metre_kelvin_per_watt, 3), bridge_words(c, layer)});
 }
 
-void add_build_up(Table& table, const Context& c, const job::Element& e, const physics::Transmittance& t, std::string head) {
+void add_build_up(Table& table, const Context& c, const job::Element& e, const physics::Transmittance& t,
+                  std::string head) {
     const auto flow = flow_of(e.kind);
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
     const auto surface = [](ThermalResistance r) { return figure(r, unit::square_metre_kelvin_per_watt, 3); };
@@ -113,8 +115,9 @@ void add_build_up(Table& table, const Context& c, const job::Element& e, const p
         limits = c.words(layers_limits{.lower = surface(t.lower), .upper = surface(t.upper),
                                        .error = text(t.error_bound, unit::percent, 1)});
     }
-    table.rows.push_back(sum_row({c.words(layers_sum{.u = figure(t.u_value, unit::watt_per_square_metre_kelvin, 3)}), "", "",
-                                  surface(t.total), std::move(limits)}));
+    table.rows.push_back(
+        sum_row({c.words(layers_sum{.u = figure(t.u_value, unit::watt_per_square_metre_kelvin, 3)}), "", "",
+                 surface(t.total), std::move(limits)}));
 }
 
 /// Calls `visit(room, element, index)` for every element of a heated room.
@@ -135,8 +138,9 @@ Table layers_table(const Context& c) {
     Table table;
     table.caption = c.words(layers_caption{});
     table.compact = true;
-    table.columns = {words_column(c.words(column_layer{}), 1.6), figure_column(c.words(column_thickness{}), "mm"),
-                     figure_column("λ", "W/(m·K)"), figure_column("R", r_unit), words_column(c.words(column_bridge{}), 1.4)};
+    table.columns = {words_column(c.words(column_layer{}), 1.6),
+                     figure_column(c.words(column_thickness{}), "mm"), figure_column("λ", "W/(m·K)"),
+                     figure_column("R", r_unit), words_column(c.words(column_bridge{}), 1.4)};
     std::vector<Table> shown;
     std::vector<std::vector<std::string>> owners;
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t index) {
@@ -179,10 +183,11 @@ Table slabs_table(const Context& c) {
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t) {
         if (!e.slab) return;
         const Length characteristic = 2.0 * e.area.value / e.slab->perimeter.value;
-        table.rows.push_back(row({of_room(c, room, e), figure(e.area.value, unit::square_metre, 2),
-                                  figure(e.slab->perimeter.value, unit::metre, 2), figure(characteristic, unit::metre, 2),
-                                  figure(e.slab->insulation.value, unit::square_metre_kelvin_per_watt, 2),
-                                  figure(e.u_value.value, unit::watt_per_square_metre_kelvin, 3)}));
+        table.rows.push_back(
+            row({of_room(c, room, e), figure(e.area.value, unit::square_metre, 2),
+                 figure(e.slab->perimeter.value, unit::metre, 2), figure(characteristic, unit::metre, 2),
+                 figure(e.slab->insulation.value, unit::square_metre_kelvin_per_watt, 2),
+                 figure(e.u_value.value, unit::watt_per_square_metre_kelvin, 3)}));
     });
     table.note = c.words(slabs_note{});
     return table;
@@ -199,9 +204,10 @@ Table spaces_table(const Context& c) {
         if (!e.space) return;
         const auto inside = c.job.rooms[room].temperature.value;
         const auto there = inside - e.factor.value * (inside - c.job.conditions.outdoor.value);
-        table.rows.push_back(row({of_room(c, room, e), figure(e.space->to_rooms.value, unit::watt_per_kelvin, 1),
-                                  figure(e.space->to_outside.value, unit::watt_per_kelvin, 1), fixed(e.factor.value, 2),
-                                  figure(there, unit::celsius, 1)}));
+        table.rows.push_back(
+            row({of_room(c, room, e), figure(e.space->to_rooms.value, unit::watt_per_kelvin, 1),
+                 figure(e.space->to_outside.value, unit::watt_per_kelvin, 1), fixed(e.factor.value, 2),
+                 figure(there, unit::celsius, 1)}));
     });
     table.note = c.words(spaces_note{});
     return table;
@@ -217,9 +223,10 @@ Table air_table(const Context& c) {
     for (const auto& room : c.job.rooms) {
         if (!room.heated || !room.ventilation) continue;
         const auto& v = *room.ventilation;
-        table.rows.push_back(row({name_of(room), figure(v.infiltration.value, unit::per_hour, 2),
-                                  figure(v.supply.value, unit::per_hour, 2), figure(v.recovery.value, unit::percent, 0),
-                                  figure(room.air_changes.value, unit::per_hour, 2)}));
+        table.rows.push_back(
+            row({name_of(room), figure(v.infiltration.value, unit::per_hour, 2),
+                 figure(v.supply.value, unit::per_hour, 2), figure(v.recovery.value, unit::percent, 0),
+                 figure(room.air_changes.value, unit::per_hour, 2)}));
     }
     table.note = c.words(air_note{});
     const auto& conditions = c.job.conditions;

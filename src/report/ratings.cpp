@@ -19,19 +19,25 @@ std::string watts(Power power) { return figure(power, unit::watt, 0); }
 std::string stated(const Context& c, const job::Emitter& e) {
     if (e.rated_at) {
         const auto& at = e.rated_at->at;
-        return c.words(texts::build_ups::rated_at{.output = text(e.rated_at->output.value, unit::watt, 0), .flow = degrees(at.flow),
-                                                  .back = degrees(at.return_), .room = degrees(at.air)});
+        return c.words(texts::build_ups::rated_at{.output = text(e.rated_at->output.value, unit::watt, 0),
+                                                  .flow = degrees(at.flow),
+                                                  .back = degrees(at.return_),
+                                                  .room = degrees(at.air)});
     }
     if (e.fan) {
         const auto& at = e.fan->at;
-        return c.words(fan_at{.speed = trimmed(e.fan->speed, 2), .flow = degrees(at.flow), .back = degrees(at.return_),
+        return c.words(fan_at{.speed = trimmed(e.fan->speed, 2),
+                              .flow = degrees(at.flow),
+                              .back = degrees(at.return_),
                               .room = degrees(at.air)});
     }
     if (e.by_piece && e.by_piece->sections > 0) {
-        return c.words(sections_of{.count = static_cast<std::size_t>(e.by_piece->sections), .output = text(e.by_piece->output.value, unit::watt, 0)});
+        return c.words(sections_of{.count = static_cast<std::size_t>(e.by_piece->sections),
+                                   .output = text(e.by_piece->output.value, unit::watt, 0)});
     }
     if (e.by_piece) {
-        return c.words(by_metre{.length = text(e.length.value, unit::metre, 2), .output = text(e.by_piece->output.value, unit::watt, 0)});
+        return c.words(by_metre{.length = text(e.length.value, unit::metre, 2),
+                                .output = text(e.by_piece->output.value, unit::watt, 0)});
     }
     return c.words(at_50_k{.output = text(e.rating.value, unit::watt, 0)});
 }
@@ -52,9 +58,11 @@ Row rating_row(const Context& c, const job::Emitter& e) {
         high *= d.factor.high.value_or(d.factor.value);
     }
     const bool lowered = !e.deratings.empty();
-    return row({e.id, stated(c, e), watts(lowered ? e.rating.value : e.output_at_50k.value), lowered_by(c, e), fixed(left, 2),
-                lowered ? c.words(range_text{.low = fixed(low, 2), .high = fixed(high, 2)}) : std::string{"\u2013"},
-                watts(e.output_at_50k.value)});
+    return row(
+        {e.id, stated(c, e), watts(lowered ? e.rating.value : e.output_at_50k.value), lowered_by(c, e),
+         fixed(left, 2),
+         lowered ? c.words(range_text{.low = fixed(low, 2), .high = fixed(high, 2)}) : std::string{"\u2013"},
+         watts(e.output_at_50k.value)});
 }
 
 std::string remark(const Context& c, const design::FloorResult& f) {
@@ -72,9 +80,11 @@ Row floor_row(const Context& c, std::size_t i) {
     return row({e.id, name_of(room_of(c, r)), figure(e.floor->area.value, unit::square_metre, 1),
                 figure(e.floor->pitch.value, unit::millimetre, 0),
                 figure(e.floor->covering_resistance.value, unit::square_metre_kelvin_per_watt, 2),
-                figure(f.transfer, unit::watt_per_square_metre_kelvin, 2), figure(f.flux, unit::watt_per_square_metre, 0),
-                f.limit ? figure(f.limit->flux, unit::watt_per_square_metre, 0) : dash, figure(f.surface, unit::celsius, 1),
-                figure(f.surface_limit, unit::celsius, 0), f.loop > Length{} ? figure(f.loop, unit::metre, 0) : dash,
+                figure(f.transfer, unit::watt_per_square_metre_kelvin, 2),
+                figure(f.flux, unit::watt_per_square_metre, 0),
+                f.limit ? figure(f.limit->flux, unit::watt_per_square_metre, 0) : dash,
+                figure(f.surface, unit::celsius, 1), figure(f.surface_limit, unit::celsius, 0),
+                f.loop > Length{} ? figure(f.loop, unit::metre, 0) : dash,
                 e.floor->below ? watts(r.downward) : dash, remark(c, f)});
 }
 

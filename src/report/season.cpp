@@ -124,7 +124,7 @@ std::string with_valves_shut(const Context& c, const design::OpenCircuit& o) {
 
 /// Points of the curve for a controller, evenly over the season, both ends with them.
 std::vector<design::CompensationPoint> few_of(const std::vector<design::CompensationPoint>& curve) {
-    constexpr std::size_t most = 9;
+    constexpr std::size_t most = 7;
     if (curve.size() <= most) return curve;
     std::vector<design::CompensationPoint> out;
     for (std::size_t i = 0; i < most; ++i) out.push_back(curve[i * (curve.size() - 1) / (most - 1)]);

@@ -29,12 +29,15 @@ TEST_CASE("output at 55/45/20 is the EN 442 factor of the log mean") {
     // Log mean 29.720134 K against 49.832887 K of 75/65/20, n = 1.3; both computed to 8 digits with Python.
     const double factor = std::pow(29.720134 / 49.832887, 1.3);
     const auto d = designed(room_with(500.0, {1000.0}));
-    verify({"log mean excess of an emitter of a design", "its definition, in double precision", Certainty::computed, "K"},
+    verify({"log mean excess of an emitter of a design", "its definition, in double precision",
+            Certainty::computed, "K"},
            29.720134, d.emitters[0].excess.si(), 29.720134e-7);
-    verify({"output of an emitter of a design at 55/45/20", "BS EN 442-2, (dT/50)^n, by hand", Certainty::computed, "W"},
+    verify({"output of an emitter of a design at 55/45/20", "BS EN 442-2, (dT/50)^n, by hand",
+            Certainty::computed, "W"},
            1000.0 * factor, d.emitters[0].output.si(), 1e-4 * factor);
-    verify({"output factor of an emitter of a design at 55/45/20", "J. Cantor, 30 K, as a trade page quotes him",
-            Certainty::read, ""}, 0.52, d.emitters[0].factor, 0.015);
+    verify({"output factor of an emitter of a design at 55/45/20",
+            "J. Cantor, 30 K, as a trade page quotes him", Certainty::read, ""},
+           0.52, d.emitters[0].factor, 0.015);
 }
 
 TEST_CASE("a room's loss is shared by rating, and verdicts follow the share that is met") {

@@ -114,12 +114,14 @@ TEST_CASE("along a one-pipe loop the water cools by what each emitter takes") {
     // Each takes a third of the heat: the loop cools by a third of its drop at each.
     const double flow = d.duty.flow.si(), cp = d.state.specific_heat.si();
     const std::string source = "heat balance, by hand";
-    verify({"flow of a one-pipe loop", source, Certainty::computed, "kg/s"}, 3000.0 / (cp * 9.0), flow, 3e-9 / (cp * 9e-3));
+    const double expected = 3000.0 / (cp * 9.0);
+    verify({"flow of a one-pipe loop", source, Certainty::computed, "kg/s"}, expected, flow, 1e-9 * expected);
     Verification inlets{{"inlets along a one-pipe loop", source, Certainty::computed, "°C"}};
     for (std::size_t i = 0; i < 3; ++i) {
         CAPTURE(i);
         CHECK(d.emitters[i].on_loop);
-        inlets.check(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp), d.emitters[i].inlet.celsius(), 1e-6);
+        inlets.check(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp), d.emitters[i].inlet.celsius(),
+                     1e-6);
         CHECK(d.emitters[i].flow < d.duty.flow);
         CHECK(d.emitters[i].drop.si() == Approx(1000.0 / (d.emitters[i].flow.si() * cp)).epsilon(1e-9));
     }
@@ -219,8 +221,8 @@ TEST_CASE("a header makes the source work hotter by what conservation says") {
     REQUIRE(d.separation);
     const double ratio = d.duty.volume_flow.in(unit::litre_per_minute) / 6.0;
     REQUIRE(ratio > 1.0);
-    verify({"flow temperature of a source at a header", "heat balance, by hand", Certainty::computed, "°C"}, 45.0 + 5.0 * ratio,
-           d.separation->source_leaving.celsius(), 1e-9 * (45.0 + 5.0 * ratio));
+    verify({"flow temperature of a source at a header", "heat balance, by hand", Certainty::computed, "°C"},
+           45.0 + 5.0 * ratio, d.separation->source_leaving.celsius(), 1e-9 * (45.0 + 5.0 * ratio));
     CHECK(d.separation->source_entering.celsius() == Approx(45.0));
     const auto o = operated(design::fill_defaults(job), d);
     const auto& s = o.states[1];

@@ -57,13 +57,15 @@ job::Fabric semi_fabric(int outside_walls) {
 TEST_CASE("handbook hall: fabric as printed, and 15,835 W with the book's own air term") {
     const auto d = designed(textbook_job(textbook_hall()));
     const auto& m = *d.rooms[0].by_elements;
-    Verification book{{"heat losses of a designed hall", "Chadderton, Building Services Engineering, 5th ed., example 3.6",
-                       Certainty::read, "W"}};
+    Verification book{{"heat losses of a designed hall",
+                       "Chadderton, Building Services Engineering, 5th ed., example 3.6", Certainty::read,
+                       "W"}};
     book.check(415.6 * 25.0, m.to_outside.si(), 1e-8);
     // The book takes 0.33 and a factor of 1.1 for radiant panels where we take EN 12831's 0.34.
     const auto book_air = physics::ventilation_coefficient(0.33 * 1.1, unit::per_hour(1.0), unit::cubic_metre(600.0));
     book.check(15835.0, (m.to_outside + book_air * unit::kelvin(25.0)).si(), 1.5e-8);
-    verify({"heat loss of a designed hall, air at 0.34 Wh/(m³·K)", "EN 12831-1:2017, by hand", Certainty::computed, "W"},
+    verify({"heat loss of a designed hall, air at 0.34 Wh/(m³·K)", "EN 12831-1:2017, by hand",
+            Certainty::computed, "W"},
            (415.6 + 0.34 * 600.0) * 25.0, m.loss.si(), 1.4e-8);
 }
 
@@ -104,7 +106,8 @@ TEST_CASE("the derived rate is the sum of its terms for a room of 16 m²") {
     CHECK(a.bridges.si() == Approx(19.2 * 0.1 / 16.0));
     CHECK(a.ventilation.si() == Approx(0.34 * 1.5 * 2.4));
     // B' = 2A/P = 4 m, no insulation, clay.
-    verify({"floor of a derived rate", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}, 0.69756, a.floor.si(), 6.9e-5);
+    verify({"floor of a derived rate", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}, 0.69756,
+           a.floor.si(), 6.9e-5);
     CHECK(a.per_kelvin.si() == Approx((a.walls + a.glazing + a.floor + a.bridges + a.ventilation).si()));
     CHECK(d.rooms[0].loss.si() == Approx(a.per_kelvin.si() * 25.0 * 20.0));
 }

@@ -36,7 +36,8 @@ job::Job small_house() {
 
 TEST_CASE("what pipes carry at 0.9 m/s agrees with the sayings of the trade") {
     // Rounded figures, so the check is wide.
-    Verification v{{"capacities of copper sections at 0.9 m/s", "sayings of the trade", Certainty::practice, "kW"}};
+    Verification v{
+        {"capacities of copper sections at 0.9 m/s", "sayings of the trade", Certainty::practice, "kW"}};
     v.check(6.0, capacity_kw("copper_22", 5.0), 0.05 * 6.0);
     v.check(10.0, capacity_kw("copper_28", 5.0), 0.05 * 10.0);
     v.check(3.0, capacity_kw("copper_15", 5.0), 0.15 * 3.0);
@@ -49,8 +50,8 @@ TEST_CASE("what pipes carry at 0.9 m/s agrees with the sayings of the trade") {
 }
 
 TEST_CASE("glycol leaves about nine tenths of the capacity") {
-    // At equal velocity only density and heat capacity count; at equal gradient viscosity counts too, and it is that
-    // figure which comes to about 0.9.
+    // At equal velocity only density and heat capacity count; at equal gradient viscosity counts too, and
+    // it is that figure which comes to about 0.9.
     auto job = one_section_job("copper_22", 6000.0);
     const auto water = designed(job);
     job.fluid.kind = job::FluidName::propylene_glycol;
@@ -61,7 +62,8 @@ TEST_CASE("glycol leaves about nine tenths of the capacity") {
         return glycol.sections[0].capacity[i] / water.sections[0].capacity[i];
     };
     CHECK(share(CapacityLimit::velocity_preferred) < 1.0);
-    verify({"capacity of a section that 25 % glycol leaves, equal gradient", "sayings of the trade", Certainty::practice, ""},
+    verify({"capacity of a section that 25 % glycol leaves, equal gradient", "sayings of the trade",
+            Certainty::practice, ""},
            0.9, share(CapacityLimit::gradient_preferred), 0.04);
 }
 
@@ -202,11 +204,11 @@ TEST_CASE("a long thin run that the pump cannot push through is named, and wider
 }
 
 TEST_CASE("a published two-pipe circuit is sized as it was published") {
-    // A fan-convector circuit with loads of 22, 44, 66 and 88 kW in steel of 32, 40, 50 and 50 mm. Its temperature drop is
-    // not on that page; 10 K is assumed. Limits of CIBSE Guide B 1986 to 50 mm: 1.0 m/s and 300 Pa/m (read on a page that
-    // quotes it).
-    Verification v{{"sizes of a circuit in steel, drop of 10 K assumed", "Faber and Kell, 9th ed. 2002, p. 239",
-                    Certainty::read, "mm"}};
+    // A fan-convector circuit with loads of 22, 44, 66 and 88 kW in steel of 32, 40, 50 and 50 mm. Its
+    // temperature drop is not on that page; 10 K is assumed. Limits of CIBSE Guide B 1986 to 50 mm: 1.0 m/s
+    // and 300 Pa/m (read on a page that quotes it).
+    Verification v{{"sizes of a circuit in steel, drop of 10 K assumed",
+                    "Faber and Kell, 9th ed. 2002, p. 239", Certainty::read, "mm"}};
     const auto nominal = [](std::string_view name) {
         const std::string_view steel = "steel_dn";
         REQUIRE(name.starts_with(steel));
@@ -217,8 +219,9 @@ TEST_CASE("a published two-pipe circuit is sized as it was published") {
         const char* pipe;
         const char* next_below;
     };
-    for (const auto& p : {SizedLoad{22.0, "steel_dn32", "steel_dn25"}, SizedLoad{44.0, "steel_dn40", "steel_dn32"},
-                          SizedLoad{66.0, "steel_dn50", "steel_dn40"}, SizedLoad{88.0, "steel_dn50", "steel_dn40"}}) {
+    for (const auto& p :
+         {SizedLoad{22.0, "steel_dn32", "steel_dn25"}, SizedLoad{44.0, "steel_dn40", "steel_dn32"},
+          SizedLoad{66.0, "steel_dn50", "steel_dn40"}, SizedLoad{88.0, "steel_dn50", "steel_dn40"}}) {
         CAPTURE(p.kilowatts);
         auto job = one_section_job(p.pipe, 1000.0 * p.kilowatts, 10.0);
         job.conditions.velocity_preferred = measured(unit::metre_per_second(1.0));

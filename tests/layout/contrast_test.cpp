@@ -10,7 +10,8 @@ using namespace loopfolio::layout;
 
 // Contrast as WCAG 2.2 defines it (W3C Recommendation, 2023).
 TEST_CASE("the measure of contrast agrees with the ends of its scale") {
-    tests::Verification v{{"contrast of two colours", "WCAG 2.2, relative luminance", tests::Certainty::memory, ""}};
+    tests::Verification v{
+        {"contrast of two colours", "WCAG 2.2, relative luminance", tests::Certainty::memory, ""}};
     v.check(21.0, contrast({0.0, 0.0, 0.0}, {1.0, 1.0, 1.0}), 2e-4);
     v.check(1.0, contrast({0.5, 0.5, 0.5}, {0.5, 0.5, 0.5}), 1e-5);
     // #767676 on white is the lightest grey that still passes at 4.5, as is often quoted.

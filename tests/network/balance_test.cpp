@@ -93,7 +93,8 @@ TEST_CASE("what is added along a tree is the drop of the pipes between, by hand"
     CHECK(r.emitters[1].added.si() == Approx(500.0));
     CHECK(r.emitters[0].added.si() == Approx(500.0 + drop).epsilon(1e-8));
     const double kv = 0.03 / 988.0 * 3600.0 * std::sqrt(0.988e5 / (500.0 + drop));
-    verify({"Kv that a lockshield is set to", "dp = (Q/Kv)2 bar rho/1000, VDI/VDE 2173 and EN 60534", Certainty::memory, "m³/h"},
+    verify({"Kv that a lockshield is set to", "dp = (Q/Kv)2 bar rho/1000, VDI/VDE 2173 and EN 60534",
+            Certainty::memory, "m³/h"},
            kv, r.emitters[0].kv, 1e-8 * kv);
 }
 

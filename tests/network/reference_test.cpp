@@ -69,13 +69,14 @@ void check_flows(Verification& v, const std::string& file, std::size_t networks,
 
 TEST_CASE("flows agree with loop equations on the fluids library's Colebrook") {
     // Asked for is 0.1 %; both sides solve the same law, so far less is seen.
-    Verification v{{"flows in networks, friction by Colebrook", "loop equations by scipy root, friction by fluids 1.3.1",
-                    Certainty::computed, "kg/s"}};
+    Verification v{{"flows in networks, friction by Colebrook",
+                    "loop equations by scipy root, friction by fluids 1.3.1", Certainty::computed, "kg/s"}};
     check_flows(v, "network/flows_colebrook.csv", 6, 1e-7);
 }
 
 TEST_CASE("flows agree with EPANET in fully rough and in laminar flow") {
     // There the friction laws meet; EPANET reckons with a gravity of 32.2 ft/s2, 0.08 % high.
-    Verification v{{"flows in networks, rough and laminar", "EPANET 2.2 by way of wntr 1.5.0", Certainty::computed, "kg/s"}};
+    Verification v{{"flows in networks, rough and laminar", "EPANET 2.2 by way of wntr 1.5.0",
+                    Certainty::computed, "kg/s"}};
     check_flows(v, "network/flows_epanet.csv", 3, 1e-3);
 }

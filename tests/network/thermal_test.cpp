@@ -53,8 +53,8 @@ TEST_CASE("a pipe loses heat by the exponential law") {
     const auto r = run(s, flows({0.02, 0.02}));
     REQUIRE(r.solved);
     const double expected = 10.0 + 40.0 * std::exp(-0.3 * 50.0 / (0.02 * 4180.0));
-    verify({"temperature at the end of a bare pipe", "exp(-k l/(m cp)), by hand", Certainty::computed, "°C"}, expected,
-           r.outlet[1].celsius(), 1e-12 * expected);
+    verify({"temperature at the end of a bare pipe", "exp(-k l/(m cp)), by hand", Certainty::computed, "°C"},
+           expected, r.outlet[1].celsius(), 1e-12 * expected);
     CHECK(r.energy.pipes.si() == Approx(r.energy.sources.si()).epsilon(1e-9));
 }
 

@@ -44,8 +44,8 @@ double integrated_effectiveness(double transfer_units, double ratio) {
 }  // namespace
 
 TEST_CASE("effectiveness of a plate agrees with its two energy balances integrated along it") {
-    Verification v{{"effectiveness of a plate in counterflow", "both energy balances, integrated along the plate",
-                    Certainty::computed, ""}};
+    Verification v{{"effectiveness of a plate in counterflow",
+                    "both energy balances, integrated along the plate", Certainty::computed, ""}};
     for (const double n : {0.2, 1.0, 3.0, 6.0}) {
         for (const double c : {0.0, 0.25, 0.6, 0.95, 1.0}) {
             CAPTURE(n, c);
@@ -64,8 +64,8 @@ TEST_CASE("a plate's heat is UA times the log mean difference") {
     const double hot_out = hot_in - heat / hot, cold_out = cold_in + heat / cold;
     const double a = hot_in - cold_out, b = hot_out - cold_in;
     const double expected = ua * (a - b) / std::log(a / b);
-    verify({"heat through a plate", "UA times the log mean difference, by hand", Certainty::computed, "W"}, expected, heat,
-           1e-10 * expected);
+    verify({"heat through a plate", "UA times the log mean difference, by hand", Certainty::computed, "W"},
+           expected, heat, 1e-10 * expected);
 }
 
 TEST_CASE("a header conserves water and heat on both its ends") {

@@ -31,10 +31,10 @@ std::optional<UValue> floor_with(double characteristic, ThermalResistance insula
 TEST_CASE("a solid floor on clay, all rows of Approved Document L1 (2002), table C1") {
     const auto csv = tests::read_csv("ground_floor.csv");
     REQUIRE(csv.rows.size() == 20);
-    Verification table{{"U-value of a solid floor on clay", "Approved Document L1 (2002), table C1", Certainty::memory,
-                        "W/m²K"}};
-    Verification formula{{"U-value of a solid floor on clay by formula", "BS EN ISO 13370 in double precision",
-                          Certainty::computed, "W/m²K"}};
+    Verification table{{"U-value of a solid floor on clay", "Approved Document L1 (2002), table C1",
+                        Certainty::memory, "W/m²K"}};
+    Verification formula{{"U-value of a solid floor on clay by formula",
+                          "BS EN ISO 13370 in double precision", Certainty::computed, "W/m²K"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const double ratio = csv.number(i, "p_over_a");
         CAPTURE(ratio);
@@ -46,10 +46,12 @@ TEST_CASE("a solid floor on clay, all rows of Approved Document L1 (2002), table
 }
 
 TEST_CASE("ISO 13370, single floors") {
-    // The first is a detached house of a published example (P 33.8 m, A 58.89 m2), whose table row reads 0.74 at a
-    // rounded ratio of 0.55.
-    Verification v{{"U-values of floors, bare and insulated", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}};
-    v.check(0.76124, ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si(), 7.6e-6);
+    // The first is a detached house of a published example (P 33.8 m, A 58.89 m2), whose table row reads
+    // 0.74 at a rounded ratio of 0.55.
+    Verification v{{"U-values of floors, bare and insulated", "BS EN ISO 13370, by hand",
+                    Certainty::computed, "W/m²K"}};
+    v.check(0.76124, ground_floor_u_value(58.89 * unit::square_metre, 33.8 * unit::metre, none)->si(),
+            7.6e-6);
     v.check(0.69756, floor_with(4.0, none)->si(), 6.9e-6);
     v.check(0.24221, floor_with(4.0, r(2.5))->si(), 7.2e-6);   // the well insulated branch
     v.check(0.43512, floor_with(8.0, none)->si(), 8.7e-6);
@@ -88,8 +90,9 @@ TEST_CASE("ventilation and fabric terms give the worked example of Chadderton, 5
     CHECK(fabric.si() == Approx(415.6));
     const auto air = ventilation_coefficient(0.33, 1.0 * unit::per_hour, 600.0 * unit::cubic_metre);
     CHECK(air.si() == Approx(198.0));
-    verify({"heat loss of a hall from its terms", "Chadderton, Building Services Engineering, 5th ed., example 3.6",
-            Certainty::read, "W"}, 15835.0, ((fabric + 1.1 * air) * (25.0 * unit::kelvin)).si(), 0.0158);
+    verify({"heat loss of a hall from its terms",
+            "Chadderton, Building Services Engineering, 5th ed., example 3.6", Certainty::read, "W"},
+           15835.0, ((fabric + 1.1 * air) * (25.0 * unit::kelvin)).si(), 0.0158);
 }
 
 TEST_CASE("the air constant is density times heat of air") {

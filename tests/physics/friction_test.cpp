@@ -39,8 +39,9 @@ TEST_CASE("Colebrook and White is solved to rounding") {
         const double f = csv.number(i, "f");
         grid.check(f, colebrook(csv.number(i, "Re"), csv.number(i, "eps_over_D")), 5e-15 * f);
     }
-    verify({"friction factor at Re 1e5, relative roughness 1e-4", "documentation of the Python library fluids",
-            Certainty::read, ""}, 0.018513866077471, colebrook(1e5, 1e-4), 1.8e-15);
+    verify({"friction factor at Re 1e5, relative roughness 1e-4",
+            "documentation of the Python library fluids", Certainty::read, ""},
+           0.018513866077471, colebrook(1e5, 1e-4), 1.8e-15);
 }
 
 TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
@@ -57,7 +58,8 @@ TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
 }
 
 TEST_CASE("laminar flow follows Hagen and Poiseuille") {
-    Verification factors{{"friction factor of laminar flow", "Hagen and Poiseuille, 64/Re", Certainty::computed, ""}};
+    Verification factors{
+        {"friction factor of laminar flow", "Hagen and Poiseuille, 64/Re", Certainty::computed, ""}};
     for (const double re : {1e-3, 1.0, 100.0, 1250.0, 1999.999}) {
         factors.check(64.0 / re, darcy_friction_factor(re, 1e-3), 1e-15 * 64.0 / re);
     }
@@ -68,8 +70,9 @@ TEST_CASE("laminar flow follows Hagen and Poiseuille") {
     const double expected = 8.0 * fluid.viscosity.si() * (flow / fluid.density).si() / (M_PI * r * r * r * r);
     const auto result = pipe_flow(flow, copper(8.8), fluid);
     CHECK(result.regime == Regime::laminar);
-    verify({"gradient of laminar flow", "Hagen and Poiseuille, 8 mu Q/(pi r4)", Certainty::computed, "Pa/m"}, expected,
-           result.gradient.si(), 1e-12 * expected);
+    verify(
+        {"gradient of laminar flow", "Hagen and Poiseuille, 8 mu Q/(pi r4)", Certainty::computed, "Pa/m"},
+        expected, result.gradient.si(), 1e-12 * expected);
 }
 
 TEST_CASE("the transition has no kink and no step, and pressure rises all the way") {

@@ -44,7 +44,8 @@ TEST_CASE("glycol agrees with Melinder's polynomials as CoolProp evaluates them"
             const auto state = glycol(c.kind, x, t);
             REQUIRE(state.has_value() == (csv.number(i, "above_freezing") > 0.5));
             if (!state) continue;
-            const double rho = csv.number(i, "rho_kg_m3"), cp = csv.number(i, "cp_J_kgK"), mu = csv.number(i, "mu_Pa_s");
+            const double rho = csv.number(i, "rho_kg_m3"), cp = csv.number(i, "cp_J_kgK"),
+                         mu = csv.number(i, "mu_Pa_s");
             densities.check(rho, state->density.si(), 1e-9 * rho);
             heats.check(cp, state->specific_heat.si(), 1e-9 * cp);
             viscosities.check(mu, state->viscosity.si(), 1e-9 * mu);
@@ -69,7 +70,8 @@ TEST_CASE("glycol at no concentration is close to water") {
 
 TEST_CASE("volume fraction turns into mass fraction by the ASHRAE 2001 table") {
     Verification masses{{"mass fraction of glycol mixtures from the volume fraction",
-                         "ASHRAE Handbook Fundamentals 2001, chapter 21, as transcribed in CoolProp", Certainty::read, ""}};
+                         "ASHRAE Handbook Fundamentals 2001, chapter 21, as transcribed in CoolProp",
+                         Certainty::read, ""}};
     for (const auto& c : both) {
         const auto csv = tests::read_csv(c.name + "_glycol_volume_to_mass.csv");
         for (std::size_t i = 0; i < csv.rows.size(); ++i) {
@@ -93,7 +95,8 @@ TEST_CASE("propylene glycol by volume comes near the ASHRAE 2001 property table"
     struct Row { double volume, celsius, density, specific_heat, mpa_s; };
     const Row rows[] = {{0.2, 20.0, 1019.01, 3973.0, 2.02}, {0.3, 20.0, 1028.35, 3848.0, 3.06},
                         {0.4, 20.0, 1036.24, 3702.0, 4.57}, {0.3, 40.0, 1018.42, 3903.0, 1.63}};
-    const std::string source = "ASHRAE Handbook Fundamentals 2001, chapter 21, inhibited glycol, as transcribed in CoolProp";
+    const std::string source =
+        "ASHRAE Handbook Fundamentals 2001, chapter 21, inhibited glycol, as transcribed in CoolProp";
     Verification densities{{"density of propylene glycol by volume", source, Certainty::read, "kg/m³"}};
     Verification heats{{"specific heat of propylene glycol by volume", source, Certainty::read, "J/(kg·K)"}};
     Verification viscosities{{"viscosity of propylene glycol by volume", source, Certainty::read, "mPa·s"}};

@@ -31,7 +31,8 @@ Power carried(double bore_mm, double drop_k, double v = 0.9) {
 
 TEST_CASE("10 kW at 5 K is about 30 litres a minute") {
     const auto flow = 10.0 * unit::kilowatt / (warm.specific_heat * (5.0 * unit::kelvin)) / warm.density;
-    verify({"flow of 10 kW at 5 K", saying, Certainty::practice, "L/min"}, 30.0, flow.in(unit::litre_per_minute), 1.5);
+    verify({"flow of 10 kW at 5 K", saying, Certainty::practice, "L/min"}, 30.0,
+           flow.in(unit::litre_per_minute), 1.5);
 }
 
 TEST_CASE("what copper carries at 0.9 m/s") {
@@ -49,8 +50,10 @@ TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at equal gradient, m
     const auto limit = 300.0 * unit::pascal_per_metre;
     const auto pipe = copper(26.2);
     const auto speed = 0.9 * unit::metre_per_second;
-    Verification slower{{"heat that 25 to 30 % glycol carries, equal gradient", saying, Certainty::practice, ""}};
-    Verification as_fast{{"heat that 25 to 30 % glycol carries, equal velocity", saying, Certainty::practice, ""}};
+    Verification slower{
+        {"heat that 25 to 30 % glycol carries, equal gradient", saying, Certainty::practice, ""}};
+    Verification as_fast{
+        {"heat that 25 to 30 % glycol carries, equal velocity", saying, Certainty::practice, ""}};
     const auto share = [&](MassFlow mixed, SpecificHeat cp, MassFlow plain) {
         return mixed * cp / (plain * warm.specific_heat);
     };
@@ -73,5 +76,6 @@ TEST_CASE("twice the bore is four times the area and about six times the flow, n
     const auto limit = 200.0 * unit::pascal_per_metre;
     const double times =
         flow_at_gradient(limit, copper(30.0), warm) / flow_at_gradient(limit, copper(15.0), warm);
-    verify({"flow of twice the bore at equal gradient", saying, Certainty::practice, ""}, 6.3, times, 0.05 * 6.3);
+    verify({"flow of twice the bore at equal gradient", saying, Certainty::practice, ""}, 6.3, times,
+           0.05 * 6.3);
 }

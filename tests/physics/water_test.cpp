@@ -73,10 +73,14 @@ TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy o
     Verification rho{{"density of water at 2 bar", industrial, Certainty::computed, density}};
     Verification cp{{"specific heat of water at 2 bar", industrial, Certainty::computed, heat}};
     Verification mu{{"viscosity of water at 2 bar", industrial, Certainty::computed, viscosity}};
-    Verification rho_95{{"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density}};
-    Verification cp_95{{"specific heat of water at 2 bar, scientific formulation", scientific, Certainty::computed, heat}};
-    Verification mu_95{{"viscosity of water at 2 bar, scientific formulation", scientific, Certainty::computed, viscosity}};
-    Verification h_95{{"enthalpy of water at 2 bar, scientific formulation", scientific, Certainty::computed, "J/kg"}};
+    Verification rho_95{
+        {"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density}};
+    Verification cp_95{
+        {"specific heat of water at 2 bar, scientific formulation", scientific, Certainty::computed, heat}};
+    Verification mu_95{{"viscosity of water at 2 bar, scientific formulation", scientific,
+                        Certainty::computed, viscosity}};
+    Verification h_95{
+        {"enthalpy of water at 2 bar, scientific formulation", scientific, Certainty::computed, "J/kg"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto t = csv.number(i, "T_C") * unit::celsius;
         CAPTURE(t.celsius());

@@ -37,7 +37,8 @@ Cited<UValue> in_table(const std::string& element, Era era) {
 /// A published value lies in a range: as far from its middle as half its width at most.
 template <class Q>
 void check_within(Verification& v, double published, const Cited<Q>& range) {
-    v.check(published, 0.5 * (u(range.low) + u(range.high)), 0.5 * (u(range.high) - u(range.low)) + 1e-5 * published);
+    v.check(published, 0.5 * (u(range.low) + u(range.high)),
+            0.5 * (u(range.high) - u(range.low)) + 1e-5 * published);
 }
 
 template <class E>
@@ -69,7 +70,8 @@ TEST_CASE("U-values by era are those of RdSAP 2012, bands A to L") {
     const std::string source = "RdSAP 2012, v9.93 and v9.94, Appendix S, England and Wales";
     Verification read{{"U-value of solid brick to 1975", source, Known::read, "W/m²K"}};
     Verification values{{"U-values of walls and roofs by era", source, Known::memory, "W/m²K"}};
-    Verification floors{{"floor insulation by era", "RdSAP 2012, table S11 at 0.035 W/(m·K)", Known::memory, "m²K/W"}};
+    Verification floors{
+        {"floor insulation by era", "RdSAP 2012, table S11 at 0.035 W/(m·K)", Known::memory, "m²K/W"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto& element = csv.rows[i][0];
         for (const auto& era : era_names()) {
@@ -101,8 +103,8 @@ TEST_CASE("the ranges take in the tables for Scotland") {
 
 TEST_CASE("solid brick takes in the measured mean and the sum by ISO 6946") {
     const auto wall = wall_u_value(WallKind::solid_brick, Era::before_1900);
-    Verification measured{{"range of solid brick (middle, half width)", "published means of measurements, 1.3 to 1.4",
-                           Known::read, "W/m²K"}};
+    Verification measured{{"range of solid brick (middle, half width)",
+                           "published means of measurements, 1.3 to 1.4", Known::read, "W/m²K"}};
     check_within(measured, 1.3, wall);
     // Brick 220 mm at 0.77, plaster 13 mm at 0.57, surfaces 0.13 and 0.04.
     const double summed = 1.0 / (0.13 + 0.04 + 0.220 / 0.77 + 0.013 / 0.57);
@@ -123,7 +125,8 @@ TEST_CASE("solid brick with 50 mm of insulation is near the table of RdSAP 2012"
 }
 
 TEST_CASE("windows are those of RdSAP 2012, table S14, and reach to the textbook") {
-    Verification v{{"U-values of windows", "RdSAP 2012, table S14, wood or PVC, 12 mm", Known::memory, "W/m²K"}};
+    Verification v{
+        {"U-values of windows", "RdSAP 2012, table S14, wood or PVC, 12 mm", Known::memory, "W/m²K"}};
     struct Row { GlazingKind kind; double published; };
     for (const auto& r : {Row{GlazingKind::single, 4.8}, {GlazingKind::secondary, 2.4},
                           {GlazingKind::double_before_2002, 2.8}, {GlazingKind::double_from_2002, 2.0},
@@ -131,7 +134,8 @@ TEST_CASE("windows are those of RdSAP 2012, table S14, and reach to the textbook
         v.check(r.published, u(glazing_u_value(r.kind).value), 1e-12);
     }
     Verification textbook{{"range of windows (middle, half width)",
-                           "Chadderton, 5th ed., table 3.10, in wood, normal exposure", Known::read, "W/m²K"}};
+                           "Chadderton, 5th ed., table 3.10, in wood, normal exposure", Known::read,
+                           "W/m²K"}};
     check_within(textbook, 5.3, glazing_u_value(GlazingKind::single));
     check_within(textbook, 3.0, glazing_u_value(GlazingKind::double_before_2002));
 }

@@ -67,8 +67,8 @@ TEST_CASE("loss factors span what is published for 15 to 20 mm") {
 }
 
 TEST_CASE("ball and non-return valves stand on Darby's 3K") {
-    Verification v{{"loss factors of ball and non-return valves", "Darby's 3K at 3/4 in and Re 10 000, by hand",
-                    Known::computed, ""}};
+    Verification v{{"loss factors of ball and non-return valves",
+                    "Darby's 3K at 3/4 in and Re 10 000, by hand", Known::computed, ""}};
     const double ball = darby(300, 0.017, 3.5), check = darby(1500, 0.46, 4.0);
     v.check(ball, find_fitting("ball_valve")->zeta, 0.15 * ball);
     v.check(check, find_fitting("non_return_valve")->zeta, 0.02 * check);
@@ -113,13 +113,14 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
         // A loop in a floor drops what its pipe drops.
         if (k.name != "underfloor") CHECK(k.zeta > 0.0);
     }
-    Verification exponents{{"exponents of radiators", "a trade encyclopaedia, 1.3 give or take 0.1", Known::read, ""}};
+    Verification exponents{
+        {"exponents of radiators", "a trade encyclopaedia, 1.3 give or take 0.1", Known::read, ""}};
     for (const auto* name : {"panel_10", "panel_11", "panel_21", "panel_22", "panel_33", "column"}) {
         CAPTURE(name);
         exponents.check(1.3, find_emitter_kind(name)->exponent, 0.1);
     }
-    Verification zetas{{"loss factors of panel and column radiators", "Faber and Kell, 9th ed. 2002, table 9.1",
-                        Known::read, ""}};
+    Verification zetas{{"loss factors of panel and column radiators",
+                        "Faber and Kell, 9th ed. 2002, table 9.1", Known::read, ""}};
     zetas.check(2.5, find_emitter_kind("panel_22")->zeta, 1e-12);
     zetas.check(5.0, find_emitter_kind("column")->zeta, 1e-12);
     CHECK(emitter_kind_names().size() == emitter_kinds().size());

