@@ -3,6 +3,7 @@
 #include "app/commands.hpp"
 #include "app/each_job.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/record/record.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/report/caveats.hpp"
 #include "loopfolio/report/compose.hpp"
@@ -95,6 +96,15 @@ std::string plant(const Designed& d) {
     return out;
 }
 
+std::string beside(const Designed& d) {
+    std::string out;
+    for (const auto& f : design::findings_of(d.plant)) {
+        const auto named = record::figures_of(f);
+        out += line(f.verdict, named.name, fmt::format("{} {}, limit {} {}", fixed(named.figure, 2), named.unit, fixed(named.limit, 2), named.unit));
+    }
+    return out.empty() ? out : "system water, hot water, sound\n" + out;
+}
+
 std::string notes(const Designed& d, const templates::Texts& words) {
     std::string out;
     for (const auto& caveat : report::caveats(d.job, d.design, words)) out += "  " + caveat + "\n";
@@ -108,7 +118,7 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
     const auto look = templates::default_template(report::vocabulary());
     return each_job(options.jobs, fonts, err, [&](const Designed& d, const std::string&, const std::string&) -> int {
         out << d.job.identity.reference << ", revision " << d.job.identity.revision << '\n'
-            << rooms(d) << emitters(d) << sections(d) << plant(d) << notes(d, look.texts)
+            << rooms(d) << emitters(d) << sections(d) << plant(d) << beside(d) << notes(d, look.texts)
             << "verdict: " << word(design::worst(d.design, d.plant)) << '\n';
         return options.strict && design::worst(d.design, d.plant) == Verdict::change ? exit_change : exit_done;
     });

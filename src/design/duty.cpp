@@ -109,7 +109,7 @@ void judge_plant(const job::Job& job, Design& d) {
 void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
     const auto& duty = d.duty;
     trace.open(Subject::circulator, "duty");
-    const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; });
+    const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; }) && d.mixers.empty();
     trace.step({"total flow", one_drop ? fmt::format("V = ΣΦ / (ρ·c·Δθ) = {} / ({} × {} × {})", fixed(duty.load.si(), 0),
                 fixed(d.state.density.si(), 1), fixed(d.state.specific_heat.si(), 0), fixed(d.drop.si(), 1))
                                        : std::string{"sum of what the emitters and mixing sets draw, and of one-pipe loops at the design drop"},

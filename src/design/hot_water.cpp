@@ -70,7 +70,9 @@ void find_reheat(const job::HotWater& h, HotWaterPlan& out) {
     out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
     if (!out.flow_for_capacity) return;
     const double asked = out.flow_for_capacity->celsius(), made = h.source_flow.value.celsius();
-    const Verdict verdict = out.unreachable ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
+    // Hotter than water in a closed system is let to get, or a night to heat it: no such coil stays. Common practice, no source.
+    const bool hopeless = out.unreachable || asked > 95.0 || out.reheat->time > unit::hour(8.0);
+    const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
     out.coil = Finding{Check::coil_flow, verdict, asked, made, made - asked};
 }
 
@@ -92,18 +94,23 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
     const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - TemperatureDifference::from_si(5.0));
     const auto ratio = performance_at(job, h.source_flow.value);
     const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
+    if (!h.immersion && by_source < h.hot_cycle.value) {
+        out.needs_immersion = true;
+        return;
+    }
     out.hot_cycle = physics::pasteurise({h.store.value, h.stored.value, h.hot_cycle.value, by_source, ratio.value_or(0.0),
                                          h.hot_cycles_a_year->value});
 }
 
-void trace_reheat(Trace& trace, const job::HotWater& h, const HotWaterPlan& p) {
+void trace_reheat(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
     if (p.capacity) {
         trace.step({"capacity while it heats the store", p.by_table ? "the maker's points, straight between them, on the design day" : "as stated",
                     text(*p.capacity, unit::kilowatt, 2), ""});
     }
     if (p.transfer) {
-        trace.step({"heat through the exchanger for each kelvin", h.coil ? "C·(1 − exp(−UA/C)), C = m·c of the source's water"
-                    : "ε·C, counterflow, C = m·c on both sides", text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
+        trace.step({"heat through the exchanger for each kelvin", std::string(h.coil ? "C·(1 − exp(−UA/C)), C = m·c of the source's water"
+                    : "ε·C, counterflow, C = m·c on both sides") + fmt::format(", C = {} at the design flow", text(source_side(d), unit::watt_per_kelvin, 0)),
+                    text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
     }
     if (p.reheat) {
         trace.step({"time to heat the store", fmt::format("ρ·c·V·dT/dt = min(Φ, K·(θf − T)), from {} to {}", text(h.cold.value, unit::celsius, 1),
@@ -120,7 +127,7 @@ void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, cons
                 text(h.cold.value, unit::celsius, 1), text(h.drawn.value, unit::celsius, 1)), text(p.drawn, unit::kilowatt_hour, 2), "iapws-if97"});
     trace.step({"store that holds a day's draw", fmt::format("V·(θd − θc)/(θs − θc)/{}", text(h.usable.value, unit::percent, 0)),
                 text(p.store_needed, unit::litre, 0), "heat-balance"});
-    trace_reheat(trace, h, p);
+    trace_reheat(trace, h, d, p);
     if (p.standing_loss) {
         trace.step({"standing loss a day", "test loss × (θ stored − 20 °C)/45 K", text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
     }

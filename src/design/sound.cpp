@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 
 namespace loopfolio::design {
 
@@ -37,9 +38,19 @@ void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
                     decibels(s.background->value)), decibels(*p.with_background), "iso-9613-2"});
     }
     if (p.far_enough) {
-        trace.step({"distance at which the unit alone keeps the limit", fmt::format("r for Lp = {}", decibels(s.limit->value)),
+        trace.step({"distance that keeps the limit", fmt::format("r for what leaves {}{}", decibels(s.limit->value),
+                    s.background ? " with what is heard there already" : ""),
                     text(*p.far_enough, unit::metre, 1), "iso-9613-2"});
     }
+}
+
+/// Level that the unit may add to what is heard already, so that both together keep the limit; nothing where the limit is
+/// passed without it.
+std::optional<double> left_for_unit(const job::Sound& s) {
+    if (!s.background) return s.limit->value;
+    const double left = std::pow(10.0, s.limit->value / 10.0) - std::pow(10.0, s.background->value / 10.0);
+    if (left <= 0.0) return {};
+    return 10.0 * std::log10(left);
 }
 
 }  // namespace
@@ -60,7 +71,7 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, const Design&, Trace* t
         // A level is no amount: its margin is the plain difference.
         out.limit = Finding{Check::sound_level, heard <= s.limit->value ? Verdict::keep : Verdict::change, heard, s.limit->value,
                             s.limit->value - heard};
-        out.far_enough = physics::distance_to_level(path, s.limit->value);
+        if (const auto alone = left_for_unit(s)) out.far_enough = physics::distance_to_level(path, *alone);
     }
     if (trace != nullptr) trace_sound(*trace, s, out);
     return out;

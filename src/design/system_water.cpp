@@ -64,6 +64,10 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
     const auto least = physics::least_precharge(Pressure::from_si(cold->density.si() * gravity * w.height.value.si()));
     if (!least) return refuse("height_m", "no precharge can be found for it", "it is the height of the highest water over the vessel");
     out.precharge = w.precharge ? w.precharge->value : *least;
+    if (w.cold_fill && w.cold_fill->value < out.precharge) {
+        return refuse("cold_fill_bar", fmt::format("lies below the precharge of {}", text(out.precharge, unit::bar, 2)),
+                      "the vessel would hold no water when cold");
+    }
     const physics::VesselDemand demand{out.content, out.expansion, out.precharge, w.safety_valve.value};
     const auto size = physics::vessel_size(demand);
     if (!size) {
@@ -142,7 +146,8 @@ void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
         trace.step({"a second opinion, without reserve", "e·C/(1 − P1/P2), absolute", litres(*p.second_opinion), "bs-7074-1"});
     }
     if (p.pressures) {
-        trace.step({"cold fill", "Vn·(p0 + 1)/(Vn − Vwr) − 1, or as stated", bars(p.pressures->fill), "en-12828"});
+        trace.step({"cold fill", w.cold_fill ? std::string{"as stated"} : fmt::format("Vn·(p0 + 1)/(Vn − Vwr) − 1, Vwr = {} in this vessel",
+                    litres(p.pressures->reserve)), bars(p.pressures->fill), "en-12828"});
         trace.step({"final pressure", "from the cold fill, with the expansion taken up", bars(p.pressures->final), "en-12828"});
     }
     if (p.for_defrost) {
@@ -162,6 +167,11 @@ std::optional<WaterPlan> plan_water(const job::Job& job, const Design& design, s
     out.glycol = concentrate(job.fluid, design, out.content);
     judge_frost(w, design, out);
     if (w.inhibitor_dose) out.inhibitor = w.inhibitor_dose->value * out.content;
+    if (w.always_open && w.always_open->value > out.content) {
+        refusals.push_back({"system_water.always_open_l", w.place, fmt::format("is more than the whole content of {}",
+                            text(out.content, unit::litre, 1)), "it is the part of it that no valve shuts off"});
+        return {};
+    }
     find_open_volume(w, design, out);
     if (trace != nullptr) trace_water(*trace, w, out);
     return out;

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/record/record.hpp"
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
@@ -267,6 +268,11 @@ std::string_view subject_word(design::Subject subject) {
         case design::Subject::plant: return "plant";
     }
     return "";
+}
+
+NamedFigures figures_of(const design::Finding& finding) {
+    const CheckUnit unit = unit_of(finding.check);
+    return {unit.name, finding.figure / unit.si, finding.limit / unit.si, unit.symbol};
 }
 
 Json finding_json(const design::Finding& finding) {

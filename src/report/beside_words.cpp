@@ -39,11 +39,14 @@ BesideWords hot_pressure(const Context& c, const design::Finding& f) {
             installer_finding(c, in_bars(f.figure), in_bars(f.limit)), c.words(work_pressure{})};
 }
 
+bool with_glycol(const Context& c) { return c.job.fluid.kind != job::FluidName::water; }
+
 BesideWords frost(const Context& c, const design::Finding& f) {
     return {c.words(the_frost{}), c.words(listed_frost{}), c.words(frost_heading{}),
-            c.words(compared_frost{.freezing = warm(f.figure), .wanted = warm(f.limit)}), c.words(remedy_frost{}), {},
-            c.words(keeps_frost{}), c.words(line_frost{}), c.words(item_frost{}),
-            installer_finding(c, warm(f.figure), warm(f.limit)), c.words(work_frost{})};
+            c.words(compared_frost{.freezing = warm(f.figure), .wanted = warm(f.limit)}), with_glycol(c) ? c.words(remedy_more_glycol{}) : c.words(remedy_frost{}), {},
+            c.words(keeps_frost{}), with_glycol(c) ? c.words(line_more_glycol{}) : c.words(line_frost{}), c.words(item_frost{}),
+            installer_finding(c, warm(f.figure), warm(f.limit)),
+            with_glycol(c) ? c.words(work_more_glycol{}) : c.words(work_frost{})};
 }
 
 BesideWords open_volume(const Context& c, const design::Finding& f) {
@@ -68,11 +71,13 @@ BesideWords coil(const Context& c, const design::Finding& f) {
 
 BesideWords sound(const Context& c, const design::Finding& f) {
     const auto& far = c.plant.sound->far_enough;
-    std::string distance = far ? figure(*far, unit::metre, 1) : std::string{"\u2013"};
+    std::string distance = far ? figure(*far, unit::metre, 1) : std::string{};
+    std::string remedy = far ? c.words(remedy_sound{.distance = distance}) : c.words(remedy_sound_anywhere{});
+    std::string work = far ? c.words(work_sound{.distance = distance}) : c.words(work_sound_anywhere{});
     return {c.words(the_sound{}), c.words(listed_sound{}), c.words(sound_heading{}),
-            c.words(compared_sound{.there = fixed(f.figure, 0), .most = fixed(f.limit, 0)}), c.words(remedy_sound{.distance = distance}), {},
+            c.words(compared_sound{.there = fixed(f.figure, 0), .most = fixed(f.limit, 0)}), remedy, {},
             c.words(keeps_sound{}), c.words(line_sound{}), c.words(item_sound{}),
-            installer_finding(c, fixed(f.figure, 1) + " dB(A)", fixed(f.limit, 0) + " dB(A)"), c.words(work_sound{.distance = distance})};
+            installer_finding(c, fixed(f.figure, 1) + " dB(A)", fixed(f.limit, 0) + " dB(A)"), work};
 }
 
 }   // namespace

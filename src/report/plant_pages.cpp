@@ -150,6 +150,7 @@ Blocks hot_water_block(const Context& c) {
                                                       .immersion = text(h.hot_cycle->by_immersion, unit::kilowatt_hour, 1),
                                                       .year = text(h.hot_cycle->electricity_a_year, unit::kilowatt_hour, 0)}));
     }
+    if (h.needs_immersion) sheet.add(hot_cycle{}, c.words(hot_cycle_unmet{.temperature = degrees(job.hot_cycle.value)}));
     Blocks out{std::move(sheet.facts)};
     note(out, c.words(hot_water_note{}));
     return headed(c.words(hot_water_heading{}), std::move(out));

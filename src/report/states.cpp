@@ -308,6 +308,11 @@ std::string if_nothing_is_changed(const Context& c) {
     std::string out = missed == 0 ? c.words(unchanged_warm{}) : missed_in_words<unchanged_cool>(c, found, missed);
     // Today's pump and valves often move more water than the design does, and emitters then give more.
     if (small > missed) out += " " + c.words(unchanged_but_small{.count = small});
+    const auto balanced = std::ranges::find(c.operation.states, StateKind::balanced, &State::kind);
+    if (balanced != c.operation.states.end()) {
+        const std::size_t left = rooms_missed(c, *balanced);
+        if (left < missed) out += " " + c.words(balancing_helps{.count = left});
+    }
     return out;
 }
 

@@ -143,11 +143,14 @@ TEST_CASE("a small coil takes longer, and one too cold never gets there") {
     const auto small = planned(with_hot_water(300.0)).plant.hot_water;
     CHECK(small->reheat->time > large->reheat->time);
     CHECK(small->coil->verdict == Verdict::keep_noted);
+    CHECK(planned(with_hot_water(20.0)).plant.hot_water->coil->verdict == Verdict::change);   // a night would not do
     const auto cold = planned(with_hot_water(1500.0, 45.0)).plant.hot_water;
     CHECK(cold->unreachable);
     CHECK(cold->coil->verdict == Verdict::change);
     auto hot = with_hot_water(1500.0);
     hot.hot_water->hot_cycles_a_year = measured(52.0);
+    CHECK(planned(hot).plant.hot_water->needs_immersion);
+    hot.hot_water->immersion = measured(3.0 * unit::kilowatt);
     const auto cycle = planned(hot).plant.hot_water->hot_cycle;
     REQUIRE(cycle);   // without a maker's table the immersion heater carries it from 50 to 60 °C
     CHECK(cycle->by_source.si() == 0.0);
@@ -171,7 +174,11 @@ TEST_CASE("sound at the window, by hand") {
     CHECK(p.level == Approx(level - 5.0));
     CHECK(*p.with_background == Approx(10.0 * std::log10(std::pow(10.0, (level - 5.0) / 10.0) + 1000.0)));
     CHECK(p.limit->verdict == Verdict::change);
-    CHECK(p.far_enough->in(unit::metre) < 6.5);   // the unit alone keeps it: the street does not
+    REQUIRE(p.far_enough);
+    job.sound->distance = measured(*p.far_enough + 0.01 * unit::metre);
+    CHECK(planned(job).plant.sound->limit->verdict == Verdict::keep);   // with the street, as the verdict counts it
+    job.sound->background = measured(34.0);
+    CHECK_FALSE(planned(job).plant.sound->far_enough);   // the street alone passes it
 }
 
 TEST_CASE("what the plant adds to the verdict of a design") {
@@ -193,6 +200,13 @@ TEST_CASE("what a relation cannot answer for is refused, not left out") {
     cold.system_water->fill_temperature = measured(unit::celsius(25.0));
     cold.system_water->highest_temperature = measured(unit::celsius(20.0));
     CHECK(refusal_of(cold).find("has no density") != std::string::npos);
+    auto fill = with_water(10.0);
+    fill.system_water->cold_fill = measured(0.4 * unit::bar);
+    CHECK(refusal_of(fill) == "system_water.cold_fill_bar: lies below the precharge of 0.70\u00a0bar");
+    auto open = with_water(10.0);
+    open.system_water->least_volume = measured(20.0 * unit::litre);
+    open.system_water->always_open = measured(900.0 * unit::litre);
+    CHECK(refusal_of(open).find("is more than the whole content") != std::string::npos);
     auto drawn = with_hot_water(1500.0, 60.0);
     drawn.hot_water->drawn = measured(unit::celsius(55.0));
     CHECK(refusal_of(drawn).find("cannot come of a store") != std::string::npos);

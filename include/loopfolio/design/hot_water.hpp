@@ -26,6 +26,7 @@ struct HotWaterPlan {
     std::optional<Duration> hours_a_day;            ///< that the source is taken from the heating
     std::optional<Power> load_with_hot_water;       ///< heating load that the source must make in the hours left, on the design day
     std::optional<physics::PasteurisationUse> hot_cycle;
+    bool needs_immersion = false;                   ///< a hot cycle is wanted that the source cannot reach, and nothing else is there
 };
 
 [[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,

@@ -15,7 +15,7 @@ struct SoundPlan {
     double at_distance = 0.0;                       ///< free of what stands between
     double level = 0.0;                             ///< at the window
     std::optional<double> with_background;
-    std::optional<Length> far_enough;               ///< distance at which the unit alone would keep the limit
+    std::optional<Length> far_enough;               ///< distance that would keep the limit, with the background where that is stated
     std::optional<Finding> limit;                   ///< figure: level, with the background where that is stated; dB(A)
 };
 

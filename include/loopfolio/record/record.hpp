@@ -23,6 +23,14 @@ struct Origin {
 };
 
 /// SHA-256 (FIPS 180-4) as 64 lower-case hex digits.
+/// A verdict's check by name, its figure and limit in the unit that the record states them in.
+struct NamedFigures {
+    std::string_view name;
+    double figure = 0.0, limit = 0.0;
+    std::string_view unit;
+};
+[[nodiscard]] NamedFigures figures_of(const design::Finding& finding);
+
 [[nodiscard]] std::string sha256(std::string_view bytes);
 
 /// The record as JSON, keys in a fixed order, units in the keys, numbers in shortest form that reads back the
