@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
+#include "design/maker_table.hpp"
 #include "design/pipe_plan.hpp"
 
 #include "loopfolio/base/number_text.hpp"
-#include "loopfolio/physics/grid.hpp"
 #include "loopfolio/reference/limits.hpp"
 
 #include <fmt/format.h>
@@ -62,18 +62,12 @@ void take_index_circuit(Design& d, const Routes& routes) {
     duty.sections = duty.head - duty.emitter - duty.source;
 }
 
-std::optional<double> performance_at(const job::HeatSource& source, Temperature outdoor, Temperature flow) {
-    std::vector<physics::GridPoint> points;
-    for (const auto& p : source.performance) points.push_back({p.outdoor.celsius(), p.flow.celsius(), p.performance});
-    return physics::on_grid(points, outdoor.celsius(), flow.celsius());
-}
-
 void find_performance(const job::Job& job, Design& d) {
     if (!job.heat_source || job.heat_source->performance.empty()) return;
     const Temperature made = d.separation ? d.separation->source_leaving : d.flow;
     const auto outdoor = job.conditions.outdoor.value;
-    const auto at_flow = performance_at(*job.heat_source, outdoor, d.flow);
-    const auto at_source = performance_at(*job.heat_source, outdoor, made);
+    const auto at_flow = performance_by_table(*job.heat_source, outdoor, d.flow);
+    const auto at_source = performance_by_table(*job.heat_source, outdoor, made);
     if (at_flow && at_source) d.duty.performance = PerformanceResult{*at_flow, *at_source};
     else d.flags.push_back({Caveat::outside_table, Subject::circulator, 0, made.celsius()});
 }
@@ -177,6 +171,7 @@ void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace
     }
     duty.source_load += design.pipe_loss + duty.heat_up + duty.downward;
     duty.volume_flow = duty.flow / design.state.density;
+    duty.back = duty.flow > MassFlow{} ? design.flow - duty.load / (duty.flow * design.state.specific_heat) : design.return_;
     duty.source = drop_before_emitters(job, duty.volume_flow);
     if (routes.order.empty()) take_index_circuit(design, routes);
     else find_index_circuit(design, routes, pressure_to_nodes(design, routes));

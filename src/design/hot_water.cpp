@@ -2,12 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/hot_water.hpp"
 
+#include "design/maker_table.hpp"
 #include "loopfolio/base/number_text.hpp"
-#include "loopfolio/physics/grid.hpp"
 
 #include <fmt/format.h>
 
-#include <vector>
 
 namespace loopfolio::design {
 
@@ -15,39 +14,15 @@ namespace {
 
 constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
 
-/// A column of the maker's table at the design outdoor temperature and the flow temperature for hot water; nothing outside it.
-template <class Value>
-std::optional<double> by_table(const job::Job& job, Temperature flow, Value value) {
-    std::vector<physics::GridPoint> points;
-    for (const auto& p : job.heat_source->performance) {
-        const std::optional<double> here = value(p);
-        if (!here) return {};
-        points.push_back({p.outdoor.kelvin(), p.flow.kelvin(), *here});
-    }
-    return physics::on_grid(points, job.conditions.outdoor.value.kelvin(), flow.kelvin());
-}
-
-std::optional<double> performance_at(const job::Job& job, Temperature flow) {
-    if (!job.heat_source || job.heat_source->performance.empty()) return {};
-    return by_table(job, flow, [](const job::PerformancePoint& p) { return std::optional{p.performance}; });
-}
-
 void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
     if (h.source_capacity) {
         out.capacity = h.source_capacity->value;
         return;
     }
     if (!job.heat_source) return;
-    if (!job.heat_source->performance.empty()) {
-        const auto watts = by_table(job, h.source_flow.value, [](const job::PerformancePoint& p) {
-            return p.capacity ? std::optional{p.capacity->si()} : std::nullopt;
-        });
-        if (watts) {
-            out.capacity = static_cast<double>(job.heat_source->number) * Power::from_si(*watts);   // the table is of one unit
-            out.by_table = true;
-            return;
-        }
-    }
+    out.capacity = capacity_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value);
+    out.by_table = out.capacity.has_value();
+    if (out.by_table) return;
     if (job.heat_source->capacity) out.capacity = job.heat_source->capacity->value;
 }
 
@@ -92,7 +67,8 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
     if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
     // The source reaches what its flow temperature leaves a coil to work with: 5 K, common practice, no source.
     const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - TemperatureDifference::from_si(5.0));
-    const auto ratio = performance_at(job, h.source_flow.value);
+    const auto ratio = job.heat_source ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
+                                       : std::nullopt;
     const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
     if (!h.immersion && by_source < h.hot_cycle.value) {
         out.needs_immersion = true;

@@ -7,8 +7,6 @@
 
 namespace loopfolio::design {
 
-inline constexpr NumberUnit decibel{1.0, "dB(A)", "_db"};
-inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};
 
 template <class W, class F>
 void visit_system_water(W& w, F&& visit) {
@@ -24,7 +22,7 @@ void visit_system_water(W& w, F&& visit) {
     visit(T{"highest temperature of the system", unit::celsius, 1}, "", w.highest_temperature);
     if (w.source_content) visit(V{"content of heat source", unit::litre, 1}, "", *w.source_content);
     if (w.other_content) visit(V{"content not surveyed elsewhere", unit::litre, 1}, "", *w.other_content);
-    visit(InputKind<NumberUnit>{"content of emitters for their rating", litre_per_kilowatt, 1}, "", w.content_of_rating);
+    visit(InputKind<NumberUnit>{"content of emitters for their rating", unit::litre_per_kilowatt, 1}, "", w.content_of_rating);
     if (w.inhibitor_dose) visit(InputKind<NumberUnit>{"inhibitor dose", unit::percent, 2}, "", *w.inhibitor_dose);
     if (w.frost) visit(T{"frost that the water has to stand", unit::celsius, 1}, "", *w.frost);
     if (w.defrost_heat) {
@@ -62,11 +60,11 @@ void visit_hot_water(H& h, F&& visit) {
 template <class S, class F>
 void visit_sound(S& s, F&& visit) {
     using D = InputKind<NumberUnit>;
-    visit(D{"sound power level of the outdoor unit", decibel, 0}, "", s.power_level);
+    visit(D{"sound power level of the outdoor unit", unit::decibel, 0}, "", s.power_level);
     visit(InputKind<Unit<Length>>{"distance to the neighbour's window", unit::metre, 1}, "", s.distance);
-    if (s.barrier) visit(D{"sound that a barrier takes off", decibel, 0}, "", *s.barrier);
-    if (s.background) visit(D{"sound without the unit", decibel, 0}, "", *s.background);
-    if (s.limit) visit(D{"sound limit of the local rule", decibel, 0}, "", *s.limit);
+    if (s.barrier) visit(D{"sound that a barrier takes off", unit::decibel, 0}, "", *s.barrier);
+    if (s.background) visit(D{"sound without the unit", unit::decibel, 0}, "", *s.background);
+    if (s.limit) visit(D{"sound limit of the local rule", unit::decibel, 0}, "", *s.limit);
 }
 
 }  // namespace loopfolio::design

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/source_line.hpp"
 
-#include "loopfolio/physics/grid.hpp"
+#include "design/maker_table.hpp"
 
 #include <algorithm>
 #include <set>
@@ -10,16 +10,6 @@
 namespace loopfolio::design {
 
 namespace {
-
-/// Every point of the table with its capacity; nothing where one of them states none.
-std::vector<physics::GridPoint> capacities(const job::HeatSource& source) {
-    std::vector<physics::GridPoint> out;
-    for (const auto& p : source.performance) {
-        if (!p.capacity) return {};
-        out.push_back({p.outdoor.celsius(), p.flow.celsius(), p.capacity->si()});
-    }
-    return out;
-}
 
 /// Where the load is none: the mean of the rooms' temperatures, weighed by what they lose per kelvin.
 double balance_with_outside(const job::Job& job, const Design& design) {
@@ -62,16 +52,15 @@ std::optional<SourceLine::Point> crossing(const std::vector<SourceLine::Point>& 
 
 std::optional<SourceLine> source_line(const job::Job& job, const Design& design) {
     if (!job.heat_source) return std::nullopt;
-    const auto table = capacities(*job.heat_source);
     const double design_day = job.conditions.outdoor.value.celsius(), none = balance_with_outside(job, design);
-    if (table.empty() || none <= design_day) return std::nullopt;
+    if (job.heat_source->performance.empty() || none <= design_day) return std::nullopt;
     SourceLine line;
     line.made = design.separation ? design.separation->source_leaving : design.flow;
     for (const double outdoor : outdoors(job, design_day, none)) {
-        const auto capacity = physics::on_grid(table, outdoor, line.made.celsius());
+        const auto capacity = capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor), line.made);
         if (!capacity) return std::nullopt;
         const double share = std::max(0.0, (none - outdoor) / (none - design_day));
-        line.points.push_back({Temperature::from_celsius(outdoor), job.heat_source->number * Power::from_si(*capacity), share * design.duty.source_load});
+        line.points.push_back({Temperature::from_celsius(outdoor), *capacity, share * (design.duty.source_load - design.duty.heat_up)});
     }
     if (line.points.size() < 2) return std::nullopt;
     line.balance = crossing(line.points);

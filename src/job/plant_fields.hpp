@@ -7,10 +7,6 @@
 /// The keys of what stands beside rooms and pipes: hot water, the system's water, sound.
 namespace loopfolio::job {
 
-/// Content of an emitter for its rating.
-inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};
-inline constexpr NumberUnit decibel{1.0, "dB", "_db"};
-
 inline constexpr std::array hot_water_fields{flag("store"), flag("unvented"), mapping("supply", optional)};
 
 inline constexpr std::array supply_fields{
@@ -41,7 +37,7 @@ inline constexpr std::array system_water_fields{
     measure("highest_temperature_c", optional, 30, 95, unit::celsius),
     measure("source_content_l", optional, 0, 200, unit::litre),
     measure("other_content_l", optional, 0, 1000, unit::litre),
-    measure("content_of_rating_l_per_kw", optional, 1, 30, litre_per_kilowatt),
+    measure("content_of_rating_l_per_kw", optional, 1, 30, unit::litre_per_kilowatt),
     measure("inhibitor_dose_percent", optional, 0.05, 5, unit::percent),
     measure("frost_c", optional, -40, 0, unit::celsius),
     flag("antifreeze_valves"),
@@ -52,12 +48,12 @@ inline constexpr std::array system_water_fields{
 };
 
 inline constexpr std::array sound_fields{
-    measure("power_level_db", always, 30, 90, decibel),
+    measure("power_level_db", always, 30, 90, unit::decibel),
     measure("distance_m", always, 0.5, 200, unit::metre),
     choice("standing", always),
-    measure("barrier_db", optional, 0, 30, decibel),
-    measure("background_db", optional, 10, 80, decibel),
-    measure("limit_db", optional, 20, 70, decibel),
+    measure("barrier_db", optional, 0, 30, unit::decibel),
+    measure("background_db", optional, 10, 80, unit::decibel),
+    measure("limit_db", optional, 20, 70, unit::decibel),
     maybe_line("rule"),
 };
 

@@ -34,7 +34,7 @@ SystemWater read_one(const Mapping& m) {
     out.highest_temperature = input_at(m, "highest_temperature_c", unit::celsius);
     out.source_content = if_given(input_at(m, "source_content_l", unit::litre));
     out.other_content = if_given(input_at(m, "other_content_l", unit::litre));
-    out.content_of_rating = input_at(m, "content_of_rating_l_per_kw", litre_per_kilowatt);
+    out.content_of_rating = input_at(m, "content_of_rating_l_per_kw", unit::litre_per_kilowatt);
     out.inhibitor_dose = if_given(input_at(m, "inhibitor_dose_percent", unit::percent));
     out.frost = if_given(input_at(m, "frost_c", unit::celsius));
     out.antifreeze_valves = flag_at(m, "antifreeze_valves", false);

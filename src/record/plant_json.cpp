@@ -6,8 +6,6 @@ namespace loopfolio::record {
 
 namespace {
 
-constexpr NumberUnit decibel{1.0, "dB", "_db"};
-constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};
 
 std::string_view word(job::SoundPlace place) {
     switch (place) {
@@ -29,7 +27,7 @@ Json water_input_json(const job::SystemWater& w) {
     put(out, "highest_temperature", w.highest_temperature, unit::celsius);
     put(out, "source_content", w.source_content, unit::litre);
     put(out, "other_content", w.other_content, unit::litre);
-    put(out, "content_of_rating", w.content_of_rating, litre_per_kilowatt);
+    put(out, "content_of_rating", w.content_of_rating, unit::litre_per_kilowatt);
     put(out, "inhibitor_dose", w.inhibitor_dose, unit::percent);
     put(out, "frost", w.frost, unit::celsius);
     out["antifreeze_valves"] = w.antifreeze_valves;
@@ -62,12 +60,12 @@ Json supply_json(const job::HotWater& s) {
 
 Json sound_input_json(const job::Sound& s) {
     Json out;
-    put(out, "power_level", s.power_level, decibel);
+    put(out, "power_level", s.power_level, unit::decibel);
     put(out, "distance", s.distance, unit::metre);
     out["standing"] = word(s.standing);
-    put(out, "barrier", s.barrier, decibel);
-    put(out, "background", s.background, decibel);
-    put(out, "limit", s.limit, decibel);
+    put(out, "barrier", s.barrier, unit::decibel);
+    put(out, "background", s.background, unit::decibel);
+    put(out, "limit", s.limit, unit::decibel);
     out["rule"] = s.rule;
     return out;
 }
@@ -159,9 +157,9 @@ Json hot_water_json(const design::HotWaterPlan& h) {
 Json sound_json(const design::SoundPlan& s) {
     Json out;
     out["directivity"] = number(s.directivity);
-    put(out, "at_distance", s.at_distance, decibel);
-    put(out, "level", s.level, decibel);
-    put(out, "with_background", s.with_background, decibel);
+    put(out, "at_distance", s.at_distance, unit::decibel);
+    put(out, "level", s.level, unit::decibel);
+    put(out, "with_background", s.with_background, unit::decibel);
     put(out, "far_enough", s.far_enough, unit::metre);
     out["limit"] = finding_or_null(s.limit);
     return out;

@@ -75,7 +75,7 @@ constexpr auto table = std::to_array<Source>({
      from_memory, "an embedded floor; a dry or suspended one is rated by its maker"},
     {"en-1264-2", "BS EN 1264-2:2008+A1:2012, Water based surface embedded heating: output and limits "
      "of a heated floor, type A",
-     read, "tables A.1 to A.4 and A.6 and the relations read as transcribed in an open library of "
+     read, "tables A.1 to A.4 and A.6 and the relations read in an open library of "
      "building physics, limits of the surface on trade pages; superseded in 2021. Conduction round the "
      "pipe, computed, gives up to 12 % less output of a bare floor and a lower limit at a wide pitch"},
     {"en-1264-3", "BS EN 1264-3, Water based surface embedded heating: dimensioning, heat downwards, "

@@ -37,8 +37,7 @@ Cited<UValue> in_table(const std::string& element, Era era) {
 /// A published value lies in a range: as far from its middle as half its width at most.
 template <class Q>
 void check_within(Verification& v, double published, const Cited<Q>& range) {
-    v.check(published, 0.5 * (u(range.low) + u(range.high)),
-            0.5 * (u(range.high) - u(range.low)) + 1e-5 * published);
+    v.check_range(published, u(range.low), u(range.high), 1e-5 * published);
 }
 
 template <class E>

@@ -30,8 +30,7 @@ void check_within(const char* of, const char* source, Known known, std::initiali
         CAPTURE(r.name);
         const auto* fitting = find_fitting(r.name);
         REQUIRE(fitting);
-        v.check(r.published, 0.5 * (fitting->low + fitting->high),
-                0.5 * (fitting->high - fitting->low) + 1e-5 * r.published);
+        v.check_range(r.published, fitting->low, fitting->high, 1e-5 * r.published);
     }
 }
 

@@ -41,8 +41,7 @@ TEST_CASE("the ranges of air changes take in categories A to C and a physicist's
     const auto check_within = [](Verification& v, RoomUse use, double published) {
         const auto& room = defaults_for(use);
         CAPTURE(room.name);
-        v.check(published, 0.5 * (room.air_changes_low + room.air_changes_high),
-                0.5 * (room.air_changes_high - room.air_changes_low));
+        v.check_range(published, room.air_changes_low, room.air_changes_high);
     };
     struct Row { RoomUse use; double published; };
     for (const auto& r : {Row{RoomUse::living, 1.5}, {RoomUse::living, 0.5}, {RoomUse::kitchen, 0.5},

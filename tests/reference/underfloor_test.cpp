@@ -19,11 +19,11 @@ using tests::Verification;
 
 namespace {
 
-const std::string transcription = "EN 1264-2, as transcribed in an open library of building physics";
+const std::string from_library = "EN 1264-2, as read in an open library of building physics";
 
 void check_limits(const std::string& name, std::span<const FloorLimitPoint> points) {
     const auto csv = tests::read_csv("floor_limits.csv");
-    Verification v{{"limit curves of a heated floor, " + name, transcription, Known::read, ""}};
+    Verification v{{"limit curves of a heated floor, " + name, from_library, Known::read, ""}};
     std::size_t next = 0;
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         if (csv.rows[i][csv.column("name")] != name) continue;
@@ -43,7 +43,7 @@ TEST_CASE("factors of a heated floor are those that the tests of other rooms rea
     const auto csv = tests::read_csv("floor_factors.csv");
     const auto rows = floor_factors();
     REQUIRE(rows.size() == csv.rows.size());
-    Verification v{{"factors of a heated floor, type A", transcription, Known::read, ""}};
+    Verification v{{"factors of a heated floor, type A", from_library, Known::read, ""}};
     for (std::size_t i = 0; i < rows.size(); ++i) {
         CHECK(rows[i].covering.si() == Approx(csv.number(i, "covering_m2k_per_w")).margin(1e-12));
         CHECK(rows[i].pitch.in(unit::millimetre) == Approx(csv.number(i, "pitch_mm")));

@@ -52,6 +52,12 @@ public:
         }
     }
 
+    /// Whether a published value lies in one of our ranges, entered as its distance from the middle against half the width.
+    /// `rounding` > 0 takes the ends in.
+    void check_range(double published, double low, double high, double rounding = 1e-9) {
+        check(published, 0.5 * (low + high), 0.5 * (high - low) + rounding);
+    }
+
 private:
     [[nodiscard]] static std::string text(double value) {
         char buffer[32];

@@ -79,6 +79,8 @@ inline constexpr Unit<HeatLossCoefficient> watt_per_kelvin{1.0, "W/K", "_w_per_k
 inline constexpr CelsiusUnit celsius{"°C", "_c"};
 inline constexpr NumberUnit number{1.0, "", ""};
 inline constexpr NumberUnit percent{1e-2, "%", "_percent"};
+inline constexpr NumberUnit decibel{1.0, "dB", "_db"};
+inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};   ///< content of an emitter for its rating
 }  // namespace unit
 
 }  // namespace loopfolio
