@@ -91,12 +91,21 @@ std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& d
 
 namespace {
 
-/// A circulator that could give more than the design asks is set to what is asked, as commissioning has it.
+/// A pump that could give more than the design asks is set to what is asked, as commissioning has it. Whether it was.
+bool set_to(std::optional<job::Circulator>& pump, Pressure head, const std::optional<Pressure>& available) {
+    if (!pump || pump->mode != job::PumpMode::constant_speed || !available) return false;
+    pump->mode = job::PumpMode::constant_pressure;
+    pump->set_head = head;
+    return true;
+}
+
 void set_down(const Design& d, job::Job& job, Changes& changes) {
-    if (!job.circulator || job.circulator->mode != job::PumpMode::constant_speed || !d.duty.available) return;
-    job.circulator->mode = job::PumpMode::constant_pressure;
-    job.circulator->set_head = d.duty.head;
-    changes.set_head = d.duty.head;
+    if (set_to(job.circulator, d.duty.head, d.duty.available)) changes.set_head = d.duty.head;
+    changes.mixer_heads.resize(d.mixers.size());
+    for (std::size_t m = 0; m < d.mixers.size(); ++m) {
+        const auto& r = d.mixers[m];
+        if (set_to(job.mixers[m].pump, r.head, r.available)) changes.mixer_heads[m] = r.head;
+    }
 }
 
 }  // namespace

@@ -117,14 +117,15 @@ CurveEmitters curve_emitters(const job::Job& job, const Design& d, std::optional
 }
 
 std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, std::optional<Temperature> flow) {
-    if (!job.season || !job.heat_source || design.duty.source_load <= Power{}) return {};
+    if (!job.season || !job.heat_source || design.duty.source_load <= design.duty.heat_up) return {};
     const auto& source = *job.heat_source;
     const auto table = source_of(source);
     if (!table) return {};
     const Weather weather{job, design, curve_emitters(job, design, flow).emitters, flow.value_or(design.flow)};
     const auto bins = bins_of(*job.season);
     SeasonRun out;
-    out.line = {design.duty.source_load, job.conditions.outdoor.value, job.season->base.value};
+    // Power held ready for warming up is no heat that the season needs.
+    out.line = {design.duty.source_load - design.duty.heat_up, job.conditions.outdoor.value, job.season->base.value};
     out.least.resize(bins.size());
     Duration heated;
     for (const auto& bin : bins) heated += bin.outdoor < out.line.base ? bin.time : Duration{};

@@ -81,8 +81,7 @@ void check_separation(const job::Job& job, Design& d, Trace* trace) {
     r.emitter_flow = d.duty.volume_flow;
     r.source_flow = source_side_flow(job, d);
     const MassFlow source = r.source_flow * d.state.density;
-    const Temperature back = d.flow - d.duty.load / (d.duty.flow * d.state.specific_heat);
-    const physics::MixedSides sides{source, d.duty.flow, d.flow, back};
+    const physics::MixedSides sides{source, d.duty.flow, d.flow, d.duty.back};
     if (job.separation->kind == job::SeparationKind::plate) pass_plate(job, d, sides, r);
     else mix_through(d, sides, r);
     if (job.separation->kind == job::SeparationKind::buffer_four) {

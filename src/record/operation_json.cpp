@@ -139,6 +139,10 @@ Json changes_json(const job::Job& job, const design::Operation& operation) {
     out["circulator"] = operation.changes.circulator;
     put(out, "head", operation.changed_head, unit::kilopascal);
     put(out, "set_head", operation.changes.set_head, unit::kilopascal);
+    out["mixer_heads_kpa"] = Json::array();
+    for (const auto& head : operation.changes.mixer_heads) {
+        out["mixer_heads_kpa"].push_back(head ? number_in(*head, unit::kilopascal) : Json{});
+    }
     return out;
 }
 

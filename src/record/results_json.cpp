@@ -203,6 +203,7 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     put(out, "flow", duty.flow, unit::kilogram_per_second);
     put(out, "flow", duty.volume_flow, unit::litre_per_minute);
     put(out, "flow", duty.volume_flow, unit::cubic_metre_per_hour);
+    put(out, "back", duty.back, unit::celsius);
     out["index_emitter"] = id_at(job.emitters, duty.index_emitter);
     out["index_sections"] = Json::array();
     for (const int index : duty.index_sections) out["index_sections"].push_back(id_at(job.sections, index));

@@ -80,13 +80,19 @@ std::string circulator_setting(const Context& c) {
 Checklist running(const Context& c) {
     const auto& duty = c.design.duty;
     Checklist list;
-    list.items = {
-        {circulator_setting(c), ""},
+    list.items.push_back({circulator_setting(c), ""});
+    for (std::size_t m = 0; m < c.operation.changes.mixer_heads.size(); ++m) {
+        if (const auto& head = c.operation.changes.mixer_heads[m]) {
+            list.items.push_back({c.words(mixer_set{.mixer = c.job.mixers[m].id, .head = text(*head, unit::kilopascal, 1)}), ""});
+        }
+    }
+    const std::initializer_list<Checklist::Item> measured{
         {c.words(flow_rate{.flow = text(duty.volume_flow, unit::litre_per_minute, 1)}), "L/min"},
         {c.words(flow_temperature{.flow = text(c.design.flow, unit::celsius, 1)}), "°C"},
-        {c.words(return_temperature{.back = text(c.design.return_, unit::celsius, 1)}), "°C"},
+        {c.words(return_temperature{.back = text(c.design.duty.back, unit::celsius, 1)}), "°C"},
         {c.words(outdoor_temperature{}), "°C"},
     };
+    list.items.insert(list.items.end(), measured);
     return list;
 }
 

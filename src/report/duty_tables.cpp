@@ -175,8 +175,8 @@ Facts duty_facts(const Context& c) {
     Facts facts;
     add(facts, c.words(flow_and_return{}),
         c.words(flow_and_return_text{.flow = text(c.design.flow, unit::celsius, 1),
-                                     .back = text(c.design.return_, unit::celsius, 1),
-                                     .drop = text(c.design.drop, unit::kelvin, 1)}));
+                                     .back = text(c.design.duty.back, unit::celsius, 1),
+                                     .drop = text(c.design.flow - c.design.duty.back, unit::kelvin, 1)}));
     add(facts, c.words(emitter_load{}), text(duty.load, unit::kilowatt, 2));
     add(facts, c.words(source_load{}), text(duty.source_load, unit::kilowatt, 2));
     add(facts, c.words(duty_flow{}),

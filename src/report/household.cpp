@@ -35,7 +35,7 @@ Blocks figures_explained(const Context& c) {
     say(out, c.words(figures_cold{.outdoor = degrees(c.job.conditions.outdoor.value)}));
     const double litres = c.design.duty.volume_flow.in(unit::litre_per_minute);
     say(out, c.words(figures_water{.flow = degrees(c.design.flow),
-                                   .back = degrees(c.design.return_),
+                                   .back = degrees(c.design.duty.back),
                                    .litres = fixed(litres, 1),
                                    .taps = times_as_much(c.words, litres / tap_litres_per_minute)}));
     return out;

@@ -21,7 +21,7 @@ using namespace texts::installer;
 
 Blocks lead_sentence(const Context& c) {
     Paragraph paragraph{c.words(lead{.flow = text(c.design.flow, unit::celsius, 1),
-                                     .back = text(c.design.return_, unit::celsius, 1),
+                                     .back = text(c.design.duty.back, unit::celsius, 1),
                                      .outdoor = text(c.job.conditions.outdoor.value, unit::celsius, 1)})};
     paragraph.lead = true;
     return {std::move(paragraph)};

@@ -162,7 +162,7 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
     source.kind = Node::Kind::source;
     source.label = capital(d.c.job.heat_source ? name_of(d.c, *d.c.job.heat_source)
                                                : d.c.words(texts::common::heat_source{}));
-    source.detail = fixed(d.design.flow.celsius(), 0) + " / " + text(d.design.return_, unit::celsius, 0) +
+    source.detail = fixed(d.design.flow.celsius(), 0) + " / " + text(d.design.duty.back, unit::celsius, 0) +
                     " · " + text(d.design.duty.volume_flow, unit::litre_per_minute, 1);
     tree.nodes.push_back(std::move(source));
     std::vector<Pending> pile;

@@ -207,7 +207,9 @@ std::string note_on_sections(const Context& c) {
     const std::string gradient = text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0);
     const std::string limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2);
     if (c.design.tree) return c.words(sections_note{.preferred = preferred, .gradient = gradient, .limit = limit});
-    return c.words(sections_note_single_pipes{.preferred = preferred, .gradient = gradient, .limit = limit});
+    std::string out = c.words(sections_note_single_pipes{.preferred = preferred, .gradient = gradient, .limit = limit});
+    if (!c.design.mixers.empty()) out += " " + c.words(sections_note_mixing{.drop = text(c.design.drop, unit::kelvin, 1)});
+    return out;
 }
 
 }   // namespace

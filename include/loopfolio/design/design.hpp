@@ -185,6 +185,7 @@ struct DutyResult {
     Power heat_up, downward;             ///< of that, heat-up allowances, and what floors lose below
     MassFlow flow;
     VolumeFlow volume_flow;
+    Temperature back;                    ///< of the water of all emitters together: colder than theirs where mixing sets draw less
     int index_emitter = -1;
     std::vector<int> index_sections;     ///< from the source outwards
     Pressure sections, emitter, source;  ///< parts of the head

@@ -118,6 +118,7 @@ struct Changes {
     std::vector<int> emitters;     ///< that are replaced by larger ones
     bool circulator = false;       ///< a stronger one is needed
     std::optional<Pressure> set_head;   ///< that the circulator is set to, where it could give more
+    std::vector<std::optional<Pressure>> mixer_heads;   ///< the same of the pump of each mixing set
     [[nodiscard]] bool any() const { return !pipes.empty() || !emitters.empty() || circulator; }
 };
 
