@@ -125,8 +125,16 @@ void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out
 
 void trace_content(Trace& trace, const WaterPlan& p) {
     const auto litres = [](Volume volume) { return text(volume, unit::litre, 1); };
-    trace.step({"content of the system", fmt::format("pipes {} + emitters {} + heat source {} + buffer {} + other {}", litres(p.sections),
-                litres(p.emitters), litres(p.source), litres(p.separation), litres(p.other)), litres(p.content), ""});
+    std::string parts;
+    const auto add = [&](const char* what, Volume volume) {
+        if (volume > Volume{}) parts += fmt::format("{}{} {}", parts.empty() ? "" : " + ", what, litres(volume));
+    };
+    add("pipes", p.sections);
+    add("emitters", p.emitters);
+    add("heat source", p.source);
+    add("buffer", p.separation);
+    add("other", p.other);
+    trace.step({"content of the system", parts, litres(p.content), ""});
     trace.step({"expansion", fmt::format("ρ({})/ρ({}) − 1", text(p.fill, unit::celsius, 0), text(p.highest, unit::celsius, 0)),
                 text(p.expansion, unit::percent, 3), "iapws-if97"});
     trace.step({"expansion by the standard's table, for comparison", "(0.31 + 3.9e-4·θ²) %", text(p.table_expansion, unit::percent, 3), "en-12828"});

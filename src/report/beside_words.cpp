@@ -75,7 +75,8 @@ BesideWords sound(const Context& c, const design::Finding& f) {
     std::string remedy = far ? c.words(remedy_sound{.distance = distance}) : c.words(remedy_sound_anywhere{});
     std::string work = far ? c.words(work_sound{.distance = distance}) : c.words(work_sound_anywhere{});
     return {c.words(the_sound{}), c.words(listed_sound{}), c.words(sound_heading{}),
-            c.words(compared_sound{.there = fixed(f.figure, 0), .most = fixed(f.limit, 0)}), remedy, {},
+            c.plant.sound->with_background ? c.words(compared_sound_with{.there = fixed(f.figure, 0), .most = fixed(f.limit, 0)})
+                                           : c.words(compared_sound{.there = fixed(f.figure, 0), .most = fixed(f.limit, 0)}), remedy, {},
             c.words(keeps_sound{}), c.words(line_sound{}), c.words(item_sound{}),
             installer_finding(c, fixed(f.figure, 1) + " dB(A)", fixed(f.limit, 0) + " dB(A)"), work};
 }

@@ -204,10 +204,13 @@ Blocks beside_heating_block(const Context& c) {
     List list;
     if (c.plant.hot_water) hot_water_in_words(list, c);
     if (c.plant.sound) {
-        list.items.push_back(c.words(sound_heard{.level = fixed(c.plant.sound->with_background.value_or(c.plant.sound->level), 0)}));
+        const auto& s = *c.plant.sound;
+        list.items.push_back(s.with_background ? c.words(sound_heard_with{.level = fixed(*s.with_background, 0)})
+                                               : c.words(sound_heard{.level = fixed(s.level, 0)}));
     }
     if (list.items.empty()) return {};
-    return headed(c.words(beside_heading{}), {std::move(list)});
+    constexpr double room_for_list = 130.0;   // a heading with one line of it at the foot of a page reads badly
+    return headed(c.words(beside_heading{}), {std::move(list)}, room_for_list);
 }
 
 }   // namespace loopfolio::report
