@@ -19,7 +19,7 @@ namespace {
 namespace fs = std::filesystem;
 
 [[noreturn]] void fail(const fs::path& path, const char* doing, int error) {
-    throw FileError{fmt::format("{}: {}: {}", path.string(), doing, std::generic_category().message(error))};
+    throw FileError{path.string(), fmt::format("{}: {}", doing, std::generic_category().message(error))};
 }
 
 /// A file descriptor that closes itself.

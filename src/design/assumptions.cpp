@@ -4,6 +4,7 @@
 
 #include "design/derive.hpp"
 #include "design/inputs.hpp"
+#include "design/parts.hpp"
 #include "design/register.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/design/plant.hpp"
@@ -112,7 +113,7 @@ int beside_apart(const std::vector<Finding>& a, const std::vector<Finding>& b) {
 std::optional<Effect> effect_of(job::Job& job, const job::Job& original, const Register& reg, int line, End end,
                                 const Design& as_designed, const std::vector<Finding>& beside) {
     if (!move_line(job, reg, line, end)) return {};
-    const auto result = design(job);
+    const auto result = design_without_remedies(job);
     std::vector<Finding> found;
     if (const auto* moved_design = std::get_if<Design>(&result)) found = beside_heating(job, *moved_design);
     job = original;

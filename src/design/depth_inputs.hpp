@@ -49,12 +49,27 @@ void visit_layer(L& layer, const std::string& element, F&& visit) {
         visit(InputKind<Unit<ThermalResistance>>{"resistance of layer", unit::square_metre_kelvin_per_watt, 3},
               element, *layer.resistance);
     }
-    if (!layer.bridge) return;
-    auto& b = *layer.bridge;
-    const std::string through = b.material.empty() ? element : element + ", " + b.material;
-    visit(InputKind<NumberUnit>{"share of bridge in layer", unit::percent, 1}, through, b.share);
-    visit(InputKind<Unit<Conductivity>>{"conductivity of bridge", unit::watt_per_metre_kelvin, 3}, through,
-          b.conductivity);
+    if (layer.bridge) {
+        auto& b = *layer.bridge;
+        const std::string through = b.material.empty() ? element : element + ", " + b.material;
+        visit(InputKind<NumberUnit>{"share of bridge in layer", unit::percent, 1}, through, b.share);
+        visit(InputKind<Unit<Conductivity>>{"conductivity of bridge", unit::watt_per_metre_kelvin, 3}, through,
+              b.conductivity);
+    }
+    if (!layer.fasteners) return;
+    auto& f = *layer.fasteners;
+    visit(InputKind<Unit<Conductivity>>{"conductivity of fasteners", unit::watt_per_metre_kelvin, 1}, element,
+          f.conductivity);
+    visit(InputKind<Unit<Area>>{"section of a fastener", unit::square_millimetre, 1}, element, f.section);
+    visit(InputKind<NumberUnit>{"fasteners on a square metre", unit::per_square_metre, 1}, element,
+          f.per_square_metre);
+    if (f.depth) visit(InputKind<Unit<Length>>{"depth of fasteners", unit::millimetre, 0}, element, *f.depth);
+}
+
+template <class G, class F>
+void visit_ground(G& ground, const std::string& subject, F&& visit) {
+    visit(InputKind<Unit<Conductivity>>{"conductivity of ground", unit::watt_per_metre_kelvin, 1}, subject,
+          ground.conductivity);
 }
 
 template <class E, class F>
@@ -64,6 +79,7 @@ void visit_build_up(E& element, const std::string& subject, F&& visit) {
         visit(InputKind<Unit<Length>>{"exposed edge of floor", unit::metre, 1}, subject, element.slab->perimeter);
         visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2},
               subject, element.slab->insulation);
+        visit_ground(element.slab->ground, subject, visit);
     }
     if (!element.space) return;
     using Coefficient = InputKind<Unit<HeatLossCoefficient>>;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "loopfolio/job/job.hpp"
+#include "loopfolio/physics/fabric.hpp"
 #include "loopfolio/physics/layers.hpp"
 #include "loopfolio/physics/underfloor.hpp"
 #include "loopfolio/reference/materials.hpp"
@@ -22,6 +23,9 @@ void derive_emitters(job::Job& job);
 
 /// An element's layers by ISO 6946, in a filled job. Nothing without layers.
 [[nodiscard]] std::optional<physics::Transmittance> transmittance_of(const job::Element& element);
+
+/// The ground under a floor, in a filled job.
+[[nodiscard]] physics::GroundFloor ground_of(const job::Ground& ground);
 
 /// Which way heat goes through it.
 [[nodiscard]] reference::HeatFlow heat_flow(job::ElementKind kind);

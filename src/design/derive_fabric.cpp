@@ -39,12 +39,33 @@ void derive_infiltration(const job::Conditions& c, job::Room& room) {
     if (rate) infiltration = Input<AirChangeRate>::derived(*rate, c.leakage_divisor.source);
 }
 
+/// Nothing where a part of it is out of range.
+std::optional<physics::Corrections> corrections_of(const job::Element& e, const physics::Construction& c) {
+    physics::Corrections out;
+    const ThermalResistance whole = physics::unbridged_total(c);
+    for (std::size_t i = 0; i < e.layers.size(); ++i) {
+        const auto& layer = e.layers[i];
+        const auto gaps = physics::gap_correction(layer.air_gap_level, c.layers[i].resistance, whole);
+        if (!gaps) return {};
+        out.gaps += *gaps;
+        if (!layer.fasteners) continue;
+        const auto& f = *layer.fasteners;
+        const auto fasteners = physics::fastener_correction(
+            {f.conductivity.value, f.section.value, f.per_square_metre.value, layer.thickness.value,
+             f.depth ? f.depth->value : layer.thickness.value},
+            c.layers[i].resistance, whole);
+        if (!fasteners) return {};
+        out.fasteners += *fasteners;
+    }
+    return out;
+}
+
 void derive_element(job::Element& e) {
     if (const auto by_layers = transmittance_of(e)) {
         e.u_value = Input<UValue>::derived(by_layers->u_value, std::string{layers_source});
     } else if (e.slab) {
-        const auto u =
-            physics::ground_floor_u_value(e.area.value, e.slab->perimeter.value, e.slab->insulation.value);
+        const auto u = physics::ground_floor_u_value(e.area.value, e.slab->perimeter.value,
+                                                     e.slab->insulation.value, ground_of(e.slab->ground));
         if (u) e.u_value = Input<UValue>::derived(*u, std::string{slab_source});
     }
     if (!e.space) return;
@@ -60,6 +81,12 @@ std::optional<physics::Bridge> bridge_of(const job::Layer& layer) {
 }
 
 }  // namespace
+
+physics::GroundFloor ground_of(const job::Ground& ground) {
+    physics::GroundFloor out;
+    if (ground.conductivity.given()) out.ground = ground.conductivity.value;
+    return out;
+}
 
 reference::HeatFlow heat_flow(job::ElementKind kind) {
     switch (kind) {
@@ -93,6 +120,9 @@ std::optional<physics::Transmittance> transmittance_of(const job::Element& eleme
         }
         c.layers.push_back(made);
     }
+    const auto corrections = corrections_of(element, c);
+    if (!corrections) return {};
+    c.corrections = *corrections;
     return physics::transmittance(c);
 }
 

@@ -103,9 +103,7 @@ Verdict worst_of(const Design& d) {
     return worst;
 }
 
-}  // namespace
-
-std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
+std::variant<Design, Refusals> design_with(const job::Job& job, Remedies remedies, Trace* trace) {
     Design d;
     Refusals refusals;
     d.flow = job.conditions.flow.value;
@@ -126,10 +124,20 @@ std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
     if (!routes) return refusals;
     check_emitters(job, d, trace);
     check_rooms(job, d);
-    check_sections(job, d, trace);
+    check_sections(job, d, remedies, trace);
     check_duty(job, d, *routes, trace);
     d.verdict = worst_of(d);
     return d;
+}
+
+}  // namespace
+
+std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
+    return design_with(job, Remedies::sought, trace);
+}
+
+std::variant<Design, Refusals> design_without_remedies(const job::Job& job) {
+    return design_with(job, Remedies::left_out, nullptr);
 }
 
 }  // namespace loopfolio::design

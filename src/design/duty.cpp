@@ -129,7 +129,7 @@ void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
 
 Finding in_hand(Check check, double needed, double there, double margin_kept) {
     Finding f{check, Verdict::change, needed, there, 0.0};
-    f.margin = there > 0.0 ? (there - needed) / there : -1.0;
+    f.margin = needed > 0.0 ? there / needed - 1.0 : there > 0.0 ? 1.0 : 0.0;
     if (f.margin >= margin_kept) f.verdict = Verdict::keep;
     else if (f.margin >= 0.0) f.verdict = Verdict::keep_noted;
     return f;

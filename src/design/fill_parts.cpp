@@ -21,11 +21,22 @@ void fill_material(Input<Conductivity>& conductivity, const std::string& materia
     if (const auto* known = reference::find_material(material)) fill(conductivity, known->conductivity);
 }
 
+/// Where nobody says, clay, which may be any soil as far as sand or gravel; rock is seen by whoever digs.
+void fill_ground(job::Ground& ground) {
+    const auto names = reference::ground_names();
+    const bool stated = !ground.kind.empty();
+    auto cited = reference::find_ground(stated ? std::string_view{ground.kind} : names.front())->conductivity;
+    if (!stated) cited.high = reference::find_ground("sand")->conductivity.high;
+    fill(ground.conductivity, cited);
+}
+
 void fill_layers(job::Element& element) {
     for (auto& layer : element.layers) {
         fill_material(layer.conductivity, layer.material);
         if (layer.bridge) fill_material(layer.bridge->conductivity, layer.bridge->material);
+        if (layer.fasteners) fill_material(layer.fasteners->conductivity, layer.fasteners->material);
     }
+    if (element.slab) fill_ground(element.slab->ground);
 }
 
 void fill_floor(job::HeatedFloor& floor, const std::string& pipe) {
@@ -62,6 +73,7 @@ void fill_parts(job::Job& job) {
     if (c.leakage_at_50_pa.given()) fill(c.leakage_divisor, allowances.leakage_divisor);
     for (auto& room : job.rooms) {
         if (!room.heat_up.given()) room.heat_up = c.heat_up;
+        if (room.fabric && room.fabric->floor == reference::FloorKind::ground) fill_ground(room.fabric->ground);
         for (auto& element : room.elements) fill_layers(element);
     }
     for (auto& emitter : job.emitters) fill_emitter_parts(emitter);

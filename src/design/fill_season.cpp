@@ -13,7 +13,11 @@ void fill_season(job::Job& job) {
     const auto& points = job.heat_source->performance;
     const auto coldest = std::ranges::min_element(points, {}, &job::PerformancePoint::flow);
     const std::string& source = job.heat_source->performance_source;
-    s.lowest_flow = Input<Temperature>::filled(coldest->flow, source.empty() ? "common-practice" : source);
+    Temperature lowest = coldest->flow;   // that every kind of unit is known at
+    for (const auto& units : job.heat_source->further) {
+        if (!units.performance.empty()) lowest = std::max(lowest, std::ranges::min_element(units.performance, {}, &job::PerformancePoint::flow)->flow);
+    }
+    s.lowest_flow = Input<Temperature>::filled(lowest, source.empty() ? "common-practice" : source);
 }
 
 }  // namespace loopfolio::design

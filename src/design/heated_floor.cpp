@@ -25,6 +25,10 @@ void find_floor(const job::Emitter& e, Temperature room, EmitterResult& r) {
     f.surface = room + physics::floor_excess(f.flux).value_or(TemperatureDifference{});
     f.surface_limit = reference::find_floor_surface_limit(e.floor->zone)->limit;
     f.limit = physics::floor_limit(build, floor_tables(), f.surface_limit - room);
+    if (f.limit) {
+        const auto spot = physics::warmest_excess(*f.limit, f.surface_limit - room, f.flux);
+        if (spot) f.warmest = room + *spot;
+    }
     f.loop = e.loop_length.given() ? e.loop_length.value : Length{};
     r.floor = f;
 }
@@ -72,6 +76,11 @@ void trace_floor(Trace& trace, const job::Emitter& e, const EmitterResult& r) {
         trace.step({"flux at which the warmest spot reaches its limit",
                     fmt::format("f·B·(Δθ/f)^n, limit {} °C", celsius(r.floor->surface_limit)),
                     text(r.floor->limit->flux, unit::watt_per_square_metre, 1), "en-1264-2"});
+    }
+    if (r.floor->warmest) {
+        trace.step({"temperature of its warmest spot",
+                    fmt::format("room + (limit − room)·(q/most)^(1/1.1), limit {} °C", celsius(r.floor->surface_limit)),
+                    text(*r.floor->warmest, unit::celsius, 1), "en-1264-2"});
     }
     if (f.below) {
         trace.step({"heat lost below",

@@ -7,11 +7,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 
 namespace loopfolio::design {
 
 namespace {
 
+constexpr double days_a_year = 365.0;
 constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
 
 void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
@@ -132,15 +134,49 @@ std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& de
     HotWaterPlan out;
     out.drawn = *drawn;
     out.store_needed = *needed;
+    out.heat_a_year = days_a_year * out.drawn;
     const double share = h.store.value / *needed - 1.0;
     out.store = Finding{Check::store_volume, share >= 0.0 ? Verdict::keep : Verdict::keep_noted, h.store.value.si(), needed->si(), share};
     find_capacity(job, h, out);
     find_transfer(h, design, out);
     find_reheat(h, out);
     find_hours(h, design, out);
+    out.heat_a_year += days_a_year * out.standing_loss.value_or(Energy{});
     find_hot_cycle(job, h, out);
     if (trace != nullptr) trace_hot_water(*trace, h, design, out);
     return out;
+}
+
+void find_hot_water_year(const job::Job& job, const physics::Season& season, HotWaterPlan& plan, Trace* trace) {
+    if (!job.hot_water || !job.heat_source || season.bins.empty()) return;
+    const auto inverse_ratio = [&](Temperature outdoor) -> std::optional<double> {
+        const auto ratio = performance_by_table(*job.heat_source, outdoor, job.hot_water->source_flow.value);
+        return ratio ? std::optional{1.0 / *ratio} : std::nullopt;
+    };
+    constexpr Duration year = days_a_year * unit::hour(24.0);
+    Duration covered;
+    double sum = 0.0;   // hours over ratio, in seconds
+    const auto* warmest = &season.bins.front();
+    for (const auto& bin : season.bins) {
+        if (bin.outdoor > warmest->outdoor) warmest = &bin;
+        if (bin.time <= Duration{}) continue;
+        const auto one = inverse_ratio(bin.outdoor);
+        if (!one) return;
+        sum += *one * bin.time.si();
+        covered += bin.time;
+    }
+    const auto mild = inverse_ratio(warmest->outdoor);
+    if (!mild) return;
+    if (covered < year) sum += *mild * (year - covered).si();
+    const double mean = sum / std::max(covered, year).si();
+    const Energy cycles = plan.hot_cycle ? plan.hot_cycle->electricity_a_year : Energy{};
+    plan.electricity_a_year = mean * plan.heat_a_year + cycles;
+    if (trace == nullptr) return;
+    trace->step({"electricity a year for hot water",
+                 fmt::format("heat / mean ratio + hot cycles = {} / {} + {}, ratio by the maker at {}, hours without a bin at {}",
+                             text(plan.heat_a_year, unit::kilowatt_hour, 0), fixed(1.0 / mean, 2), text(cycles, unit::kilowatt_hour, 0),
+                             text(job.hot_water->source_flow.value, unit::celsius, 1), text(warmest->outdoor, unit::celsius, 1)),
+                 text(*plan.electricity_a_year, unit::kilowatt_hour, 0), ""});
 }
 
 }  // namespace loopfolio::design

@@ -38,6 +38,7 @@ void visit_fabric(Fabric& f, const std::string& room, F&& visit) {
     visit(U{"U-value, glazing", unit::watt_per_square_metre_kelvin, 2}, room, f.glazing_u_value);
     visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2}, room,
           f.floor_insulation);
+    visit_ground(f.ground, room, visit);
     visit(U{"thermal bridge allowance", unit::watt_per_square_metre_kelvin, 2}, room, f.thermal_bridge);
 }
 

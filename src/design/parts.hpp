@@ -60,8 +60,14 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace);
 /// What the rooms get: output against loss, and the temperature reached where it falls short.
 void check_rooms(const job::Job& job, Design& design);
 
+/// Whether larger pipes and wider drops that would do are looked for, which takes a third of the time of a design.
+enum class Remedies { sought, left_out };
+
 /// Velocity, pressure drop, capacity and remedies of every section.
-void check_sections(const job::Job& job, Design& design, Trace* trace);
+void check_sections(const job::Job& job, Design& design, Remedies remedies, Trace* trace);
+
+/// As `design`, but no section has remedies: for many designs of which loads and verdicts are compared.
+[[nodiscard]] std::variant<Design, std::vector<Refusal>> design_without_remedies(const job::Job& job);
 
 /// The index circuit, the duty, and the plant that has to give it.
 void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace);

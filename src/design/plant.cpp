@@ -10,6 +10,7 @@ std::variant<Plant, std::vector<Refusal>> plan_plant(const job::Job& filled, con
     out.water = plan_water(filled, design, refusals, trace);
     out.season = plan_season(filled, design, out.water ? std::optional{out.water->content} : std::nullopt, trace);
     out.hot_water = plan_hot_water(filled, design, refusals, trace);
+    if (out.hot_water && out.season) find_hot_water_year(filled, out.season->season, *out.hot_water, trace);
     out.sound = plan_sound(filled, design, trace);
     if (!refusals.empty()) return refusals;
     return out;

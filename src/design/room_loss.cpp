@@ -51,7 +51,8 @@ UValue floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
         case reference::FloorKind::ground: break;
     }
     const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_perimeter_ratio * s.floor.si()));
-    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value).value_or(UValue{});
+    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground))
+        .value_or(UValue{});
 }
 
 void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const ReferenceSurfaces& s) {
@@ -66,9 +67,10 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     if (a.roof.si() > 0.0) trace.step({"roof", "U of the roof over the whole floor", per(a.roof), f.roof_u_value.source});
     if (a.floor.si() > 0.0) {
         const bool ground = f.floor == reference::FloorKind::ground;
-        const std::string how = ground ? fmt::format("ground slab: exposed edge {} m, area {} m², insulation {} m²K/W",
-                                                     fixed(s.exposed_perimeter.si(), 1), m2(s.floor),
-                                                     fixed(f.floor_insulation.value.si(), 2))
+        const std::string how = ground ? fmt::format("ground slab: exposed edge {} m, area {} m², insulation {} m²K/W, "
+                                                     "ground {} W/(m·K)", fixed(s.exposed_perimeter.si(), 1),
+                                                     m2(s.floor), fixed(f.floor_insulation.value.si(), 2),
+                                                     fixed(f.ground.conductivity.value.si(), 1))
                                        : std::string{"U of the exposed floor over the whole floor"};
         trace.step({"floor", how, per(a.floor),
                     ground ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});

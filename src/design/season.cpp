@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/season.hpp"
 
+#include "design/maker_table.hpp"
 #include "design/parts.hpp"
 #include "design/season_run.hpp"
 
@@ -87,7 +88,9 @@ void find_options(const job::Job& job, const Design& design, SeasonPlan& plan) {
 }
 
 bool least_known(const job::HeatSource& source) {
-    return source.least_output || std::ranges::all_of(source.performance, [](const auto& p) { return p.least.has_value(); });
+    return std::ranges::all_of(kinds_of(source), [](const EqualUnits& units) {
+        return units.least_output->has_value() || std::ranges::all_of(units.points, [](const auto& p) { return p.least.has_value(); });
+    });
 }
 
 }  // namespace
@@ -99,6 +102,9 @@ std::optional<SeasonPlan> plan_season(const job::Job& job, const Design& design,
     plan.season = run->season;
     plan.line = run->line;
     plan.curve = run->curve;
+    std::vector<physics::OutdoorBin> hours;
+    for (const auto& bin : run->season.bins) hours.push_back({bin.outdoor, bin.time});
+    plan.degree_days = physics::degree_days(hours, run->line.base);
     const auto emitters = curve_emitters(job, design);
     plan.held_by_network = emitters.held_by_network;
     plan.taken_as_changed = emitters.changed;

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
 #include "design/register.hpp"
 #include "design/season_run.hpp"
 
@@ -23,12 +24,15 @@ Outcome outcome_of(const job::Job& job, const physics::Season& season) {
             job.season->price ? units * job.season->price->value : 0.0, job.season->carbon ? units * job.season->carbon->value : 0.0};
 }
 
-std::optional<Outcome> outcome_at(job::Job job, const Register& reg, int line, End end) {
+/// With every input of one line moved to an end of its range. `job` is put back as it was.
+std::optional<Outcome> outcome_at(job::Job& job, const job::Job& original, const Register& reg, int line, End end) {
     if (!move_line(job, reg, line, end)) return {};
-    const auto result = design(job);
+    const auto result = design_without_remedies(job);
     const auto* moved = std::get_if<Design>(&result);
     const auto run = moved != nullptr ? run_season(job, *moved) : std::nullopt;
-    return run ? std::optional{outcome_of(job, run->season)} : std::nullopt;
+    const auto out = run ? std::optional{outcome_of(job, run->season)} : std::nullopt;
+    job = original;
+    return out;
 }
 
 /// Squares of the largest fall and the largest rise that each range makes alone, summed.
@@ -66,11 +70,12 @@ Band<Energy> energy_band(double at, const Spread& s) {
 void find_bands(const job::Job& job, SeasonPlan& plan) {
     const Outcome at = outcome_of(job, plan.season);
     const Register reg = register_of(job);
+    job::Job moved = job;
     Spreads spreads;
     for (std::size_t i = 0; i < reg.lines.size(); ++i) {
         if (reg.lines[i].range.empty()) continue;
         const int line = static_cast<int>(i);
-        const auto low = outcome_at(job, reg, line, End::low), high = outcome_at(job, reg, line, End::high);
+        const auto low = outcome_at(moved, job, reg, line, End::low), high = outcome_at(moved, job, reg, line, End::high);
         const bool moves = low.value_or(at) != at || high.value_or(at) != at;
         plan.ranges += moves ? 1 : 0;
         spreads.add(at, low.value_or(at), high.value_or(at));

@@ -16,6 +16,9 @@ void visit_running(H& h, F&& visit) {
     using P = InputKind<Unit<Power>>;
     using T = InputKind<CelsiusUnit>;
     if (h.least_output) visit(P{"least output of heat source", unit::kilowatt, 2}, "", *h.least_output);
+    for (auto& units : h.further) {
+        if (units.least_output) visit(P{"least output of a further unit", unit::kilowatt, 2}, units.name, *units.least_output);
+    }
     if (h.defrost_derating) {
         visit(InputKind<NumberUnit>{"capacity that defrosting takes", unit::percent, 0}, "", *h.defrost_derating);
         visit(T{"defrosting from", unit::celsius, 1}, "", h.defrost_from);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "design/season_run.hpp"
 
+#include "design/maker_table.hpp"
 #include "loopfolio/physics/grid.hpp"
 #include "loopfolio/physics/source.hpp"
 #include "loopfolio/reference/climate.hpp"
@@ -25,16 +26,20 @@ std::vector<physics::OutdoorBin> bins_of(const job::Season& season) {
     return out;
 }
 
-/// The maker's table, and the least output where every point states it.
+/// The maker's table of equal units, and the least output of one: at every point, or the same everywhere.
 struct Source {
     physics::SourceTable table;
     std::vector<physics::GridPoint> least;
+    Power least_stated;
+    int number = 1;
 };
 
-std::optional<Source> source_of(const job::HeatSource& source) {
+std::optional<Source> source_of(const EqualUnits& units) {
     std::vector<physics::SourcePoint> points;
     Source out;
-    for (const auto& p : source.performance) {
+    out.number = units.number;
+    if (*units.least_output) out.least_stated = (*units.least_output)->value;
+    for (const auto& p : units.points) {
         if (!p.capacity) return {};
         points.push_back({p.outdoor, p.flow, *p.capacity, p.performance});
         if (p.least) out.least.push_back({p.outdoor.celsius(), p.flow.celsius(), p.least->si()});
@@ -46,15 +51,25 @@ std::optional<Source> source_of(const job::HeatSource& source) {
     return out;
 }
 
+std::optional<std::vector<Source>> sources_of(const job::HeatSource& source) {
+    std::vector<Source> out;
+    for (const auto& units : kinds_of(source)) {
+        auto one = source_of(units);
+        if (!one) return {};
+        out.push_back(std::move(*one));
+    }
+    return out;
+}
+
 double left_by_defrost(const job::HeatSource& source, Temperature outdoor) {
     const bool inside = source.defrost_derating && outdoor >= source.defrost_from.value && outdoor <= source.defrost_to.value;
     return inside ? 1.0 - source.defrost_derating->value : 1.0;
 }
 
 /// Output that one unit can be turned down to; none where it is not known.
-Power least_of(const job::HeatSource& source, const Source& table, Temperature outdoor, Temperature flow) {
-    if (!table.least.empty()) return Power::from_si(physics::on_grid(table.least, outdoor.celsius(), flow.celsius()).value_or(0.0));
-    return source.least_output ? source.least_output->value : Power{};
+Power least_of(const Source& source, Temperature outdoor, Temperature flow) {
+    if (source.least.empty()) return source.least_stated;
+    return Power::from_si(physics::on_grid(source.least, outdoor.celsius(), flow.celsius()).value_or(0.0));
 }
 
 struct Weather {
@@ -83,13 +98,21 @@ std::optional<CompensationPoint> flows_at(const Weather& w, Temperature outdoor,
     return CompensationPoint{outdoor, *emitters, std::max(*emitters + lift, w.job.season->lowest_flow.value)};
 }
 
-std::optional<physics::SourceState> state_at(const job::HeatSource& source, const Source& table, const CompensationPoint& flows,
-                                             Power load, Power& least) {
-    auto one = physics::source_at(table.table, flows.outdoor, flows.made);
-    if (!one) return {};
-    one->capacity = left_by_defrost(source, flows.outdoor) * one->capacity;
-    least = std::min(least_of(source, table, flows.outdoor, flows.made), one->capacity);
-    const std::vector<physics::SourceOutput> units(static_cast<std::size_t>(source.number), *one);
+/// The largest unit starts first, so it is its least output that a small load falls under.
+std::optional<physics::SourceState> state_at(const job::HeatSource& source, const std::vector<Source>& kinds,
+                                             const CompensationPoint& flows, Power load, Power& least) {
+    std::vector<physics::SourceOutput> units;
+    Power largest;
+    for (const auto& kind : kinds) {
+        auto one = physics::source_at(kind.table, flows.outdoor, flows.made);
+        if (!one) return {};
+        one->capacity = left_by_defrost(source, flows.outdoor) * one->capacity;
+        if (one->capacity > largest) {
+            largest = one->capacity;
+            least = std::min(least_of(kind, flows.outdoor, flows.made), one->capacity);
+        }
+        units.insert(units.end(), static_cast<std::size_t>(kind.number), *one);
+    }
     const auto all = physics::cascade(units, load);
     if (!all) return {};
     return physics::SourceState{flows.made, all->capacity, least, all->performance};
@@ -119,8 +142,8 @@ CurveEmitters curve_emitters(const job::Job& job, const Design& d, std::optional
 std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, std::optional<Temperature> flow) {
     if (!job.season || !job.heat_source || design.duty.source_load <= design.duty.heat_up) return {};
     const auto& source = *job.heat_source;
-    const auto table = source_of(source);
-    if (!table) return {};
+    const auto kinds = sources_of(source);
+    if (!kinds) return {};
     const Weather weather{job, design, curve_emitters(job, design, flow).emitters, flow.value_or(design.flow)};
     const auto bins = bins_of(*job.season);
     SeasonRun out;
@@ -138,7 +161,7 @@ std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, s
         if (!flows) return {};
         out.curve.push_back(*flows);
         const auto at = std::ranges::find(bins, outdoor, &physics::OutdoorBin::outdoor) - bins.begin();
-        return state_at(source, *table, *flows, load, out.least[static_cast<std::size_t>(at)]);
+        return state_at(source, *kinds, *flows, load, out.least[static_cast<std::size_t>(at)]);
     };
     const auto season = physics::season(bins, out.line, plant);
     if (!season) return {};

@@ -45,8 +45,9 @@ void trace_flow(Trace& trace, const job::Job& job, const Design& d, const Season
 void trace_bin(Trace& trace, const job::Job& job, const SeasonRun& run, std::size_t i) {
     const auto& bin = run.season.bins[i];
     const auto& source = *job.heat_source;
-    const bool several = source.number > 1;
-    trace.step({"capacity there", several ? fmt::format("bilinear between the maker's points, {} units", source.number)
+    int number = source.number;
+    for (const auto& units : source.further) number += units.number;
+    trace.step({"capacity there", number > 1 ? fmt::format("bilinear between the maker's points, {} units", number)
                                           : std::string{"bilinear between the maker's points"},
                 kilowatts(bin.load / bin.load_ratio), source.performance_source});
     const double by_table = bin.cycles ? bin.performance / *physics::cycling_factor(bin.load / run.least[i], job.season->cycling_factor.value)
@@ -65,6 +66,8 @@ void trace_bin(Trace& trace, const job::Job& job, const SeasonRun& run, std::siz
 
 void trace_sums(Trace& trace, const SeasonPlan& plan) {
     const auto& s = plan.season;
+    trace.step({"degree days below " + celsius(plan.line.base), "Σ (θ base − θ) × hours / 24, over the hours colder than that",
+                fixed(plan.degree_days, 0) + " K·d", ""});
     trace.step({"heat of the season", fmt::format("Σ load × hours; as much as {} at the design load", text(s.full_load_time, unit::hour, 0)),
                 energy(s.demand), "en-14825"});
     if (s.outside_demand > Energy{}) trace.step({"of that outside the maker's table, left out", "Σ", energy(s.outside_demand), ""});

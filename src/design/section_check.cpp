@@ -147,8 +147,7 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
     }
 }
 
-void judge(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor, const Design& d,
-           SectionResult& r) {
+void judge(const job::Job& job, SectionResult& r) {
     const auto& c = job.conditions;
     r.velocity = at_most(Check::section_velocity, r.hydraulic.velocity.si(), c.velocity_preferred.value.si(),
                          c.velocity_limit.value.si());
@@ -156,6 +155,11 @@ void judge(const job::Job& job, const job::Section& s, const physics::Conduit& p
     r.gradient = at_most(Check::section_gradient, r.hydraulic.gradient.si(), c.gradient_preferred.value.si(),
                          std::numeric_limits<double>::infinity());
     r.verdict = worse(r.velocity.verdict, r.gradient.verdict);
+}
+
+/// What would keep a pipe that does not keep every limit.
+void find_remedies(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor, const Design& d,
+                   SectionResult& r) {
     if (r.verdict == Verdict::keep) return;
     r.next_size = least_size(job, s, r, d, preferred_flow);
     r.drop_to_keep = least_drop(job, d, r, pipe, floor, preferred_flow);
@@ -166,7 +170,7 @@ void judge(const job::Job& job, const job::Section& s, const physics::Conduit& p
 
 }  // namespace
 
-void check_sections(const job::Job& job, Design& design, Trace* trace) {
+void check_sections(const job::Job& job, Design& design, Remedies remedies, Trace* trace) {
     const Temperature floor = lowest_return(job);
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
         const auto& s = job.sections[i];
@@ -174,7 +178,8 @@ void check_sections(const job::Job& job, Design& design, Trace* trace) {
         const physics::Conduit pipe{s.bore.value, s.roughness.value};
         find_pressure(s, design, pipe, r);
         find_capacity(job, design, pipe, r);
-        judge(job, s, pipe, floor, design, r);
+        judge(job, r);
+        if (remedies == Remedies::sought) find_remedies(job, s, pipe, floor, design, r);
         const int index = static_cast<int>(i);
         if (r.hydraulic.regime == physics::Regime::transition) {
             design.flags.push_back({Caveat::transition_flow, Subject::section, index, r.hydraulic.reynolds});

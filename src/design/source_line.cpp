@@ -27,7 +27,9 @@ double balance_with_outside(const job::Job& job, const Design& design) {
 /// The table's outdoor temperatures, and where the load's line has its known points inside them.
 std::set<double> outdoors(const job::Job& job, double design_day, double none) {
     std::set<double> out;
-    for (const auto& p : job.heat_source->performance) out.insert(p.outdoor.celsius());
+    for (const auto& units : kinds_of(*job.heat_source)) {
+        for (const auto& p : units.points) out.insert(p.outdoor.celsius());
+    }
     const double coldest = *out.begin(), warmest = *out.rbegin();
     for (const double known : {design_day, none}) {
         if (known > coldest && known < warmest) out.insert(known);
@@ -58,7 +60,7 @@ std::optional<SourceLine> source_line(const job::Job& job, const Design& design)
     line.made = design.separation ? design.separation->source_leaving : design.flow;
     for (const double outdoor : outdoors(job, design_day, none)) {
         const auto capacity = capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor), line.made);
-        if (!capacity) return std::nullopt;
+        if (!capacity) continue;   // outside the table of another kind of unit
         const double share = std::max(0.0, (none - outdoor) / (none - design_day));
         line.points.push_back({Temperature::from_celsius(outdoor), *capacity, share * (design.duty.source_load - design.duty.heat_up)});
     }

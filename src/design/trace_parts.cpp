@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace loopfolio::design {
 
 namespace {
@@ -24,6 +26,37 @@ std::string resistances(const job::Element& e) {
 
 constexpr const auto& m2k_per_w = unit::square_metre_kelvin_per_watt;
 
+/// What of the whole resistance, unbridged, lies in a layer.
+std::string share_of(const job::Layer& layer, const job::Element& e) {
+    const auto flow = heat_flow(e.kind);
+    const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
+    ThermalResistance whole = surfaces.inside + surfaces.beyond;
+    for (const auto& l : e.layers) whole += resistance_of(l, flow).value_or(ThermalResistance{});
+    return fmt::format("({}/{})²", fixed(resistance_of(layer, flow).value_or(ThermalResistance{}).si(), 3),
+                       fixed(whole.si(), 3));
+}
+
+void trace_corrections(Trace& trace, const job::Element& e, const physics::Transmittance& t) {
+    const auto per = [](UValue u) { return text(u, unit::watt_per_square_metre_kelvin, 4); };
+    std::string gaps, fasteners;
+    for (const auto& layer : e.layers) {
+        if (layer.air_gap_level > 0)
+            gaps += fmt::format("{}{} × {}", gaps.empty() ? "" : " + ", layer.air_gap_level == 1 ? "0.01" : "0.04",
+                                share_of(layer, e));
+        if (!layer.fasteners) continue;
+        const auto& f = *layer.fasteners;
+        const Length depth = f.depth ? f.depth->value : layer.thickness.value;
+        const double alpha = 0.8 * std::min(1.0, depth / layer.thickness.value);
+        fasteners += fmt::format("{}{} × {} × {} mm² × {}/m² / {} mm × {}", fasteners.empty() ? "" : " + ",
+                                 fixed(alpha, 2), fixed(f.conductivity.value.si(), 1),
+                                 fixed(f.section.value.in(unit::square_millimetre), 1), fixed(f.per_square_metre.value, 1),
+                                 fixed(layer.thickness.value.in(unit::millimetre), 1), share_of(layer, e));
+    }
+    if (!gaps.empty()) trace.step({"for air gaps", "ΔU″·(R1/RT)² = " + gaps, per(t.corrections.gaps), "iso-6946"});
+    if (!fasteners.empty())
+        trace.step({"for fasteners", "α·λ·A·n/d·(R1/RT)² = " + fasteners, per(t.corrections.fasteners), "iso-6946"});
+}
+
 void trace_layers(Trace& trace, const job::Element& e, const physics::Transmittance& t) {
     const bool bridged = t.error_bound > 0.0;
     trace.step({"resistance of the layers", "Rsi + ΣR + Rse = " + resistances(e),
@@ -35,8 +68,14 @@ void trace_layers(Trace& trace, const job::Element& e, const physics::Transmitta
                                 fixed(100.0 * t.error_bound, 1)),
                     text(t.total, m2k_per_w, 3), "iso-6946"});
     }
-    trace.step(
-        {"U-value of the layers", "1/R", text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
+    const auto per = [](UValue u) { return text(u, unit::watt_per_square_metre_kelvin, 4); };
+    const bool corrected = t.corrections.gaps + t.corrections.fasteners > UValue{};
+    if (corrected) trace_corrections(trace, e, t);
+    trace.step({"U-value of the layers",
+                corrected ? fmt::format("1/R + ΔU = 1/{} + {}", fixed(t.total.si(), 3),
+                                        per(t.corrections.gaps + t.corrections.fasteners))
+                          : std::string{"1/R"},
+                text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
 }
 
 }  // namespace
@@ -56,8 +95,9 @@ void trace_build_up(Trace& trace, const job::Element& e, const std::optional<phy
     if (e.slab) {
         trace.step(
             {"U-value of the slab",
-             fmt::format("B' = 2A/P = 2 × {} / {}, insulation {} m²K/W", fixed(e.area.value.si(), 2),
-                         fixed(e.slab->perimeter.value.si(), 2), fixed(e.slab->insulation.value.si(), 2)),
+             fmt::format("B' = 2A/P = 2 × {} / {}, insulation {} m²K/W, ground {} W/(m·K)", fixed(e.area.value.si(), 2),
+                         fixed(e.slab->perimeter.value.si(), 2), fixed(e.slab->insulation.value.si(), 2),
+                         fixed(e.slab->ground.conductivity.value.si(), 1)),
              text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
     }
     if (e.space) {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <unordered_map>
 #include <unordered_set>
@@ -56,6 +58,20 @@ void check_temperatures(const Draft& draft) {
     }
     check_flow_over_rooms(draft);
     check_mild_day_under_rooms(draft);
+}
+
+void check_price(const Draft& draft) {
+    if (!draft.season || !draft.job.season || !draft.job.season->price) return;
+    const double price = draft.job.season->price->value;
+    const std::string& currency = draft.job.season->currency;
+    constexpr std::array<std::string_view, 9> known{"GBP", "£", "EUR", "€", "USD", "US$", "$", "CHF", "Fr."};
+    constexpr double cheapest = 0.02, dearest = 2.0;   // of these a kilowatt-hour, far outside what is asked for
+    if (price == 0.0) {
+        warn(*draft.season, "electricity_price_per_kwh", "is nothing", "leave it out where it is not known");
+    } else if (std::ranges::find(known, currency) != known.end() && (price < cheapest || price > dearest)) {
+        warn(*draft.season, "electricity_price_per_kwh", "is far from what a kilowatt-hour costs in " + currency,
+             price > dearest ? "28 pence or cents is 0.28" : "a megawatt-hour is 1000 kilowatt-hours");
+    }
 }
 
 namespace {

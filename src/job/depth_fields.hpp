@@ -15,6 +15,16 @@ inline constexpr std::array layer_fields{
     measure("air_mm", depends, 1, 300, unit::millimetre),
     measure("resistance_m2k_per_w", depends, 0.001, 20, unit::square_metre_kelvin_per_watt),
     mapping("bridge", depends),
+    Field{"air_gap_level", Form::whole, depends, 0, 2},
+    mapping("fasteners", depends),
+};
+inline constexpr std::array fasteners_fields{
+    choice("material", depends),
+    measure("conductivity_w_per_mk", depends, 1, 500, unit::watt_per_metre_kelvin,
+            "below 1 the standard counts none: leave them out"),
+    measure("section_mm2", always, 0.1, 500, unit::square_millimetre),
+    measure("number_per_m2", always, 0.05, 100, unit::per_square_metre),
+    measure("depth_mm", optional, 1, 2000, unit::millimetre),
 };
 inline constexpr std::array bridge_fields{
     choice("material", depends),

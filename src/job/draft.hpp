@@ -25,6 +25,9 @@ struct Draft {
     std::vector<Mapping> further_circulators;
 };
 
+/// The sizes of the firm's catalogue; and into each item of `root` that names a model of it, whatever the item leaves out.
+void take_catalogue(Reading& reading, Node& root, Draft& draft);
+
 // One function for each part of the file; `top` is the whole of it.
 void read_parties(const Mapping& top, Draft& draft);
 void read_conditions(const Mapping& top, Draft& draft);
@@ -42,6 +45,8 @@ void read_sound(const Mapping& top, Draft& draft);
 [[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
 /// What an element is made of, where no U-value stands for it: layers, or a slab by its edge.
 void read_build_up(const Mapping& m, Element& element);
+/// Name of the kind of ground under `ground`; empty where none is stated.
+[[nodiscard]] std::string ground_at(const Mapping& m);
 /// Whichever of the ways to state an output stands there, and what lowers it.
 void read_rating(const Mapping& m, Emitter& emitter);
 [[nodiscard]] Circulator read_circulator(const Mapping& m);
@@ -52,6 +57,8 @@ void read_rating(const Mapping& m, Emitter& emitter);
 void check_temperatures(const Draft& draft);
 /// What a season needs of the heat source and the conditions.
 void check_season(const Draft& draft);
+/// Warns of a price that no electricity has.
+void check_price(const Draft& draft);
 void check_ids(const Draft& draft);
 void check_references(const Draft& draft);
 void check_pipework(const Draft& draft);

@@ -28,6 +28,9 @@ struct Reading {
     Findings findings;
     Basis plain_values = Basis::measured;
     const UnprintableIn& unprintable;
+    const ReadFile& read_file;
+    std::vector<NamedFile> files = {};   ///< read so far
+    std::vector<const Node*> without_model = {};   ///< items whose model was not found: what they lack is not told too
 };
 
 /// A mapping of the file, its path, and the keys that it may have. `owner` tells a reader which item

@@ -99,6 +99,10 @@ void report_doubled(const Mapping& m) {
     }
 }
 
+bool lacks_model(const Mapping& m) {
+    return std::ranges::find(m.reading->without_model, m.node) != m.reading->without_model.end();
+}
+
 void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
     for (const auto& field : m.keys->fields) {
         const Entry* entry = find_entry(*m.node, field.key);
@@ -106,7 +110,7 @@ void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::st
             add(m, field.key, entry->place, "", "has no value",
                 field.need == Need::always ? "write its value" : "write its value or leave the key out");
         }
-        if (entry == nullptr && field.need == Need::always && !meant.contains(field.key)) {
+        if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lacks_model(m)) {
             add(m, field.key, m.node->place, "", "is missing", "");
         }
     }
@@ -231,7 +235,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
         if (find_field(*m.keys, entry.key) != nullptr) return false;
         return std::ranges::find(keys, suggestion_for(*m.keys, entry).key) != keys.end();
     };
-    if (there.empty() && std::ranges::none_of(m.node->entries, meant)) {
+    if (there.empty() && !lacks_model(m) && std::ranges::none_of(m.node->entries, meant)) {
         add(m, "", m.node->place, "", what + " is missing", "add " + listed(std::vector<std::string_view>{keys}));
     }
     for (std::size_t i = 1; i < there.size(); ++i) {
@@ -241,7 +245,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
 }
 
 void demand(const Mapping& m, std::string_view key, std::string why, std::string hint) {
-    if (m.node == nullptr || has(m, key)) return;
+    if (m.node == nullptr || has(m, key) || lacks_model(m)) return;
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
 }
 

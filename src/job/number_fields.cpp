@@ -53,6 +53,17 @@ std::optional<double> ranged(const Mapping& m, std::string_view key, const Field
     return reading.value;
 }
 
+/// A plain number was written down on site in a job file, and printed in a document in a file that it names.
+Basis plain_basis(const Mapping& m, Place place) {
+    return place.file == 0 ? m.reading->plain_values : Basis::document;
+}
+
+/// A number of another file stands on that file, at its line, unless it names a source.
+std::string source_in(const Mapping& m, Place place) {
+    if (place.file == 0) return {};
+    return m.reading->files.at(static_cast<std::size_t>(place.file) - 1).name + ", line " + std::to_string(place.line);
+}
+
 Input<double> value_with_basis(const Mapping& parent, std::string_view key, const Field& field) {
     const Mapping m = *open_child(parent, key, group("a value"));
     Input<double> out;
@@ -62,6 +73,7 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
     out.high = ranged(m, "high", field);
     out.source = text_at(m, "source");
     const std::string note = text_at(m, "note");
+    if (out.source.empty()) out.source = source_in(parent, out.place);
     if (!note.empty()) out.source += (out.source.empty() ? "" : "; ") + note;
     const auto basis = choice_at(m, "basis", "basis", basis_names());
     if (!value) return out;
@@ -70,7 +82,7 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
     if (out.high && *out.high < *value)
         complain(m, "high", "must not be below the value, " + decimal(*value));
     out.value = *value;
-    out.basis = basis.value_or(parent.reading->plain_values);
+    out.basis = basis.value_or(plain_basis(parent, out.place));
     return out;
 }
 
@@ -131,7 +143,8 @@ Input<double> number_at(const Mapping& m, std::string_view key) {
     out.place = place_at(m, key);
     if (const auto value = ranged(m, key, field)) {
         out.value = *value;
-        out.basis = m.reading->plain_values;
+        out.basis = plain_basis(m, out.place);
+        out.source = source_in(m, out.place);
     }
     return out;
 }

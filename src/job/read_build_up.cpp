@@ -23,7 +23,43 @@ LayerBridge read_bridge(const Mapping& m) {
     out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
     out.share = input_at(m, "share_percent", unit::percent);
     if (!has(m, "material")) demand(m, "conductivity_w_per_mk", "what the bridge is made of is not known");
+    constexpr double odd = 0.4;
+    if (out.share.given() && out.share.value >= 1.0) {
+        complain(m, "share_percent", "leaves nothing of the layer", "describe what fills it as the layer");
+    } else if (out.share.given() && out.share.value > odd) {
+        warn(m, "share_percent", "is odd: studs, joists and mortar seldom take more than 40% of a layer",
+             "check that it is the share of the second material");
+    }
     return out;
+}
+
+Fasteners read_fasteners(const Mapping& m) {
+    Fasteners out;
+    out.material = material_at(m);
+    out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
+    out.section = input_at(m, "section_mm2", unit::square_millimetre);
+    out.per_square_metre = input_at(m, "number_per_m2", unit::per_square_metre);
+    out.depth = if_given(input_at(m, "depth_mm", unit::millimetre));
+    const auto* known = reference::find_material(out.material);
+    if (!has(m, "material")) demand(m, "conductivity_w_per_mk", "what they are made of is not known");
+    else if (known != nullptr && known->conductivity.value < unit::watt_per_metre_kelvin(1.0)) {
+        complain(m, "material", "lets less than 1 W/(m·K) through: the standard counts no such fasteners",
+                 "leave `fasteners` out");
+    }
+    return out;
+}
+
+/// Gaps in a layer and metal through it.
+void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
+    layer.air_gap_level = whole_at(m, "air_gap_level").value_or(0);
+    if (layer.air && has(m, "air_gap_level")) complain(m, "air_gap_level", "is not read of an air layer");
+    const auto fasteners = open_child(m, "fasteners", group("fasteners"));
+    if (!fasteners) return;
+    layer.fasteners = read_fasteners(*fasteners);
+    if (!solid) {
+        complain(m, "fasteners", "need a solid layer that they go through",
+                 "ties across an empty cavity are not counted: leave them out");
+    }
 }
 
 Layer read_layer(const Mapping& m) {
@@ -51,12 +87,14 @@ Layer read_layer(const Mapping& m) {
             complain(m, "bridge", "needs a layer with a thickness", "give the layer's material or conductivity");
         }
     }
+    read_workmanship(m, out, solid);
     return out;
 }
 
 void read_slab(const Mapping& m, Element& element) {
     element.slab = GroundSlab{input_at(m, "perimeter_m", unit::metre),
-                              input_at(m, "insulation_m2k_per_w", unit::square_metre_kelvin_per_watt)};
+                              input_at(m, "insulation_m2k_per_w", unit::square_metre_kelvin_per_watt),
+                              {ground_at(m), {}}};
     demand(m, "insulation_m2k_per_w", "the slab's insulation counts", "write 0 where there is none");
     if (element.kind != ElementKind::floor || element.beyond != Beyond::ground) {
         complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`");
@@ -86,6 +124,14 @@ void read_build_up(const Mapping& m, Element& element) {
     if (has(m, "layers")) read_layers(m, element);
     if (has(m, "perimeter_m")) read_slab(m, element);
     else if (has(m, "insulation_m2k_per_w")) demand(m, "perimeter_m", "insulation alone says nothing of a slab");
+    else if (has(m, "ground")) complain(m, "ground", "is read only with `perimeter_m`");
+}
+
+std::string ground_at(const Mapping& m) {
+    const auto known = reference::ground_names();
+    const std::vector<std::string_view> names{known.begin(), known.end()};
+    const auto index = choice_at(m, "ground", "ground", names);
+    return index ? std::string{names[*index]} : std::string{};
 }
 
 }  // namespace loopfolio::job

@@ -29,13 +29,15 @@ void read_parts(const Mapping& top, Draft& draft) {
 void check(const Draft& draft) {
     check_temperatures(draft);
     check_season(draft);
+    check_price(draft);
     check_ids(draft);
     check_references(draft);
     check_pipework(draft);
 }
 
-Draft read_tree(Reading& reading, const Node& root) {
+Draft read_tree(Reading& reading, Node& root) {
     Draft draft;
+    take_catalogue(reading, root, draft);
     const Mapping top = open(reading, root, "", group("the file"));
     if (top.node == nullptr) return draft;
     (void)whole_at(top, "loopfolio");
@@ -51,17 +53,17 @@ ReadResult refused(Diagnostic diagnostic) { return {std::nullopt, {std::move(dia
 
 }  // namespace
 
-ReadResult read_job(std::string_view text, std::string_view file, const UnprintableIn& unprintable) {
+ReadResult read_job(std::string_view text, std::string_view file, const UnprintableIn& unprintable, const ReadFile& read_file) {
     if (text.size() > largest_job_bytes) {
         return refused({Severity::error, std::string{file}, {}, "", "",
                         "the file is larger than " + std::to_string(largest_job_bytes) + " bytes",
                         "a job file of a house has some ten thousand"});
     }
-    const yaml::ParsedTree tree = yaml::parse_tree(text, file, kind_of_file);
+    yaml::ParsedTree tree = yaml::parse_tree(text, file, kind_of_file);
     if (!tree.ok) return refused(tree.fault);
-    Reading reading{{std::string{file}, {}}, Basis::measured, unprintable};
+    Reading reading{{std::string{file}, {}}, Basis::measured, unprintable, read_file};
     Draft draft = read_tree(reading, tree.root);
-    ReadResult result{std::nullopt, shown(std::move(reading.findings))};
+    ReadResult result{std::nullopt, shown(std::move(reading.findings)), std::move(reading.files)};
     if (!has_error(result.diagnostics)) result.job = std::move(draft.job);
     return result;
 }

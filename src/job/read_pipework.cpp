@@ -73,6 +73,7 @@ void read_emitters(const Mapping& top, Draft& draft) {
         out.room = id_at(m, "room");
         out.at = id_at(m, "at");
         out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
+        out.model = text_at(m, "model");
         out.kind = name_at(m, "kind", "kind of emitter", kinds);
         out.exponent = input_at(m, "exponent", unit::number);
         out.length = input_at(m, "length_mm", unit::millimetre);

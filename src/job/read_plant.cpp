@@ -86,8 +86,8 @@ void check_least(const std::vector<Mapping>& items, const std::vector<Performanc
     }
 }
 
-void read_performance(const Mapping& m, HeatSource& out) {
-    out.performance_source = text_at(m, "source");
+std::vector<PerformancePoint> read_points(const Mapping& m) {
+    std::vector<PerformancePoint> out;
     const auto items = open_items(m, "points", group("points"));
     for (const auto& item : items) {
         const auto outdoor = plain_at(item, "outdoor_c");
@@ -98,13 +98,51 @@ void read_performance(const Mapping& m, HeatSource& out) {
         if (const auto kilowatts = plain_at(item, "capacity_kw")) p.capacity = unit::kilowatt(*kilowatts);
         if (const auto kilowatts = plain_at(item, "least_kw")) p.least = unit::kilowatt(*kilowatts);
         if (item.node != nullptr) p.place = item.node->place;
-        out.performance.push_back(p);
+        out.push_back(p);
     }
-    check_performance(items, out.performance);
-    check_least(items, out.performance);
-    if (out.performance.size() == items.size()) check_grid(m, out.performance);
-    std::ranges::sort(out.performance, {}, [](const PerformancePoint& p) { return std::pair{p.outdoor, p.flow}; });
-    check_cold(m, out.performance);
+    check_performance(items, out);
+    check_least(items, out);
+    if (out.size() == items.size()) check_grid(m, out);
+    std::ranges::sort(out, {}, [](const PerformancePoint& p) { return std::pair{p.outdoor, p.flow}; });
+    check_cold(m, out);
+    return out;
+}
+
+/// What the heat source and further units beside it both have.
+template <class Units>
+void read_table(const Mapping& m, Units& out) {
+    if (const auto table = open_child(m, "performance", group("performance"))) {
+        out.performance_source = text_at(*table, "source");
+        out.performance = read_points(*table);
+    }
+    out.least_output = if_given(input_at(m, "minimum_output_kw", unit::kilowatt));
+    out.number = whole_at(m, "number").value_or(1);
+    const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
+    if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
+}
+
+/// Units that share a load are known by what each gives.
+void demand_capacities(const Mapping& m, const std::vector<PerformancePoint>& points) {
+    const auto unstated = std::ranges::find_if(points, [](const auto& p) { return !p.capacity; });
+    if (unstated == points.end()) return;
+    complain(*open_child(m, "performance", group("performance")), "points",
+             "state no capacity at " + rounded(unstated->outdoor.celsius()) + " °C outdoors, and units of different kinds share the load by it",
+             "give `capacity_kw` at every point");
+}
+
+void read_further(const Mapping& m, HeatSource& out) {
+    for (const auto& item : open_items(m, "further_units", group("further_units"))) {
+        FurtherUnits units;
+        units.name = text_at(item, "name");
+        units.model = text_at(item, "model");
+        read_table(item, units);
+        demand_capacities(item, units.performance);
+        if (item.node != nullptr) units.place = item.node->place;
+        out.further.push_back(std::move(units));
+    }
+    if (out.further.empty()) return;
+    demand(m, "performance", "`further_units` share the load by what each gives");
+    demand_capacities(m, out.performance);
 }
 
 }  // namespace
@@ -121,16 +159,12 @@ namespace {
 
 /// What part load, cold and several units make of it.
 void read_running(const Mapping& m, HeatSource& out) {
-    out.least_output = if_given(input_at(m, "minimum_output_kw", unit::kilowatt));
     out.defrost_derating = if_given(input_at(m, "defrost_derating_percent", unit::percent));
     out.defrost_from = input_at(m, "defrost_from_c", unit::celsius);
     out.defrost_to = input_at(m, "defrost_to_c", unit::celsius);
-    out.number = whole_at(m, "number").value_or(1);
     out.backup = if_given(input_at(m, "backup_kw", unit::kilowatt));
     out.least_run = if_given(input_at(m, "minimum_run_min", unit::minute));
     out.allowed_swing = if_given(input_at(m, "allowed_swing_k", unit::kelvin));
-    const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
-    if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
     if (has(m, "defrost_derating_percent")) {
         demand(m, "defrost_from_c", "defrosting takes its share between two outdoor temperatures");
         demand(m, "defrost_to_c", "defrosting takes its share between two outdoor temperatures");
@@ -147,11 +181,13 @@ void read_running(const Mapping& m, HeatSource& out) {
 HeatSource read_heat_source(const Mapping& m) {
     HeatSource out;
     out.name = text_at(m, "name");
+    out.model = text_at(m, "model");
     out.at = id_at(m, "at");
     out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
     out.could_join_at = texts_at(m, "could_join_at");
     out.maximum_drop = if_given(input_at(m, "maximum_drop_k", unit::kelvin));
-    if (const auto table = open_child(m, "performance", group("performance"))) read_performance(*table, out);
+    read_table(m, out);
+    read_further(m, out);
     out.capacity = if_given(input_at(m, "capacity_kw", unit::kilowatt));
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
     out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));

@@ -42,6 +42,9 @@ Fabric read_fabric(const Mapping& m) {
     out.roof_u_value = input_at(m, "roof_u_value_w_per_m2k", unit::watt_per_square_metre_kelvin);
     out.glazing_u_value = input_at(m, "glazing_u_value_w_per_m2k", unit::watt_per_square_metre_kelvin);
     out.floor_insulation = input_at(m, "floor_insulation_m2k_per_w", unit::square_metre_kelvin_per_watt);
+    out.ground.kind = ground_at(m);
+    if (has(m, "ground") && out.floor != reference::FloorKind::ground)
+        complain(m, "ground", "is read only with `floor: ground`");
     out.thermal_bridge = input_at(m, "thermal_bridge_w_per_m2k", unit::watt_per_square_metre_kelvin);
     return out;
 }

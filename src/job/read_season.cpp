@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
 #include "job/fields.hpp"
+#include "job/named_files.hpp"
 #include "job/season_fields.hpp"
 #include "loopfolio/reference/climate.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 namespace loopfolio::job {
 
@@ -35,16 +39,70 @@ std::vector<OutdoorHours> read_bins(const Mapping& m) {
     return out;
 }
 
+constexpr yaml::FileKind climate_kind{"a climate file", "climate files",
+                                      "it has a column `outdoor_c`, and `hours` unless each line is an hour"};
+constexpr double whole_year = 8760.0;
+
+/// Rows with hours may repeat a temperature, rows without are an hour each: both are gathered, readings by whole degrees.
+std::vector<OutdoorHours> gathered(const std::vector<std::pair<double, double>>& rows, bool hourly) {
+    std::map<double, double> hours;
+    for (const auto& [outdoor, time] : rows) hours[hourly ? std::floor(outdoor + 0.5) : outdoor] += time;
+    std::vector<OutdoorHours> out;
+    for (const auto& [outdoor, time] : hours) out.push_back({Temperature::from_celsius(outdoor), unit::hour(time)});
+    return out;
+}
+
+/// The first row decides whether the file states hours; one that does otherwise is told.
+std::vector<std::pair<double, double>> read_climate_rows(Reading& reading, const Node& list, bool hourly) {
+    std::vector<std::pair<double, double>> out;
+    for (std::size_t i = 0; i < list.items.size() && !reading.findings.full(); ++i) {
+        const Mapping row = open(reading, list.items[i], "[" + std::to_string(i) + "]", group("climate_rows"));
+        if (row.node == nullptr) continue;
+        const auto outdoor = plain_at(row, "outdoor_c"), hours = plain_at(row, "hours");
+        if (hourly && has(row, "hours")) complain(row, "hours", "stand here, and not in the first line", "state hours in every line or in none");
+        if (!hourly) demand(row, "hours", "the first line states them", "state hours in every line or in none");
+        if (outdoor && (hourly || hours)) out.emplace_back(*outdoor, hours.value_or(1.0));
+    }
+    return out;
+}
+
+void read_climate_file(const Mapping& m, Season& out) {
+    const auto file = open_file(m, "climate_file", climate_kind);
+    if (!file) return;
+    out.climate_file = text_at(m, "climate_file");
+    if (file->list.items.empty()) complain(m, "climate_file", "names a file without a line");
+    if (file->list.items.empty()) return;
+    const Node& first = file->list.items.front();
+    const bool hourly = first.kind == Node::Kind::mapping && find_entry(first, "hours") == nullptr;
+    const auto rows = read_climate_rows(*m.reading, file->list, hourly);
+    double sum = 0.0;
+    for (const auto& [outdoor, time] : rows) sum += time;
+    if (sum > most_hours) {
+        complain(m, "climate_file", "has " + decimal(sum) + " hours together, and a year has at most 8784", "give one year");
+        return;
+    }
+    if (hourly && sum < whole_year) warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760");
+    if (!rows.empty() && sum <= 0.0) complain(m, "climate_file", "has no hours at all");
+    out.bins = gathered(rows, hourly);
+    out.readings = hourly ? static_cast<int>(rows.size()) : 0;
+}
+
 /// Hours come from one place.
 void read_climate(const Mapping& m, Season& out) {
     const auto names = reference::climate_names();
     if (const auto index = choice_at(m, "climate", "climate", names)) out.climate = names[*index];
     out.bins = read_bins(m);
     out.climate_source = text_at(m, "climate_source");
-    if (has(m, "climate") && has(m, "bins")) {
-        complain(m, "bins", "say the same as `climate`", "keep one of the two");
-    } else if (!has(m, "climate") && !has(m, "bins")) {
-        demand(m, "climate", "a season needs hours at each outdoor temperature", "name one of " + listed(names) + ", or give `bins`");
+    read_climate_file(m, out);
+    constexpr std::array<std::string_view, 3> ways{"climate", "bins", "climate_file"};
+    const auto first = std::ranges::find_if(ways, [&](std::string_view key) { return has(m, key); });
+    if (first == ways.end()) {
+        demand(m, "climate", "a season needs hours at each outdoor temperature",
+               "name one of " + listed(names) + ", or give `bins` or a `climate_file`");
+        return;
+    }
+    for (auto way = first + 1; way != ways.end(); ++way) {
+        if (has(m, *way)) complain(m, *way, "says the same as " + named(*first), "keep one of them");
     }
 }
 
@@ -92,7 +150,7 @@ void check_season(const Draft& draft) {
     const std::string why = "`season` is reckoned from the maker's table";
     demand(*draft.heat_source, "performance", why, "give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`");
     const auto unstated = std::ranges::find_if(source.performance, [](const auto& p) { return !p.capacity; });
-    if (unstated != source.performance.end()) {
+    if (unstated != source.performance.end() && source.further.empty()) {   // with further units it is told already
         const auto mapping = open_child(*draft.heat_source, "performance", group("performance"));
         complain(*mapping, "points", "state no capacity at " + decimal(std::round(100.0 * unstated->outdoor.celsius()) / 100.0) + " °C outdoors, and " + why,
                  "give `capacity_kw` at every point");

@@ -16,6 +16,7 @@ inline constexpr double most_hours = 8784.0;   // of a leap year
 inline constexpr std::array season_fields{
     choice("climate", depends),
     list("bins", depends, 1, 200),
+    maybe_line("climate_file"),
     maybe_text("climate_source"),
     measure("base_c", optional, 8, 24, unit::celsius),
     measure("lowest_flow_c", optional, 20, 70, unit::celsius),
@@ -31,6 +32,11 @@ inline constexpr std::array season_fields{
 inline constexpr std::array bin_fields{
     Field{"outdoor_c", Form::plain, always, -60, 40, "°C", "_c"},
     Field{"hours", Form::plain, always, 0, most_hours, "h", "", "a year has 8760 hours, a leap year 8784"},
+};
+
+inline constexpr std::array climate_row_fields{
+    Field{"outdoor_c", Form::plain, always, -60, 50, "°C", "_c"},
+    Field{"hours", Form::plain, depends, 0, most_hours, "h", "", "a year has 8760 hours, a leap year 8784"},
 };
 
 }  // namespace loopfolio::job

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "job/vocabulary.hpp"
 
+#include "job/catalogue_fields.hpp"
 #include "job/depth_fields.hpp"
 #include "job/field_makers.hpp"
 #include "job/plant_fields.hpp"
@@ -18,6 +19,7 @@ constexpr std::array top_fields{
     Field{"loopfolio", Form::whole, always, 1, 1, "", "", "this program reads version 1 of the job file"},
     mapping("job", always),
     choice("plain_values", optional),
+    mapping("catalogue", optional),
     mapping("firm", optional),
     mapping("designer", always),
     mapping("household", always),
@@ -106,6 +108,7 @@ constexpr std::array fabric_fields{
     measure("glazing_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin),
     measure("roof_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin),
     measure("floor_insulation_m2k_per_w", optional, 0, 10, unit::square_metre_kelvin_per_watt),
+    choice("ground", depends),
     measure("thermal_bridge_w_per_m2k", optional, 0, 1, unit::watt_per_square_metre_kelvin),
 };
 constexpr std::array element_fields{
@@ -115,6 +118,7 @@ constexpr std::array element_fields{
     list("layers", depends, 1, 20),
     measure("perimeter_m", depends, 0.1, 200, unit::metre),
     measure("insulation_m2k_per_w", depends, 0, 10, unit::square_metre_kelvin_per_watt),
+    choice("ground", depends),
     choice("beyond", optional), id("room", depends),
     measure("beyond_temperature_c", depends, -40, 40, unit::celsius),
     measure("factor", depends, 0, 1, unit::number),
@@ -123,7 +127,7 @@ constexpr std::array element_fields{
 
 constexpr std::array emitter_fields{
     id("id", always), maybe_line("name"), id("room", always), id("at", always), id("return_at", optional),
-    choice("kind", always),
+    maybe_line("model"), choice("kind", always),
     measure("temperature_drop_k", optional, 1, 30, unit::kelvin),
     measure("valves_kv_m3_per_h", optional, 0.01, 20, kv_unit),
     mapping("loop", optional),
@@ -158,7 +162,7 @@ constexpr std::array section_fields{
 };
 
 constexpr std::array heat_source_fields{
-    line("name", always), id("at", always), id("return_at", optional), lines("could_join_at", optional, 20),
+    line("name", always), maybe_line("model"), id("at", always), id("return_at", optional), lines("could_join_at", optional, 20),
     measure("maximum_drop_k", optional, 1, 40, unit::kelvin), mapping("performance", optional),
     measure("capacity_kw", optional, 0.5, 100, unit::kilowatt),
     measure("minimum_flow_l_per_min", optional, 0.1, 300, unit::litre_per_minute),
@@ -170,11 +174,16 @@ constexpr std::array heat_source_fields{
     measure("defrost_derating_percent", optional, 0, 60, unit::percent),
     measure("defrost_from_c", depends, -25, 15, unit::celsius),
     measure("defrost_to_c", depends, -25, 15, unit::celsius),
-    Field{"number", Form::whole, optional, 1, 8},
+    Field{"number", Form::whole, optional, 1, 8}, list("further_units", optional, 0, 4),
     measure("backup_kw", optional, 0, 50, unit::kilowatt),
     measure("minimum_run_min", optional, 1, 120, unit::minute),
     measure("allowed_swing_k", depends, 1, 20, unit::kelvin),
     flag("flammable_refrigerant"), flag("replaces_gas_appliance"),
+};
+constexpr auto source_model_fields = with(picked(heat_source_fields, keys_of_a_source), line("model", always), maybe_text("source"));
+constexpr std::array further_unit_fields{
+    line("name", always), maybe_line("model"), mapping("performance", always),
+    measure("minimum_output_kw", optional, 0.1, 100, unit::kilowatt), Field{"number", Form::whole, optional, 1, 8},
 };
 constexpr std::array performance_fields{maybe_text("source"), list("points", always, 1, 400)};
 constexpr std::array performance_point_fields{
@@ -224,6 +233,9 @@ constexpr std::array curve_fields{
 constexpr std::array groups{
     Group{"the file", top_fields},
     Group{"job", identity_fields},
+    Group{"catalogue", catalogue_fields},
+    Group{"source_models", source_model_fields},
+    Group{"emitter_models", emitter_model_fields},
     Group{"firm", firm_fields},
     Group{"designer", designer_fields},
     Group{"household", household_fields},
@@ -235,6 +247,7 @@ constexpr std::array groups{
     Group{"elements", element_fields},
     Group{"layers", layer_fields},
     Group{"bridge", bridge_fields},
+    Group{"fasteners", fasteners_fields},
     Group{"space", space_fields},
     Group{"mechanical_ventilation", mechanical_ventilation_fields},
     Group{"heat_up", heat_up_fields},
@@ -248,6 +261,7 @@ constexpr std::array groups{
     Group{"floor", floor_fields},
     Group{"fittings", fitting_fields},
     Group{"heat_source", heat_source_fields},
+    Group{"further_units", further_unit_fields},
     Group{"performance", performance_fields},
     Group{"points", performance_point_fields},
     Group{"circulator", circulator_fields},
@@ -261,6 +275,7 @@ constexpr std::array groups{
     Group{"system_water", system_water_fields},
     Group{"season", season_fields},
     Group{"bins", bin_fields},
+    Group{"climate_rows", climate_row_fields},
     Group{"sound", sound_fields},
     Group{"a value", value_fields},
 };

@@ -8,6 +8,17 @@ namespace {
 
 constexpr const auto& conductivity = unit::watt_per_metre_kelvin;
 
+Json fasteners_json(const std::optional<job::Fasteners>& fasteners) {
+    if (!fasteners) return {};
+    Json out;
+    out["material"] = fasteners->material;
+    put(out, "conductivity", fasteners->conductivity, conductivity);
+    put(out, "section", fasteners->section, unit::square_millimetre);
+    put(out, "number", fasteners->per_square_metre, unit::per_square_metre);
+    put(out, "depth", fasteners->depth, unit::millimetre);
+    return out;
+}
+
 Json layer_json(const job::Layer& layer) {
     Json out;
     out["material"] = layer.material;
@@ -23,6 +34,8 @@ Json layer_json(const job::Layer& layer) {
         put(bridge, "share", layer.bridge->share, unit::percent);
         out["bridge"] = std::move(bridge);
     }
+    out["air_gap_level"] = layer.air_gap_level;
+    out["fasteners"] = fasteners_json(layer.fasteners);
     return out;
 }
 
@@ -73,6 +86,8 @@ void put_build_up(Json& out, const job::Element& element) {
         Json slab;
         put(slab, "perimeter", element.slab->perimeter, unit::metre);
         put(slab, "insulation", element.slab->insulation, unit::square_metre_kelvin_per_watt);
+        slab["ground"] = element.slab->ground.kind;
+        put(slab, "ground", element.slab->ground.conductivity, conductivity);
         out["slab"] = std::move(slab);
     }
     if (element.space) {

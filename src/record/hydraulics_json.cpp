@@ -71,10 +71,10 @@ Json circulator_json(const std::optional<job::Circulator>& circulator) {
     return out;
 }
 
-Json performance_json(const job::HeatSource& source) {
-    if (source.performance.empty()) return {};
+Json performance_json(const std::vector<job::PerformancePoint>& table, const std::string& source) {
+    if (table.empty()) return {};
     Json points = Json::array();
-    for (const auto& p : source.performance) {
+    for (const auto& p : table) {
         Json line;
         put(line, "outdoor", p.outdoor, unit::celsius);
         put(line, "flow", p.flow, unit::celsius);
@@ -83,7 +83,18 @@ Json performance_json(const job::HeatSource& source) {
         line["ratio"] = number(p.performance);
         points.push_back(std::move(line));
     }
-    return {{"source", source.performance_source}, {"points", std::move(points)}};
+    return {{"source", source}, {"points", std::move(points)}};
+}
+
+Json further_units_json(const std::vector<job::FurtherUnits>& further) {
+    Json out = Json::array();
+    for (const auto& units : further) {
+        Json line{{"name", units.name}, {"model", units.model}, {"number", units.number}};
+        put(line, "least_output", units.least_output, unit::kilowatt);
+        line["performance"] = performance_json(units.performance, units.performance_source);
+        out.push_back(std::move(line));
+    }
+    return out;
 }
 
 void put_hydraulics(Json& out, const job::Job& job) {

@@ -93,6 +93,7 @@ Json emitters_json(const std::vector<job::Emitter>& emitters) {
         line["at"] = emitter.at;
         line["return_at"] = emitter.return_at;
         line["kind"] = emitter.kind;
+        line["model"] = emitter.model;
         put(line, "output_at_50k", emitter.output_at_50k, unit::watt);
         put(line, "exponent", emitter.exponent, unit::number);
         put(line, "length", emitter.length, unit::millimetre);
@@ -138,6 +139,7 @@ Json heat_source_json(const std::optional<job::HeatSource>& source) {
     if (!source) return {};
     Json out;
     out["name"] = source->name;
+    out["model"] = source->model;
     out["at"] = source->at;
     out["return_at"] = source->return_at;
     out["could_join_at"] = source->could_join_at;
@@ -146,7 +148,8 @@ Json heat_source_json(const std::optional<job::HeatSource>& source) {
     put(out, "maximum_drop", source->maximum_drop, unit::kelvin);
     put(out, "pressure_drop", source->pressure_drop, unit::kilopascal);
     put(out, "pressure_drop_flow", source->pressure_drop_flow, unit::litre_per_minute);
-    out["performance"] = performance_json(*source);
+    out["performance"] = performance_json(source->performance, source->performance_source);
+    out["further_units"] = further_units_json(source->further);
     out["running"] = running_json(*source);
     out["flammable_refrigerant"] = source->flammable_refrigerant;
     out["replaces_gas_appliance"] = source->replaces_gas_appliance;

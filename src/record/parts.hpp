@@ -25,7 +25,8 @@ void put_rating(Json& out, const job::Emitter& emitter);
 /// Whatever moves or separates the water beside the sections, as the job describes it.
 [[nodiscard]] Json circulator_json(const std::optional<job::Circulator>& circulator);
 void put_hydraulics(Json& out, const job::Job& job);
-[[nodiscard]] Json performance_json(const job::HeatSource& source);
+[[nodiscard]] Json performance_json(const std::vector<job::PerformancePoint>& table, const std::string& source);
+[[nodiscard]] Json further_units_json(const std::vector<job::FurtherUnits>& further);
 
 /// What the job asks to be reckoned beyond rooms and pipes, put into the job's object.
 void put_plant(Json& out, const job::Job& job);
@@ -49,6 +50,8 @@ template <class List>
 
 [[nodiscard]] Json finding_json(const design::Finding& finding);
 [[nodiscard]] Json design_json(const job::Job& job, const design::Design& design);
+/// Sizes of the firm's catalogue that would serve, for each emitter that is too small.
+[[nodiscard]] Json sizes_json(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);
 

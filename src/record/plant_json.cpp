@@ -149,6 +149,8 @@ Json hot_water_json(const design::HotWaterPlan& h) {
     put(out, "standing_loss", h.standing_loss, unit::kilowatt_hour);
     put(out, "hours_a_day", h.hours_a_day, unit::hour);
     put(out, "load_with_hot_water", h.load_with_hot_water, unit::kilowatt);
+    put(out, "heat_a_year", h.heat_a_year, unit::kilowatt_hour);
+    put(out, "electricity_a_year", h.electricity_a_year, unit::kilowatt_hour);
     out["needs_immersion"] = h.needs_immersion;
     out["hot_cycle"] = h.hot_cycle ? hot_cycle_json(*h.hot_cycle) : Json{};
     return out;

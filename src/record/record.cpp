@@ -16,6 +16,8 @@ Json origin_json(const Origin& origin) {
     out["version"] = origin.version;
     out["job_file"] = origin.job_file;
     out["job_sha256"] = origin.job_sha256;
+    out["files"] = Json::array();
+    for (const auto& file : origin.files) out["files"].push_back({{"name", file.name}, {"sha256", file.sha256}});
     return out;
 }
 
@@ -73,6 +75,7 @@ std::string to_json(const Origin& origin, const job::Job& filled, const design::
     out["origin"] = origin_json(origin);
     out["job"] = job_json(filled);
     out["design"] = design_json(filled, design);
+    out["sizes"] = sizes_json(filled, design);
     out["operation"] = operation_json(filled, operation);
     out["plant"] = plant_json(filled, plant);
     out["flags"] = flags_json(filled, design);

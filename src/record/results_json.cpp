@@ -101,6 +101,7 @@ Json floor_json(const std::optional<design::FloorResult>& floor) {
     put(out, "transfer", floor->transfer, unit::watt_per_square_metre_kelvin);
     put(out, "flux", floor->flux, unit::watt_per_square_metre);
     put(out, "surface", floor->surface, unit::celsius);
+    put(out, "warmest", floor->warmest, unit::celsius);
     put(out, "surface_limit", floor->surface_limit, unit::celsius);
     const auto& limit = floor->limit;
     put(out, "limit_flux", limit ? std::optional{limit->flux} : std::nullopt, unit::watt_per_square_metre);

@@ -42,6 +42,8 @@ Json layered_json(const std::optional<physics::Transmittance>& layered) {
     put(out, "total", layered->total, unit::square_metre_kelvin_per_watt);
     put(out, "u_value", layered->u_value, unit::watt_per_square_metre_kelvin);
     put(out, "error_bound", layered->error_bound, unit::number);
+    put(out, "gaps", layered->corrections.gaps, unit::watt_per_square_metre_kelvin);
+    put(out, "fasteners", layered->corrections.fasteners, unit::watt_per_square_metre_kelvin);
     return out;
 }
 

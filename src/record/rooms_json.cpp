@@ -52,6 +52,8 @@ Json fabric_json(const std::optional<job::Fabric>& fabric) {
     put(out, "roof_u_value", fabric->roof_u_value, unit::watt_per_square_metre_kelvin);
     put(out, "glazing_u_value", fabric->glazing_u_value, unit::watt_per_square_metre_kelvin);
     put(out, "floor_insulation", fabric->floor_insulation, unit::square_metre_kelvin_per_watt);
+    out["ground"] = fabric->ground.kind;
+    put(out, "ground", fabric->ground.conductivity, unit::watt_per_metre_kelvin);
     put(out, "thermal_bridge", fabric->thermal_bridge, unit::watt_per_square_metre_kelvin);
     return out;
 }

@@ -112,6 +112,8 @@ Json options_json(const std::vector<design::SeasonOption>& options) {
 Json season_input_json(const job::Season& season) {
     Json out;
     out["climate"] = season.climate;
+    out["climate_file"] = season.climate_file;
+    out["hourly_readings"] = season.readings;
     out["bins"] = Json::array();
     for (const auto& bin : season.bins) {
         Json line;
@@ -138,6 +140,7 @@ Json season_json(const job::Job& job, const design::SeasonPlan& plan) {
     put(out, "design_load", plan.line.design_load, unit::kilowatt);
     put(out, "design_outdoor", plan.line.design_outdoor, unit::celsius);
     put(out, "base", plan.line.base, unit::celsius);
+    out["degree_days_kd"] = number(plan.degree_days);
     out["sums"] = sums_json(plan.season);
     out["bands"] = {{"performance", band_json(plan.performance, unit::number)},
                     {"demand_kwh", band_json(plan.demand, unit::kilowatt_hour)},

@@ -9,6 +9,7 @@
 #include "report/labels.hpp"
 #include "report/schedules.hpp"
 #include "report/season.hpp"
+#include "report/words.hpp"
 #include "texts/assessor.hpp"
 #include "texts/common.hpp"
 
@@ -83,9 +84,11 @@ Blocks sources(const Context& c) { return headed(c.words(sources_heading{}), {so
 Blocks making(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(made_heading{}));
-    out.push_back(Facts{{{c.words(program{}), c.making.program_version},
-                         {c.words(job_file{}), c.making.job_file},
-                         {c.words(job_digest{}), c.making.job_sha256}}});
+    Facts facts{{{c.words(program{}), c.making.program_version},
+                 {c.words(job_file{}), c.making.job_file},
+                 {c.words(job_digest{}), c.making.job_sha256}}};
+    for (const auto& [name, digest] : c.making.files) facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
+    out.push_back(std::move(facts));
     return out;
 }
 

@@ -75,14 +75,37 @@ std::string layer_name(const Context& c, const job::Layer& layer) {
     return layer.material.empty() ? c.words(layer_by_conductivity{}) : material_name(c, layer.material);
 }
 
+std::string material_or_conductivity(const Context& c, const std::string& material, Conductivity conductivity) {
+    if (!material.empty()) return material_name(c, material);
+    return c.words(bridge_of_conductivity{.conductivity = text(conductivity, unit::watt_per_metre_kelvin, 2)});
+}
+
+std::string fastener_words(const Context& c, const job::Fasteners& f) {
+    std::string number = trimmed(f.per_square_metre.value, 1);
+    std::string section = text(f.section.value, unit::square_millimetre, 1);
+    std::string material = material_or_conductivity(c, f.material, f.conductivity.value);
+    if (!f.depth)
+        return c.words(fasteners_through{
+            .number = std::move(number), .section = std::move(section), .material = std::move(material)});
+    return c.words(fasteners_into{.number = std::move(number), .section = std::move(section),
+                                  .material = std::move(material),
+                                  .depth = text(f.depth->value, unit::millimetre, 0)});
+}
+
+/// What parts a layer from a plain one: a second material, gaps, fasteners.
 std::string bridge_words(const Context& c, const job::Layer& layer) {
-    if (!layer.bridge) return {};
-    const auto& b = *layer.bridge;
-    std::string material =
-        b.material.empty() ? c.words(bridge_of_conductivity{
-                                 .conductivity = text(b.conductivity.value, unit::watt_per_metre_kelvin, 2)})
-                           : material_name(c, b.material);
-    return c.words(bridged_by{.material = std::move(material), .share = text(b.share.value, unit::percent, 1)});
+    std::string out;
+    const auto add = [&](std::string part) {
+        out = out.empty() ? std::move(part) : c.words(parts_joined{.before = out, .part = std::move(part)});
+    };
+    if (layer.bridge) {
+        const auto& b = *layer.bridge;
+        add(c.words(bridged_by{.material = material_or_conductivity(c, b.material, b.conductivity.value),
+                               .share = text(b.share.value, unit::percent, 1)}));
+    }
+    if (layer.air_gap_level > 0) add(c.words(air_gaps{.level = fixed(layer.air_gap_level, 0)}));
+    if (layer.fasteners) add(fastener_words(c, *layer.fasteners));
+    return out;
 }
 
 ThermalResistance resistance_of(const job::Layer& layer, reference::HeatFlow flow) {
@@ -110,6 +133,13 @@ void add_build_up(Table& table, const Context& c, const job::Element& e, const p
     table.rows.push_back(row({c.words(inside_surface{}), "", "", surface(surfaces.inside)}));
     for (const auto& layer : e.layers) table.rows.push_back(layer_row(c, layer, flow));
     table.rows.push_back(row({c.words(far_surface{}), "", "", surface(surfaces.beyond)}));
+    if (const double share = physics::correction_share(t); share > 0.0) {
+        table.rows.push_back(
+            row({c.words(corrections{.correction = figure(t.corrections.gaps + t.corrections.fasteners,
+                                                          unit::watt_per_square_metre_kelvin, 4),
+                                     .share = text(share, unit::percent, 1)}),
+                 "", "", "", share < physics::least_correction ? c.words(corrections_small{}) : std::string{}}));
+    }
     std::string limits;
     if (t.error_bound > 0.0) {
         limits = c.words(layers_limits{.lower = surface(t.lower), .upper = surface(t.upper),
@@ -141,11 +171,13 @@ Table layers_table(const Context& c) {
     table.columns = {words_column(c.words(column_layer{}), 1.6),
                      figure_column(c.words(column_thickness{}), "mm"), figure_column("λ", "W/(m·K)"),
                      figure_column("R", r_unit), words_column(c.words(column_bridge{}), 1.4)};
+    bool corrected = false;
     std::vector<Table> shown;
     std::vector<std::vector<std::string>> owners;
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t index) {
         const auto& layered = c.design.rooms[room].by_elements->layered.at(index);
         if (!layered) return;
+        corrected = corrected || physics::correction_share(*layered) > 0.0;
         Table one;
         add_build_up(one, c, e, *layered, {});
         std::size_t at = 0;
@@ -169,7 +201,7 @@ Table layers_table(const Context& c) {
         shown[i].rows.front().cells.front().text = list_of(c.words, owners[i], 6);
         for (auto& r : shown[i].rows) table.rows.push_back(std::move(r));
     }
-    table.note = c.words(layers_note{});
+    table.note = c.words(layers_note{}) + " " + (corrected ? c.words(layers_corrected{}) : c.words(layers_not_corrected{}));
     return table;
 }
 
@@ -179,17 +211,22 @@ Table slabs_table(const Context& c) {
     table.compact = true;
     table.columns = {words_column(c.words(column_element{})), figure_column(c.words(column_area{}), "m²"),
                      figure_column(c.words(column_edge{}), "m"), figure_column("B′", "m"),
-                     figure_column(c.words(column_insulation{}), r_unit), figure_column("U", "W/(m²·K)")};
+                     figure_column(c.words(column_insulation{}), r_unit),
+                     figure_column(c.words(column_ground{}), "W/(m·K)"), figure_column("U", "W/(m²·K)")};
+    bool assumed = false;
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t) {
         if (!e.slab) return;
+        assumed = assumed || e.slab->ground.kind.empty();
         const Length characteristic = 2.0 * e.area.value / e.slab->perimeter.value;
         table.rows.push_back(
             row({of_room(c, room, e), figure(e.area.value, unit::square_metre, 2),
                  figure(e.slab->perimeter.value, unit::metre, 2), figure(characteristic, unit::metre, 2),
                  figure(e.slab->insulation.value, unit::square_metre_kelvin_per_watt, 2),
+                 figure(e.slab->ground.conductivity.value, unit::watt_per_metre_kelvin, 1),
                  figure(e.u_value.value, unit::watt_per_square_metre_kelvin, 3)}));
     });
     table.note = c.words(slabs_note{});
+    if (assumed) table.note += " " + c.words(slabs_note_assumed{});
     return table;
 }
 

@@ -30,6 +30,13 @@ bool unvented(const Context& c) { return c.job.unvented_hot_water; }
 
 bool store(const Context& c) { return c.job.hot_water_store || c.job.unvented_hot_water; }
 
+/// The job states that the store is made hotter at times.
+bool hot_cycle(const Context& c) {
+    return c.job.hot_water && c.job.hot_water->hot_cycles_a_year && c.job.hot_water->hot_cycles_a_year->value > 0.0;
+}
+
+bool no_hot_cycle(const Context& c) { return !hot_cycle(c); }
+
 bool lagging(const Context& c) { return c.job.old_lagging; }
 
 /// Pipe or emitters are fitted or taken out, so boards are lifted and holes are made.
@@ -55,7 +62,9 @@ constexpr auto conditions = std::to_array<Condition>({
     {"fabric_opened", opens_fabric},
     {"flammable_refrigerant", flammable},
     {"gas_appliance_replaced", replaces_gas},
+    {"hot_cycle", hot_cycle},
     {"hot_water_store", store},
+    {"no_hot_cycle", no_hot_cycle},
     {"old_lagging", lagging},
     {"propylene_glycol", propylene},
     {"unvented_store", unvented},

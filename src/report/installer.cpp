@@ -10,6 +10,7 @@
 #include "report/plant_pages.hpp"
 #include "report/schedules.hpp"
 #include "report/season.hpp"
+#include "report/sizes.hpp"
 #include "texts/common.hpp"
 #include "texts/installer.hpp"
 
@@ -36,7 +37,11 @@ Blocks cautions(const Context& c) {
     return out;
 }
 
-Blocks work(const Context& c) { return headed(c.words(work_heading{}), work_list(c)); }
+Blocks work(const Context& c) {
+    Blocks out = headed(c.words(work_heading{}), work_list(c));
+    append(out, sizes_table(c));
+    return out;
+}
 Blocks rooms(const Context& c) { return headed(c.words(rooms_heading{}), room_schedule(c)); }
 Blocks emitters(const Context& c) {
     Blocks out = headed(c.words(emitters_heading{}), emitter_schedule(c));

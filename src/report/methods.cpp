@@ -70,6 +70,11 @@ bool any_element(const Context& c, Test test) {
 bool layers_used(const Context& c) {
     return any_element(c, [](const job::Element& e) { return !e.layers.empty(); });
 }
+bool corrected(const Context& c) {
+    return any_element(c, [](const job::Element& e) {
+        return std::ranges::any_of(e.layers, [](const job::Layer& l) { return l.air_gap_level > 0 || l.fasteners; });
+    });
+}
 bool spaces_used(const Context& c) {
     return any_element(c, [](const job::Element& e) { return e.space.has_value(); });
 }
@@ -116,6 +121,7 @@ constexpr Method methods[] = {
     {ground, said<ground_floor>, said<ground_floor_equation>, said<ground_floor_range>, "iso-13370"},
     {always, said<emitter_output>, said<emitter_output_equation>, said<emitter_output_range>, "en-442"},
     {layers_used, said<texts::methods::layers>, said<layers_equation>, said<layers_range>, "iso-6946"},
+    {corrected, said<texts::methods::corrections>, said<corrections_equation>, said<corrections_range>, "iso-6946"},
     {spaces_used, said<texts::methods::unheated_space>, said<unheated_space_equation>, said<unheated_space_range>, "iso-13789"},
     {fans_used, said<texts::methods::fans>, said<fans_equation>, said<fans_range>, "en-12831-1"},
     {by_height, said<texts::methods::height>, said<height_equation>, said<height_range>, "height-rule"},

@@ -4,6 +4,7 @@
 
 #include "report/blocks.hpp"
 #include "report/labels.hpp"
+#include "report/season.hpp"
 #include "report/words.hpp"
 #include "texts/plant_pages.hpp"
 
@@ -65,6 +66,17 @@ void vessel_facts(Sheet& sheet, const job::SystemWater& job, const design::Water
     }
 }
 
+/// The season's sheet asks for water too: for the shortest run of the source.
+void run_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPlan& w) {
+    const auto& c = sheet.c;
+    if (!c.plant.season || !c.plant.season->part_load || !c.plant.season->part_load->for_run) return;
+    const Volume for_run = *c.plant.season->part_load->for_run;
+    const Volume open = job.always_open ? job.always_open->value : w.content;
+    std::string needed = text(for_run, unit::litre, 0);
+    sheet.add(for_shortest_run{}, open >= for_run ? c.words(run_enough{.needed = std::move(needed)})
+                                                  : c.words(run_missing{.needed = std::move(needed), .missing = text(for_run - open, unit::litre, 0)}));
+}
+
 /// Anti-freeze in the water, valves in its place, or neither.
 void frost_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPlan& w) {
     const auto& c = sheet.c;
@@ -80,6 +92,7 @@ void frost_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterP
         const Volume open = Volume::from_si(w.open_volume->figure), needed = Volume::from_si(w.open_volume->limit);
         sheet.add(open_volume{}, judged(c, w.open_volume, c.words(open_text{.open = litres(open), .needed = litres(needed)})));
     }
+    run_facts(sheet, job, w);
 }
 
 }   // namespace
@@ -121,6 +134,19 @@ void reheat_facts(Sheet& sheet, const design::HotWaterPlan& h) {
     if (h.flow_for_capacity) sheet.add(flow_for_capacity{}, judged(c, h.coil, text(*h.flow_for_capacity, unit::celsius, 1)));
 }
 
+/// Its electricity where there is a figure, and else why there is none.
+std::string year_of_hot_water(const Context& c, const design::HotWaterPlan& h) {
+    std::string heat = text(h.heat_a_year, unit::kilowatt_hour, 0);
+    if (!h.electricity_a_year) {
+        return c.plant.season ? c.words(year_outside{.heat = std::move(heat), .flow = degrees(c.job.hot_water->source_flow.value)})
+                              : c.words(year_heat{.heat = std::move(heat)});
+    }
+    std::string said = c.words(year_text{.heat = std::move(heat), .electricity = text(*h.electricity_a_year, unit::kilowatt_hour, 0)});
+    if (!c.job.season->price) return said;
+    const double cost = h.electricity_a_year->in(unit::kilowatt_hour) * c.job.season->price->value;
+    return c.words(year_cost{.said = std::move(said), .cost = money(c, cost), .price = price_text(c)});
+}
+
 }   // namespace
 
 Blocks hot_water_block(const Context& c) {
@@ -150,6 +176,7 @@ Blocks hot_water_block(const Context& c) {
                                                       .immersion = text(h.hot_cycle->by_immersion, unit::kilowatt_hour, 1),
                                                       .year = text(h.hot_cycle->electricity_a_year, unit::kilowatt_hour, 0)}));
     }
+    sheet.add(over_a_year{}, year_of_hot_water(c, h));
     if (h.needs_immersion) sheet.add(hot_cycle{}, c.words(hot_cycle_unmet{.temperature = degrees(job.hot_cycle.value)}));
     Blocks out{std::move(sheet.facts)};
     note(out, c.words(hot_water_note{}));

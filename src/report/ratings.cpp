@@ -83,7 +83,8 @@ Row floor_row(const Context& c, std::size_t i) {
                 figure(f.transfer, unit::watt_per_square_metre_kelvin, 2),
                 figure(f.flux, unit::watt_per_square_metre, 0),
                 f.limit ? figure(f.limit->flux, unit::watt_per_square_metre, 0) : dash,
-                figure(f.surface, unit::celsius, 1), figure(f.surface_limit, unit::celsius, 0),
+                figure(f.surface, unit::celsius, 1), f.warmest ? figure(*f.warmest, unit::celsius, 1) : dash,
+                figure(f.surface_limit, unit::celsius, 0),
                 f.loop > Length{} ? figure(f.loop, unit::metre, 0) : dash,
                 e.floor->below ? watts(r.downward) : dash, remark(c, f)});
 }
@@ -119,6 +120,7 @@ Blocks heated_floors(const Context& c) {
                      figure_column(c.words(column_gives{}), "W/m²"),
                      figure_column(c.words(column_most{}), "W/m²"),
                      figure_column(c.words(column_surface{}), "°C"),
+                     figure_column(c.words(column_warmest{}), "°C"),
                      figure_column(c.words(column_limit{}), "°C"),
                      figure_column(c.words(column_loop{}), "m"),
                      figure_column(c.words(column_below{}), "W"),

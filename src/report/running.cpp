@@ -63,6 +63,18 @@ void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     }
 }
 
+/// It is in no figure of the season.
+void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    if (!c.plant.hot_water || !c.plant.hot_water->electricity_a_year) {
+        say(out, c.words(running_hot_water_unknown{}));
+        return;
+    }
+    const double units = c.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
+    std::string said = c.words(running_hot_water{.electricity = about(units)});
+    if (plan.cost) said += " " + c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+    say(out, std::move(said));
+}
+
 void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto& s = plan.season;
     const auto counts = [&](Energy part) { return part / s.demand >= 0.005; };
@@ -74,10 +86,12 @@ void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
 /// The next step down of those compared that the whole season can be reckoned with and that saves something.
 void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     constexpr Energy worth_saying = 50.0 * unit::kilowatt_hour;
+    constexpr double rounding = 1e-9;
+    if (plan.season.outside_share() > rounding) return;   // a part compares with no other
     for (auto at = plan.options.rbegin(); at != plan.options.rend(); ++at) {
         const auto& option = *at;
         const Energy less = plan.electricity.value - option.electricity;
-        if (option.outside > plan.season.outside_share() + 1e-9 || option.flow >= c.design.flow || less < worth_saying) continue;
+        if (option.outside > rounding || option.flow >= c.design.flow || less < worth_saying) continue;
         const double units = less.in(unit::kilowatt_hour);
         std::string said = c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
         if (plan.cost) said += " " + c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
@@ -120,6 +134,7 @@ Blocks running_block(const Context& c) {
     say_energy(c, plan, out);
     if (plan.season.whole_performance) {
         say_prices(c, plan, out);
+        say_hot_water(c, plan, out);
         say_gaps(c, plan, out);
         say_lower(c, plan, out);
     }

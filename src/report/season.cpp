@@ -30,6 +30,12 @@ std::string weather(const Context& c) {
     if (const auto* climate = reference::find_climate(season.climate)) {
         return c.named(climate->label) + (season.climate_source.empty() ? "" : ", " + season.climate_source);
     }
+    if (!season.climate_file.empty()) {
+        const std::string file = plain(season.climate_file);
+        std::string said = season.readings > 0 ? c.words(climate_readings{.file = file, .readings = fixed(season.readings, 0)})
+                                               : c.words(climate_of_file{.file = file, .count = season.bins.size()});
+        return season.climate_source.empty() ? said : c.words(climate_sourced{.said = std::move(said), .source = season.climate_source});
+    }
     if (season.climate_source.empty()) return c.words(climate_own_unnamed{.count = season.bins.size()});
     return c.words(climate_own{.source = season.climate_source, .count = season.bins.size()});
 }
@@ -41,6 +47,14 @@ void add_load(const Context& c, const SeasonPlan& plan, Facts& facts) {
     add(facts, c.words(load{}),
         c.words(load_text{.load = text(plan.line.design_load, unit::kilowatt, 2), .outdoor = text(plan.line.design_outdoor, unit::celsius, 1),
                           .base = text(plan.line.base, unit::celsius, 1)}));
+}
+
+/// The sheet on hot water has its electricity; the season has none of it.
+void add_hot_water(const Context& c, Facts& facts) {
+    if (!c.plant.hot_water) return;
+    const auto& electricity = c.plant.hot_water->electricity_a_year;
+    add(facts, c.words(hot_water_on_top{}),
+        electricity ? c.words(hot_water_on_top_text{.electricity = kilowatt_hours(*electricity)}) : c.words(hot_water_on_top_unknown{}));
 }
 
 void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
@@ -66,6 +80,7 @@ void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
     }
     const auto kilograms = [](double value) { return fixed(value, 0) + "\u00a0kg"; };
     if (plan.carbon) add(facts, c.words(carbon{}), with_band(c, *plan.carbon, kilograms));
+    add_hot_water(c, facts);
 }
 
 std::string alone(const Context& c, const SeasonPlan& plan) {
@@ -81,6 +96,25 @@ std::string least_output(const Context& c, const SeasonPlan& plan) {
                                      .heating = text(plan.season.heating_time, unit::hour, 0)});
 }
 
+std::string mixed_units(const Context& c, const job::HeatSource& source) {
+    std::vector<std::string> kinds;
+    const auto add_kind = [&](int number, const std::string& model, const std::string& name) {
+        kinds.push_back(c.words(units_of{.number = std::to_string(number), .name = plain(model.empty() ? name : model)}));
+    };
+    add_kind(source.number, source.model, source.name);
+    for (const auto& units : source.further) add_kind(units.number, units.model, units.name);
+    return c.words(units_mixed{.units = list_of(c.words, kinds)});
+}
+
+/// What of it is there, by the sheet on system water.
+std::string run_volume_found(const Context& c, Volume needed) {
+    const auto litres = [](Volume v) { return text(v, unit::litre, 0); };
+    const auto& open = c.job.system_water->always_open;
+    if (!open) return c.words(run_volume_there{.content = litres(c.plant.water->content)});
+    if (open->value >= needed) return c.words(run_volume_open{.open = litres(open->value)});
+    return c.words(run_volume_missing{.open = litres(open->value), .missing = litres(needed - open->value)});
+}
+
 void add_running(const Context& c, const SeasonPlan& plan, Facts& facts) {
     const auto& source = *c.job.heat_source;
     if (plan.largest_share > 0.0) {
@@ -90,7 +124,8 @@ void add_running(const Context& c, const SeasonPlan& plan, Facts& facts) {
                                    .smallest = text(plan.smallest_share, unit::percent, 0),
                                    .mild = text(plan.smallest_outdoor, unit::celsius, 1)}));
     }
-    if (source.number > 1) add(facts, c.words(units{}), c.words(units_text{.number = fixed(source.number, 0)}));
+    if (!source.further.empty()) add(facts, c.words(units{}), mixed_units(c, source));
+    else if (source.number > 1) add(facts, c.words(units{}), c.words(units_text{.number = fixed(source.number, 0)}));
     if (source.defrost_derating) {
         add(facts, c.words(defrost{}),
             c.words(defrost_text{.share = text(source.defrost_derating->value, unit::percent, 0),
@@ -102,7 +137,7 @@ void add_running(const Context& c, const SeasonPlan& plan, Facts& facts) {
         std::string said = c.words(run_volume_text{.volume = text(*plan.part_load->for_run, unit::litre, 0),
                                                    .run = text(source.least_run->value, unit::minute, 0),
                                                    .swing = text(source.allowed_swing->value, unit::kelvin, 1)});
-        if (c.plant.water) said += "; " + c.words(run_volume_there{.content = text(c.plant.water->content, unit::litre, 0)});
+        if (c.plant.water) said += "; " + run_volume_found(c, *plan.part_load->for_run);
         add(facts, c.words(run_volume{}), std::move(said));
     }
     if (const auto& cycle = plan.part_load->busiest) {
@@ -172,22 +207,25 @@ LineChart energy_chart(const Context& c, const SeasonPlan& plan) {
     return chart;
 }
 
-std::string electricity_cell(Energy electricity, double outside_share) {
-    return outside_share > 1e-9 ? std::string{"\u2013"} : figure(electricity, unit::kilowatt_hour, 0);
+/// A season of which a part is not known stands beside whole ones without figures, and says why.
+Row option_row(const Context& c, std::string flow, double outside, const std::optional<double>& performance, Energy electricity, int too_small) {
+    const bool whole = outside <= 1e-9;
+    const std::string dash = "\u2013";
+    if (!whole) flow = c.words(option_part{.flow = std::move(flow), .share = text(outside, unit::percent, 1)});
+    return row({std::move(flow), whole ? figure(performance, unit::number, 2) : dash, whole ? figure(electricity, unit::kilowatt_hour, 0) : dash,
+                fixed(too_small, 0)});
 }
 
 Table options_table(const Context& c, const SeasonPlan& plan) {
     Table table;
     table.caption = c.words(options_caption{});
     table.compact = true;
-    table.columns = {words_column(c.words(column_flow{})), figure_column(c.words(column_performance{}), ""),
+    table.columns = {words_column(c.words(column_flow{}), 1.6), figure_column(c.words(column_performance{}), ""),
                      figure_column(c.words(column_electricity{}), "kWh"), figure_column(c.words(column_too_small{}), "")};
-    table.rows.push_back(row({c.words(option_present{.flow = text(c.design.flow, unit::celsius, 1)}),
-                              figure(plan.season.whole_performance, unit::number, 2),
-                              electricity_cell(plan.electricity.value, plan.season.outside_share()), fixed(plan.taken_as_changed, 0)}));
+    table.rows.push_back(option_row(c, c.words(option_present{.flow = text(c.design.flow, unit::celsius, 1)}), plan.season.outside_share(),
+                                    plan.season.whole_performance, plan.electricity.value, plan.taken_as_changed));
     for (const auto& o : plan.options) {
-        table.rows.push_back(row({text(o.flow, unit::celsius, 1), figure(o.performance, unit::number, 2), electricity_cell(o.electricity, o.outside),
-                                  fixed(o.too_small, 0)}));
+        table.rows.push_back(option_row(c, text(o.flow, unit::celsius, 1), o.outside, o.performance, o.electricity, o.too_small));
     }
     table.note = c.words(options_note{});
     return table;

@@ -9,9 +9,13 @@
 
 namespace loopfolio::yaml {
 
+const std::string& Findings::name_of(Place place) const {
+    return place.file == 0 ? file : named_files.at(static_cast<std::size_t>(place.file) - 1);
+}
+
 void Findings::add(Diagnostic diagnostic) {
     if (full()) return;
-    diagnostic.file = file;
+    diagnostic.file = name_of(diagnostic.place);
     list.push_back(std::move(diagnostic));
 }
 

@@ -32,7 +32,7 @@ struct Stop {
 /// Collects the events of the YAML library into nodes of our own.
 class TreeBuilder final : public YAML::EventHandler {
 public:
-    TreeBuilder(const LineIndex& lines, const FileKind& kind) : lines_{lines}, kind_{kind} {}
+    TreeBuilder(const LineIndex& lines, const FileKind& kind, int number) : lines_{lines}, kind_{kind}, number_{number} {}
 
     std::optional<Node> root;
 
@@ -42,8 +42,10 @@ public:
     [[nodiscard]] const FileKind& kind() const { return kind_; }
 
     [[nodiscard]] Place place(const YAML::Mark& mark) const {
-        if (mark.line < 0 || mark.column < 0) return {};
-        return lines_.place(static_cast<std::size_t>(mark.line), static_cast<std::size_t>(mark.column));
+        if (mark.line < 0 || mark.column < 0) return {0, 0, number_};
+        Place out = lines_.place(static_cast<std::size_t>(mark.line), static_cast<std::size_t>(mark.column));
+        out.file = number_;
+        return out;
     }
 
     void OnDocumentStart(const YAML::Mark& mark) override {
@@ -156,6 +158,7 @@ private:
 
     const LineIndex& lines_;
     const FileKind& kind_;
+    int number_;
     std::vector<Open> open_;
     std::size_t nodes_ = 0;
     int documents_ = 0;
@@ -218,12 +221,11 @@ TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
             "check the punctuation of this line and of the line above"};
 }
 
-constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
 
-TextFault build(std::string_view text, const FileKind& kind, Node& root) {
+TextFault build(std::string_view text, const FileKind& kind, int number, Node& root) {
     if (auto fault = find_text_fault(text, longest_line_bytes)) return *fault;
     const LineIndex lines{text};
-    TreeBuilder builder{lines, kind};
+    TreeBuilder builder{lines, kind, number};
     std::istringstream in{std::string{text}};
     try {
         YAML::Parser parser{in};
@@ -246,11 +248,12 @@ TextFault build(std::string_view text, const FileKind& kind, Node& root) {
 
 }  // namespace
 
-ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind) {
+ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind, int number) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     ParsedTree out;
-    TextFault fault = build(text, kind, out.root);
+    TextFault fault = build(text, kind, number, out.root);
     out.ok = fault.rule.empty();
+    fault.place.file = number;
     out.fault = {Severity::error, std::string{file}, fault.place, "", "", fault.rule, fault.hint};
     return out;
 }

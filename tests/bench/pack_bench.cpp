@@ -109,7 +109,7 @@ int main(int argc, char** argv) {
     fmt::print("{}: {} rooms, {} emitters, {} sections, {} pages\n", file, d.job.rooms.size(), d.job.emitters.size(),
                d.job.sections.size(), pages.pages.size());
     fmt::print("{:<34} {:>10} {:>10} {:>10}\n", "", "minimum", "median", "maximum");
-    time_it("read", [&] { (void)job::read_job(text, file); });
+    time_it("read", [&] { (void)job::read_job(text, file, nullptr, app::reader_beside(file)); });
     time_it("design", [&] { (void)design::design(d.job); });
     time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
     time_it("operate", [&] { (void)design::operate(d.job, d.design); });

@@ -6,6 +6,7 @@
 #include "support/verification.hpp"
 
 #include <cmath>
+#include <tuple>
 
 using namespace loopfolio;
 using namespace loopfolio::tests;
@@ -136,6 +137,31 @@ TEST_CASE("hot water of four persons, by hand") {
     CHECK(*h.load_with_hot_water > 6.0 * unit::kilowatt);
     CHECK_FALSE(h.hot_cycle);
     CHECK(p.trace.find(design::Subject::plant, "hot_water") != nullptr);
+}
+
+TEST_CASE("a year of hot water at the weather of the season, by hand") {
+    auto job = with_hot_water(3000.0, 60.0);
+    for (const auto& [outdoor, flow, ratio] : {std::tuple{-10.0, 35.0, 3.0}, {-10.0, 60.0, 2.0}, {10.0, 35.0, 4.0}, {10.0, 60.0, 3.0}}) {
+        job.heat_source->performance.push_back({unit::celsius(outdoor), unit::celsius(flow), 8.0 * unit::kilowatt, ratio, {}, {}});
+    }
+    CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);   // no season, no weather
+    job.season.emplace();
+    job.season->bins = {{unit::celsius(-5.0), unit::hour(1000.0)}, {unit::celsius(7.0), unit::hour(2000.0)}};
+    const auto p = planned(job);
+    const auto& h = *p.plant.hot_water;
+    CHECK(h.heat_a_year.si() == Approx(365.0 * (h.drawn + *h.standing_loss).si()));
+    // Ratios at 60 °C flow 2.25 and 2.85; the 5,760 hours that no bin has at 7 °C.
+    const double mean = (1000.0 / 2.25 + 7760.0 / 2.85) / 8760.0;
+    REQUIRE(h.electricity_a_year);
+    verify({"electricity of a year's hot water", "hours over ratios, by hand", Certainty::computed, "kWh"},
+           mean * h.heat_a_year.in(unit::kilowatt_hour), h.electricity_a_year->in(unit::kilowatt_hour), 1e-6);
+    auto cycles = job;
+    cycles.hot_water->immersion = measured(3.0 * unit::kilowatt);
+    cycles.hot_water->hot_cycles_a_year = measured(52.0);
+    const auto hot = *planned(cycles).plant.hot_water;
+    CHECK((*hot.electricity_a_year - *h.electricity_a_year).si() == Approx(hot.hot_cycle->electricity_a_year.si()));
+    job.season->bins.front().outdoor = unit::celsius(-11.0);   // colder than the table
+    CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);
 }
 
 TEST_CASE("a small coil takes longer, and one too cold never gets there") {

@@ -281,3 +281,47 @@ TEST_CASE("the derivation is written by the calculation") {
     CHECK(found->steps.size() >= 8);
     CHECK(found->steps.front().source == "en-14825");
 }
+
+TEST_CASE("a further unit with the same table is one more of the same kind") {
+    auto pair = house({.load = 12000.0});
+    pair.heat_source->number = 2;
+    auto further = house({.load = 12000.0});
+    further.heat_source->further.push_back({"second", "", further.heat_source->performance, "", {}, 1, {}});
+    const auto a = planned(pair).season, b = planned(further).season;
+    CHECK(a.source_electricity.si() == Approx(b.source_electricity.si()));
+    CHECK(a.source_heat.si() == Approx(b.source_heat.si()));
+    CHECK(a.cycling_time == b.cycling_time);
+}
+
+TEST_CASE("units of different kinds: the largest alone in mild weather, both in the cold") {
+    auto alone = house(), both = house({.load = 9000.0});
+    const auto scaled = [](std::vector<job::PerformancePoint> points, double capacity, double ratio) {
+        for (auto& p : points) {
+            *p.capacity = capacity * *p.capacity;
+            if (p.least) *p.least = capacity * *p.least;
+            p.performance *= ratio;
+        }
+        return points;
+    };
+    both.heat_source->further.push_back({"smaller", "", scaled(both.heat_source->performance, 0.5, 0.8), "", {}, 1, {}});
+    const auto one = planned(alone).season, two = planned(both).season;
+    bool mild = false, cold = false;
+    for (std::size_t i = 0; i < one.bins.size(); ++i) {
+        const auto& x = one.bins[i];
+        const auto& y = two.bins[i];
+        if (!x.reached || !y.reached || x.time <= Duration{} || x.load <= Power{}) continue;
+        // By hand: the load's share is the same in both houses, so the water is too; capacity of two is half as much again.
+        const double capacity = x.load.si() / x.load_ratio;
+        CHECK(y.load.si() / y.load_ratio == Approx(1.5 * capacity));
+        if (y.cycles) continue;
+        if (y.load.si() <= capacity) {
+            mild = true;
+            if (!x.cycles) CHECK(y.performance == Approx(x.performance));
+        } else {
+            cold = true;
+            CHECK(y.performance == Approx(x.performance * 1.5 / (1.0 + 0.5 / 0.8)));
+        }
+    }
+    CHECK(mild);
+    CHECK(cold);
+}

@@ -47,7 +47,7 @@ const pdf::Fonts& fonts(const std::string& look) { return style_of(look).fonts; 
 
 std::variant<WholePack, Diagnostics> pack_of(std::string_view text, const std::string& look) {
     const app::PackStyle& style = style_of(look);
-    const auto designed = app::design_job(text, "job.yaml", style.fonts);
+    const auto designed = app::design_job(text, LOOPFOLIO_SOURCE_DIR "/examples/job.yaml", style.fonts);
     if (const auto* refused = std::get_if<Diagnostics>(&designed)) return *refused;
     WholePack made;
     made.pages = layout::lay_out(report_of(std::get<app::Designed>(designed), style.look), style.fonts);

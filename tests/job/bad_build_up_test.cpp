@@ -72,6 +72,40 @@ TEST_CASE("layers that no wall is made of") {
     });
 }
 
+TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
+    check_elements({
+        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+         "{material: mortar, share_percent: 100}}]}",
+         "16:135: error: rooms[0].elements[0].layers[0].bridge.share_percent = 100: leaves nothing of the layer (room "
+         "living)\n"
+         "    hint: describe what fills it as the layer\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+         "{material: mortar, share_percent: 41}}]}",
+         "16:135: warning: rooms[0].elements[0].layers[0].bridge.share_percent = 41: is odd: studs, joists and mortar "
+         "seldom take more than 40% of a layer (room living)\n"
+         "    hint: check that it is the share of the second material\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+         "{material: mortar, share_percent: 40}}]}", ""},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, air_gap_level: 3}]}",
+         "16:99: error: rooms[0].elements[0].layers[0].air_gap_level = 3: must lie between 0 and 2 (room living)\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{air_mm: 50, air_gap_level: 1}]}",
+         "16:78: error: rooms[0].elements[0].layers[0].air_gap_level = 1: is not read of an air layer (room living)\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{air_mm: 50, fasteners: {material: steel, section_mm2: 12.5, "
+         "number_per_m2: 2.5}}]}",
+         "16:74: error: rooms[0].elements[0].layers[0].fasteners: need a solid layer that they go through (room living)\n"
+         "    hint: ties across an empty cavity are not counted: leave them out\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: timber, "
+         "section_mm2: 12.5, number_per_m2: 2.5}}]}",
+         "16:106: error: rooms[0].elements[0].layers[0].fasteners.material = timber: lets less than 1 W/(m·K) through: "
+         "the standard counts no such fasteners (room living)\n"
+         "    hint: leave `fasteners` out\n"},
+        {"", "{kind: floor, area_m2: 8, beyond: ground, u_value_w_per_m2k: 0.5, ground: clay}",
+         "16:90: error: rooms[0].elements[0].ground = clay: is read only with `perimeter_m` (room living)\n"},
+        {"", "{kind: floor, area_m2: 8, beyond: ground, perimeter_m: 9, insulation_m2k_per_w: 0, ground: peat}",
+         "16:107: error: rooms[0].elements[0].ground = peat: must be `clay`, `sand` or `rock` (room living)\n"},
+    });
+}
+
 TEST_CASE("slabs and unheated spaces that are not whole") {
     check_elements({
         {"", "{kind: floor, area_m2: 18, beyond: ground, perimeter_m: 0, insulation_m2k_per_w: 0}",

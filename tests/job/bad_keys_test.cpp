@@ -104,8 +104,9 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "31:44: error: pipework.sections[0].pipe = cooper_28: is not the name of a pipe (section S1)\n"
          "    hint: did you mean `copper_28`?\n"},
         {"kind: panel_22", "kind: Panel 22",
-         "27:11: error: emitters[0].kind = Panel 22: must be `panel_10`, `panel_11`, `panel_21`, "
-         "`panel_22`, `panel_33`, `column`, `towel_rail`, `convector`, `fan_convector` or `underfloor` (emitter r1)\n"
+         "27:11: error: emitters[0].kind = Panel 22: must be `panel_10`, `panel_11`, `panel_20`, "
+         "`panel_21`, `panel_22`, `panel_33`, `column`, `towel_rail`, `convector`, `skirting`, `fan_radiator`, "
+         "`fan_convector` or `underfloor` (emitter r1)\n"
          "    hint: did you mean `panel_22`?\n"},
         {"loopfolio: 1", "loopfolio: 1\nplain_values: guessed",
          "2:15: error: plain_values = guessed: must be `measured`, `document` or `assumed`\n"},

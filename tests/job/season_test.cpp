@@ -67,11 +67,11 @@ TEST_CASE("what a season needs and does not get is said with its place and a way
     } rows[] = {
         {"season: {}\n",
          "42:9: error: season.climate: is missing: a season needs hours at each outdoor temperature\n"
-         "    hint: name one of `average`, `warmer` or `colder`, or give `bins`\n"},
+         "    hint: name one of `average`, `warmer` or `colder`, or give `bins` or a `climate_file`\n"},
         {"season: {climate: avrage}\n",
          "42:19: error: season.climate = avrage: must be `average`, `warmer` or `colder`\n    hint: did you mean `average`?\n"},
         {"season: {climate: average, bins: [{outdoor_c: 1, hours: 10}]}\n",
-         "42:34: error: season.bins: say the same as `climate`\n    hint: keep one of the two\n"},
+         "42:34: error: season.bins: says the same as `climate`\n    hint: keep one of them\n"},
         {"season: {bins: [{outdoor_c: 1, hours: 10}, {outdoor_c: 1, hours: 20}]}\n",
          "42:56: error: season.bins[1].outdoor_c = 1: stands twice\n    hint: add the hours up in one of the two\n"},
         {"season: {bins: [{outdoor_c: 1, hours: -10}]}\n",
@@ -141,4 +141,17 @@ TEST_CASE("slips in how the source runs are found") {
         INFO(row.lines);
         CHECK(told(job_with(row.lines)) == row.said);
     }
+}
+
+TEST_CASE("a price that no electricity has draws a warning, in currencies whose size is known") {
+    const auto priced = [](const std::string& price, const std::string& currency) {
+        return told(job_with("season: {climate: average, electricity_price_per_kwh: " + price + ", currency: " + currency + "}\n"));
+    };
+    const std::string where = "42:55: warning: season.electricity_price_per_kwh = ";
+    CHECK(priced("28", "GBP") == where + "28: is far from what a kilowatt-hour costs in GBP\n    hint: 28 pence or cents is 0.28\n");
+    CHECK(priced("0.001", "EUR") ==
+          where + "0.001: is far from what a kilowatt-hour costs in EUR\n    hint: a megawatt-hour is 1000 kilowatt-hours\n");
+    CHECK(priced("0", "GBP") == where + "0: is nothing\n    hint: leave it out where it is not known\n");
+    for (const auto* price : {"0.02", "0.27", "2"}) CHECK(priced(price, "£") == "");
+    CHECK(priced("2500", "VND") == "");
 }

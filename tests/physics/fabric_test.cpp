@@ -45,6 +45,21 @@ TEST_CASE("a solid floor on clay, all rows of Approved Document L1 (2002), table
     }
 }
 
+TEST_CASE("a floor on other ground, bare and insulated") {
+    // B' = 8 m; by the formula: dt = 0.3 + lambda (0.17 + Rf + 0.04).
+    Verification v{{"U-values of floors on clay, sand and rock", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}};
+    const auto on = [](double conductivity, double insulation) {
+        GroundFloor ground;
+        ground.ground = conductivity * unit::watt_per_metre_kelvin;
+        return ground_floor_u_value(100.0 * unit::square_metre, 25.0 * unit::metre, r(insulation), ground)->si();
+    };
+    v.check(0.435123, on(1.5, 0.0), 1e-6);
+    v.check(0.554049, on(2.0, 0.0), 1e-6);
+    v.check(0.864075, on(3.5, 0.0), 1e-6);
+    v.check(0.218490, on(2.0, 2.5), 1e-6);
+    v.check(0.260397, on(3.5, 2.5), 1e-6);
+}
+
 TEST_CASE("ISO 13370, single floors") {
     // The first is a detached house of a published example (P 33.8 m, A 58.89 m2), whose table row reads
     // 0.74 at a rounded ratio of 0.55.

@@ -150,11 +150,71 @@ TEST_CASE("limits meet without a bridge, with a bridge like the rest, and at sha
 TEST_CASE("a stated correction is added to the U-value alone") {
     auto wall = sample();
     const auto bare = transmittance(wall);
-    wall.correction = 0.02 * unit::watt_per_square_metre_kelvin;
+    wall.corrections = {0.015 * unit::watt_per_square_metre_kelvin, 0.005 * unit::watt_per_square_metre_kelvin};
+    CHECK(correction_share(*bare) == 0.0);
+    CHECK(correction_share(*transmittance(wall)) == Approx(0.02 / (1.0 / bare->total.si())).epsilon(1e-12));
     CHECK((transmittance(wall)->u_value - bare->u_value).si() == Approx(0.02).epsilon(1e-12));
     CHECK(transmittance(wall)->total == bare->total);
     std::ranges::reverse(wall.layers);   // which way round is all the same
     CHECK(transmittance(wall)->u_value.si() == Approx(bare->u_value.si() + 0.02).epsilon(1e-12));
+}
+
+TEST_CASE("air gaps in insulation") {
+    // The guidance works its cavity wall with R1 and RT as bridged, as the edition of 1996 did.
+    verify({"ISO 6946 correction for air gaps, level 1", "Approved Document L1 (2002), Appendix B", Certainty::memory,
+            "W/m²K"}, 0.003, gap_correction(1, r(1.822), r(3.182))->si(), 0.0005);
+    Verification v{{"ISO 6946 correction for air gaps", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed,
+                    "W/m²K"}};
+    v.check(0.0, gap_correction(0, r(2.5), r(3.0))->si(), 1e-12);
+    v.check(0.0069444, gap_correction(1, r(2.5), r(3.0))->si(), 1e-6);
+    v.check(0.0277778, gap_correction(2, r(2.5), r(3.0))->si(), 1e-6);
+    CHECK(gap_correction(2, r(3.0), r(3.0))->si() == Approx(0.04));
+    for (const int level : {-1, 3}) CHECK_FALSE(gap_correction(level, r(1.0), r(2.0)));
+    for (const double bad : {0.0, -1.0, 2.1, nan_value}) CHECK_FALSE(gap_correction(1, r(bad), r(2.0)));
+    CHECK_FALSE(gap_correction(1, r(1.0), r(nan_value)));
+}
+
+TEST_CASE("fasteners through insulation") {
+    const auto ties = [](double conductivity, double mm2, double number, double d0, double d1) {
+        return Fasteners{conductivity * unit::watt_per_metre_kelvin, mm2 * unit::square_millimetre, number,
+                         d0 * unit::millimetre, d1 * unit::millimetre};
+    };
+    Verification v{{"ISO 6946 correction for fasteners", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed,
+                    "W/m²K"}};
+    // 0.8 x 17 x 12.5e-6 x 2.5 / 0.1 x (2.5/3)^2; 0.8 x 50 x 28.3e-6 x 4 / 0.12 x (3.2/3.6)^2, half of it at half depth.
+    v.check(0.00295139, fastener_correction(ties(17, 12.5, 2.5, 100, 100), r(2.5), r(3.0))->si(), 1e-8);
+    v.check(0.0298140, fastener_correction(ties(50, 28.3, 4, 120, 120), r(3.2), r(3.6))->si(), 1e-6);
+    v.check(0.0149070, fastener_correction(ties(50, 28.3, 4, 120, 60), r(3.2), r(3.6))->si(), 1e-6);
+    CHECK(fastener_correction(ties(50, 28.3, 4, 120, 200), r(3.2), r(3.6)) ==
+          fastener_correction(ties(50, 28.3, 4, 120, 120), r(3.2), r(3.6)));
+    for (const double bad : {0.0, -1.0, nan_value}) {
+        CHECK_FALSE(fastener_correction(ties(bad, 12, 2, 100, 100), r(2.0), r(3.0)));
+        CHECK_FALSE(fastener_correction(ties(17, bad, 2, 100, 100), r(2.0), r(3.0)));
+        CHECK_FALSE(fastener_correction(ties(17, 12, bad, 100, 100), r(2.0), r(3.0)));
+        CHECK_FALSE(fastener_correction(ties(17, 12, 2, bad, 100), r(2.0), r(3.0)));
+        CHECK_FALSE(fastener_correction(ties(17, 12, 2, 100, bad), r(2.0), r(3.0)));
+        CHECK_FALSE(fastener_correction(ties(17, 12, 2, 100, 100), r(bad), r(3.0)));
+    }
+    CHECK_FALSE(fastener_correction(ties(0.99, 12, 2, 100, 100), r(2.0), r(3.0)));
+    CHECK_FALSE(fastener_correction(ties(17, 12, 2, 100, 100), r(3.1), r(3.0)));
+}
+
+TEST_CASE("the correction for fasteners is 0.8 of what the lower limit gains by as thin a bridge") {
+    // Every plane at one temperature: dU = n A (lambda_f - lambda) / d (R1 / RT)^2 for a share that goes to nothing.
+    const double thickness = 100.0, insulation = 0.04, metal = 17.0;
+    Construction wall{r(0.13), {plain_layer(0.2), {solid(thickness, insulation), {}}}, r(0.04), {}};
+    const double share = 1e-7;
+    const auto bare = transmittance(wall);
+    const auto whole = unbridged_total(wall);
+    CHECK(whole.si() == Approx(2.87).epsilon(1e-12));
+    wall.layers[1].bridge = Bridge{solid(thickness, metal), share};
+    CHECK(unbridged_total(wall) == whole);
+    const double gained = 1.0 / transmittance(wall)->lower.si() - 1.0 / bare->lower.si();
+    const Fasteners ties{metal * unit::watt_per_metre_kelvin, Area::from_si(share), 1.0, thickness * unit::millimetre,
+                         thickness * unit::millimetre};
+    verify({"ISO 6946 correction for fasteners against the lower limit of the layers", "ISO 6946, two ways of it",
+            Certainty::computed, ""}, 0.8 * metal / (metal - insulation),
+           fastener_correction(ties, wall.layers[1].resistance, whole)->si() / gained, 1e-4);
 }
 
 TEST_CASE("what is no construction is refused") {
@@ -183,8 +243,11 @@ TEST_CASE("what is no construction is refused") {
             CHECK_FALSE(transmittance(wall));
         }
         auto wall = sample();
-        wall.correction = UValue::from_si(bad);
-        CHECK_FALSE(transmittance(wall));
+        for (auto part : {&Corrections::gaps, &Corrections::fasteners}) {
+            auto corrected = sample();
+            corrected.corrections.*part = UValue::from_si(bad);
+            CHECK_FALSE(transmittance(corrected));
+        }
         CHECK_FALSE(with_added_resistance(UValue::from_si(1.0), r(bad)));
     }
     auto wall = sample();

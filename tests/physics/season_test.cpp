@@ -116,6 +116,17 @@ TEST_CASE("equivalent hours at full load are the published ones") {
     }
 }
 
+// Guidance on degree days in the United Kingdom, read in a copy: 7.5 °C for 48 hours under a base of 15.5 °C is 16 of them. The hours at full load of
+// the reference climates over 24, times the span from base to design outdoor temperature, are their degree days.
+TEST_CASE("degree days") {
+    Verification v{{"degree days", "UK guidance as read; EN 14825 hours at full load", Certainty::read, "K·d"}};
+    v.check(16.0, degree_days(std::vector<OutdoorBin>{{c(7.5), 48.0 * unit::hour}, {c(17), 5.0 * unit::hour}}, c(15.5)), 1e-9);
+    struct Row { std::string climate; double design, hours; };
+    for (const auto& r : {Row{"average", -10, 2066}, {"warmer", 2, 1336}, {"colder", -22, 2465}}) {
+        v.check(r.hours * (16.0 - r.design) / 24.0, degree_days(bins_of(r.climate), c(16)), 1.0);
+    }
+}
+
 TEST_CASE("whole seasons, against the same method written in numpy") {
     const auto csv = tests::read_csv("season.csv");
     REQUIRE(csv.rows.size() == 6);

@@ -164,6 +164,28 @@ TEST_CASE("a floor gives less with wider pipes, thicker cover, poorer screed, mo
     }
 }
 
+TEST_CASE("the warmest spot is where the limit curves say it is") {
+    // The curves turned round: the excess whose limit is this flux, found by halving.
+    for (const double flux : {20.0, 60.0, 90.0}) {
+        double low = 0.01, high = 20.0;
+        for (int i = 0; i < 60; ++i) {
+            const double middle = 0.5 * (low + high);
+            (floor_limit(usual(), tables(), k(middle))->flux.si() < flux ? low : high) = middle;
+        }
+        for (const double stated : {9.0, 15.0}) {
+            const auto spot = warmest_excess(*floor_limit(usual(), tables(), k(stated)), k(stated), q(flux));
+            REQUIRE(spot);
+            CHECK(spot->si() == Approx(low).epsilon(1e-9));
+        }
+        CHECK(low >= floor_excess(q(flux))->si() - 1e-9);   // no cooler than the mean
+    }
+    const auto limit = floor_limit(usual(), tables(), k(9));
+    CHECK(warmest_excess(*limit, k(9), limit->flux)->si() == Approx(9.0));
+    CHECK(warmest_excess(*limit, k(9), q(0))->si() == 0.0);
+    CHECK_FALSE(warmest_excess(*limit, k(9), q(-1)));
+    CHECK_FALSE(warmest_excess(*limit, k(0), q(50)));
+}
+
 TEST_CASE("heat down, water and length of a loop") {
     // By hand: the plane of the pipes at room + q Ro; from there (room + q Ro - below) / Ru.
     const auto up = resistance_upward(usual());

@@ -47,8 +47,8 @@ TEST_CASE("the record reads back and ends in a newline") {
     const Json json = Json::parse(text);
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
-    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "operation", "plant", "flags",
-                                           "register", "derivations"});
+    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "sizes", "operation", "plant",
+                                           "flags", "register", "derivations"});
     CHECK(json["origin"]["job_sha256"] == origin.job_sha256);
     CHECK(text.find("NaN") == std::string::npos);
 }

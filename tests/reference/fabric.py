@@ -9,11 +9,11 @@ bridged_wall.csv      a wall with studs: conduction in two dimensions by finite 
 floor_outputs.csv     EN 1264 type A: factors by scipy's RegularGridInterpolator, flow temperature and limit
                       by brentq; from floor_factors.csv and floor_limits.csv, which have to be there
 floor_conduction.csv  a heated floor without EN 1264: conduction in two dimensions round the pipe
+floor_basic_characteristic.csv, ground_floor.csv   the formulas of EN 1264-2 and ISO 13370 in double precision
 
 Needs: numpy, scipy.
 """
 import itertools
-import os
 import sys
 from importlib.metadata import version
 
@@ -23,20 +23,7 @@ from scipy.optimize import brentq
 from scipy.sparse import coo_matrix
 from scipy.sparse.linalg import spsolve
 
-
-def write(directory, name, remarks, head, rows):
-    with open(os.path.join(directory, name), "w", encoding="ascii") as out:
-        for line in ["computed by tests/reference/fabric.py:", *remarks]:
-            out.write(f"# {line}\n")
-        out.write(",".join(head) + "\n")
-        for row in rows:
-            out.write(",".join(x if isinstance(x, str) else f"{x:.12g}" for x in row) + "\n")
-
-
-def read(directory, name):
-    with open(os.path.join(directory, name), encoding="ascii") as file:
-        lines = [line.strip().split(",") for line in file if not line.startswith("#")]
-    return [dict(zip(lines[0], line)) for line in lines[1:]]
+from reference_table import read, write
 
 
 def combined(surfaces, layers):
@@ -61,7 +48,7 @@ def layered(directory):
         upper, lower = combined(inside + outside, layers)
         text = ";".join(f"{r:g}/{b:g}/{f:g}" for r, b, f in layers)
         rows.append((text, inside, outside, upper, lower, 2.0 / (upper + lower)))
-    write(directory, "layered.csv", ["layers: resistance/bridge resistance/share, 0 for none"],
+    write(directory, __file__, "layered.csv", ["layers: resistance/bridge resistance/share, 0 for none"],
           ("layers", "inside", "outside", "upper", "lower", "u_value"), rows)
 
 
@@ -122,7 +109,7 @@ def bridged_wall(directory):
         u = flux["bottom"].sum() / half_pitch
         upper, lower = combined(0.17, layers)
         rows.append((half_pitch, half_stud, depth, insulation, timber, upper, lower, u))
-    write(directory, "bridged_wall.csv",
+    write(directory, __file__, "bridged_wall.csv",
           [f"scipy {version('scipy')} spsolve, 1 mm by 0.5 mm; brick 102 mm 0.77, plasterboard 12.5 mm 0.25"],
           ("half_pitch_m", "half_stud_m", "depth_m", "insulation", "stud", "upper", "lower", "u_value"), rows)
 
@@ -172,7 +159,7 @@ def floor_outputs(directory):
         water = brentq(lambda d: scale * b * (d / scale) ** n - transfer * d, 1e-6, 1e3, xtol=1e-12)
         rows.append((pitch, cover, screed, covering, outside, wall, pipe, transfer, wanted, drop, flow,
                      surface, min(transfer * water, 8.92 * surface ** 1.1)))
-    write(directory, "floor_outputs.csv",
+    write(directory, __file__, "floor_outputs.csv",
           [f"numpy {version('numpy')} and scipy {version('scipy')}, room 20 C"],
           ("pitch_mm", "cover_mm", "screed", "covering", "outside_mm", "wall_mm", "pipe", "transfer",
            "wanted", "drop_k", "flow_c", "surface_k", "limit_flux"), rows)
@@ -196,12 +183,34 @@ def floor_conduction(directory):
         water = 1.0 + total * np.log(outside / (outside - 0.004)) / (2 * np.pi * 0.35)
         mean = flux["top"].sum() / (pitch / 2)
         rows.append((pitch, cover, screed, covering, outside, mean / water, mean * step / flux["top"].max()))
-    write(directory, "floor_conduction.csv",
+    write(directory, __file__, "floor_conduction.csv",
           [f"scipy {version('scipy')} spsolve, 0.5 mm; surface 10.8 W/(m2 K); pipe wall 2 mm, 0.35 W/(m K);",
            "evenness: mean over highest excess of the surface"],
           ("pitch_m", "cover_m", "screed", "covering", "outside_m", "transfer", "evenness"), rows)
 
 
+def floor_basic(directory):
+    write(directory, __file__, "floor_basic_characteristic.csv",
+          ["BS EN 1264-2, basic characteristic q = 8.92 dT^1.1; 9 K for 100 and 15 K for 175 W/m2 are printed"],
+          ("excess_k", "flux_w_per_m2"), [(k, 8.92 * k ** 1.1) for k in (*range(1, 11), 12, 15)], digits=16)
+
+
+def ground_floor(directory):
+    """The slab of ISO 13370 without insulation, beside what is published for P/A = 0.05, 0.10 and so on."""
+    published = (0.13, 0.22, 0.30, 0.37, 0.44, 0.49, 0.55, 0.60, 0.65, 0.70,
+                 0.74, 0.78, 0.82, 0.86, 0.89, 0.93, 0.96, 0.99, 1.02, 1.05)
+    ground, wall, surfaces = 1.5, 0.3, 0.17 + 0.04
+    rows = []
+    for i, value in enumerate(published, 1):
+        of_plan, thickness = 2.0 / (i / 20.0), wall + ground * surfaces
+        u = 2.0 * ground / (np.pi * of_plan + thickness) * np.log(np.pi * of_plan / thickness + 1.0)
+        rows.append((i / 20.0, value, u))
+    write(directory, __file__, "ground_floor.csv",
+          ["published: Approved Document L1 (2002), table C1, solid floor on clay without insulation, from memory;",
+           "computed: BS EN ISO 13370, wall of 0.3 m, ground 1.5 W/(m K), Rsi 0.17, Rse 0.04 m2 K/W"],
+          ("p_over_a", "published", "computed"), rows, digits=16)
+
+
 if __name__ == "__main__":
-    for make in (layered, bridged_wall, floor_outputs, floor_conduction):
+    for make in (layered, bridged_wall, floor_outputs, floor_conduction, floor_basic, ground_floor):
         make(sys.argv[1])

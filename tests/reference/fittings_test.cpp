@@ -114,10 +114,17 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
     }
     Verification exponents{
         {"exponents of radiators", "a trade encyclopaedia, 1.3 give or take 0.1", Known::read, ""}};
-    for (const auto* name : {"panel_10", "panel_11", "panel_21", "panel_22", "panel_33", "column"}) {
+    for (const auto* name : {"panel_10", "panel_11", "panel_20", "panel_21", "panel_22", "panel_33", "column"}) {
         CAPTURE(name);
         exponents.check(1.3, find_emitter_kind(name)->exponent, 0.1);
     }
+    Verification handbook{{"exponents of skirting and convectors",
+                           "ASHRAE Handbook HVAC Systems and Equipment, hydronic heat-distributing units", Known::memory, ""}};
+    handbook.check(1.31, find_emitter_kind("skirting")->exponent, 0.005);
+    handbook.check(1.42, find_emitter_kind("convector")->exponent, 0.03);
+    // Fans take over from the warm air that rises by itself: the exponent lies between theirs and a radiator's.
+    CHECK(find_emitter_kind("fan_radiator")->exponent > find_emitter_kind("fan_convector")->exponent);
+    CHECK(find_emitter_kind("fan_radiator")->exponent_high <= find_emitter_kind("panel_22")->exponent);
     Verification zetas{{"loss factors of panel and column radiators",
                         "Faber and Kell, 9th ed. 2002, table 9.1", Known::read, ""}};
     zetas.check(2.5, find_emitter_kind("panel_22")->zeta, 1e-12);

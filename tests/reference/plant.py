@@ -13,7 +13,6 @@ season.csv             a heating season, bin by bin in numpy, from season_source
 
 Needs: numpy, scipy, iapws, CoolProp.
 """
-import os
 import sys
 from importlib.metadata import version
 
@@ -24,16 +23,9 @@ from scipy.integrate import solve_bvp, solve_ivp
 from scipy.interpolate import RegularGridInterpolator
 from scipy.optimize import brentq
 
+from reference_table import read, write
+
 MPA = 0.2  # absolute pressure of the water
-
-
-def write(directory, name, remarks, head, rows):
-    with open(os.path.join(directory, name), "w", encoding="ascii") as out:
-        for line in ["computed by tests/reference/plant.py:", *remarks]:
-            out.write(f"# {line}\n")
-        out.write(",".join(head) + "\n")
-        for row in rows:
-            out.write(",".join(x if isinstance(x, str) else f"{x:.12g}" for x in row) + "\n")
 
 
 def water(celsius):
@@ -52,7 +44,7 @@ def expansion(directory):
                 cold, hot = (PropsSI("D", "T", t + 273.15, "P", MPA * 1e6, f"INCOMP::{short}[{x}]")
                              for t in (10, highest))
                 rows.append((fluid, x, 10, highest, 100.0 * (cold / hot - 1.0)))
-    write(directory, "expansion.csv",
+    write(directory, __file__, "expansion.csv",
           [f"water by IAPWS-95 at {MPA} MPa, iapws {version('iapws')};",
            f"propylene and ethylene glycol by mass, CoolProp {version('CoolProp')}, INCOMP::MPG and MEG"],
           ("fluid", "mass_fraction", "fill_c", "highest_c", "expansion_pct"), rows)
@@ -79,7 +71,7 @@ def compensated(directory):
         for n in (1.0, 1.1, 1.3, 1.45):
             for share in (0.05, 0.2, 0.35, 0.5385, 0.8, 1.0, 1.15):
                 rows.append((flow, back, room, n, share, flow_at(flow, back, room, n, share)))
-    write(directory, "compensated_flow.csv", [f"scipy {version('scipy')} brentq, to 1e-13 K"],
+    write(directory, __file__, "compensated_flow.csv", [f"scipy {version('scipy')} brentq, to 1e-13 K"],
           ("flow_c", "return_c", "room_c", "exponent", "share", "answer_c"), rows)
 
 
@@ -105,7 +97,7 @@ def exchangers(directory):
     for ua, hot in ((200, 800), (600, 800), (1500, 1200), (4000, 900)):
         for cold in (0, 300, 900, 1200):
             rows.append((ua, hot, cold, transfer(float(ua), float(hot), float(cold))))
-    write(directory, "exchanger_transfer.csv",
+    write(directory, __file__, "exchanger_transfer.csv",
           [f"scipy {version('scipy')} solve_bvp along the exchanger; store flow 0: a coil in a mixed store"],
           ("ua_w_per_k", "source_w_per_k", "store_w_per_k", "transfer_w_per_k"), rows)
 
@@ -140,7 +132,7 @@ def reheat(directory):
         fixed = reheat_time(volume, start, end, flow, capacity, k, lambda _: mean)
         real = reheat_time(volume, start, end, flow, capacity, k, of_water)
         rows.append((volume * 1e3, start, end, flow, capacity, k, fixed, real))
-    write(directory, "reheat.csv",
+    write(directory, __file__, "reheat.csv",
           [f"scipy {version('scipy')} solve_ivp, water by iapws {version('iapws')};",
            "fixed_s with the store's heat capacity at the mean temperature, real_s with that at each moment"],
           ("volume_l", "from_c", "to_c", "flow_c", "capacity_w", "transfer_w_per_k", "fixed_s", "real_s"),
@@ -192,13 +184,11 @@ def season_case(bins, case):
 
 def seasons(directory):
     capacity, performance = source_grid()
-    write(directory, "season_source.csv", ["an invented heat source for season.csv"],
+    write(directory, __file__, "season_source.csv", ["an invented heat source for season.csv"],
           ("outdoor_c", "flow_c", "capacity_w", "performance"),
           [(t, f, capacity[i, j], performance[i, j])
            for i, t in enumerate(OUTDOOR) for j, f in enumerate(FLOW)])
-    with open(os.path.join(directory, "en14825_bin_hours.csv"), encoding="ascii") as file:
-        lines = [line.strip().split(",") for line in file if not line.startswith("#")]
-    hours = np.array(lines[1:], dtype=float)
+    climates = read(directory, "en14825_bin_hours.csv")
     # as the columns named below
     cases = [("average", 6000, -10, 16, 45, 40, 21, 1.3, 0.3, 0.9, -1),
              ("average", 9000, -10, 16, 55, 47, 21, 1.3, 1.0, 0.9, -1),
@@ -208,12 +198,12 @@ def seasons(directory):
              ("average", 6000, -10, 16, 60, 50, 21, 1.3, 0.0, 0.9, -1)]
     rows = []
     for case in cases:
-        bins = hours[:, (0, lines[0].index(case[0]))]
-        values, names = season_case(bins[bins[:, 1] > 0.0], case)
+        bins = [(float(row["outdoor_c"]), float(row[case[0]])) for row in climates]
+        values, names = season_case(bins, case)
         rows.append((*case, *values))
     head = ("climate design_w design_outdoor_c base_c flow_c return_c room_c exponent "
             "least_share cc backup_w").split()
-    write(directory, "season.csv",
+    write(directory, __file__, "season.csv",
           [f"numpy {version('numpy')} and scipy {version('scipy')}; flow not under 35 C; energies in kWh;",
            "backup_w -1: as much as is missing"], (*head, *names), rows)
 

@@ -66,8 +66,31 @@ TEST_CASE("the assessor reads what a U-value is made of, once for all elements t
     CHECK(line_with(all, {"Front bedroom: Front wall", "Front bedroom: Side wall"}) != "");
     CHECK(line_with(all, {"Mineral wool, board or batt | 100.0 | 0.038 | 2.632 | Softwood, 12.0%"}) != "");
     CHECK(line_with(all, {"U = 0.4", "R between", "off"}) != "");
-    CHECK(line_with(all, {"Front bedroom: Floor | 14.00 | 7.60 | 3.68 | 0.00 | 0.7"}) != "");
+    CHECK(line_with(all, {"Front bedroom: Floor | 14.00 | 7.60 | 3.68 | 0.00 | 1.5 | 0.7"}) != "");
     CHECK(line_with(all, {"Front bedroom | 0.20 | 0.40 | 70 | 0.32"}) != "");
+}
+
+TEST_CASE("gaps, fasteners and what is added for them are read with the layers") {
+    CHECK(line_with(lines(assessor), {"No air gaps in insulation and no fasteners"}) != "");
+    auto job = job_in_depth();
+    auto& insulation = job.rooms[3].elements[0].layers[1];
+    insulation.air_gap_level = 2;
+    insulation.fasteners = job::Fasteners{"steel_stainless", {}, measured(12.5 * unit::square_millimetre), measured(2.5), {}};
+    const auto made = composed(designed(job));
+    const auto all = lines_of(made.parts.at(assessor), true);
+    CHECK(line_with(all, {"Softwood, 12.0%; air gaps, level 2; 2.5 fasteners/m² of 12.5\u00a0mm², Stainless steel"}) != "");
+    CHECK(line_with(all, {"ΔU = 0.0", "W/(m²·K)", "%"}) != "");
+    CHECK(line_with(all, {"ΔU is added for air gaps"}) != "");
+    CHECK(line_with(all, {"Air gaps and fasteners", "ΔU″", "not between metal sheets"}) != "");
+}
+
+TEST_CASE("the warmest spot of a heated floor stands beside its limit, and the mean beside both") {
+    const auto& f = *designed(job_in_depth()).design.emitters[0].floor;
+    REQUIRE(f.warmest);
+    CHECK(*f.warmest > f.surface);
+    CHECK((*f.warmest > f.surface_limit) == (f.flux > f.limit->flux));
+    const std::string line = line_with(lines(installer), {"R1 | Living room | 17.0 | 150"});
+    CHECK(has(line, fixed(f.surface.celsius(), 1) + " | " + fixed(f.warmest->celsius(), 1) + " | " + fixed(f.surface_limit.celsius(), 0)));
 }
 
 TEST_CASE("the sum of the rooms leads to what the heat source must make") {

@@ -109,3 +109,27 @@ TEST_CASE("a pack never takes the place of a designer") {
     CHECK(has(joined(lines_of(pack.parts[household], false)), "It never takes the place of one"));
     CHECK(has(joined(lines_of(pack.parts[installer], false)), "never replaces one"));
 }
+
+TEST_CASE("what is said of germs goes by whether the job states a hot cycle") {
+    const auto said = [](const job::Job& job, std::size_t part) {
+        std::string out;
+        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[part])) {
+            if (caution.title == "Germs in stored hot water") out += caution.text;
+        }
+        return out;
+    };
+    auto job = plain_job();
+    job.hot_water_store = true;
+    CHECK(has(said(job, household), "sets no times"));
+    CHECK_FALSE(has(said(job, household), "turn this off"));
+    CHECK(has(said(job, installer), "No hot cycle is stated"));
+    job.hot_water = job::HotWater{};
+    job.hot_water->persons = measured(3.0);
+    job.hot_water->store = measured(200.0 * unit::litre);
+    job.hot_water->source_flow = measured(Temperature::from_celsius(60.0));
+    job.hot_water->immersion = measured(3.0 * unit::kilowatt);
+    job.hot_water->hot_cycles_a_year = measured(52.0);
+    CHECK(has(said(job, household), "Do not turn this off"));
+    CHECK_FALSE(has(said(job, household), "sets no times"));
+    CHECK(has(said(job, installer), "hot cycle on the sheet"));
+}

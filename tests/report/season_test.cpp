@@ -136,3 +136,75 @@ TEST_CASE("a table that does not reach into the cold is flagged in every part") 
     CHECK(has(joined(running(pack.parts[household])), "the maker does not say how well the heat source works"));
     CHECK(has(joined(lines_of(pack.parts[assessor], true)), "of the season's heat lies outside the maker's table"));
 }
+
+TEST_CASE("a season of which a part is not known stands without figures beside whole ones, and is compared with none") {
+    const auto& sampled = designed(with_season(sample_job(), -2.0));
+    const auto pack = composed(sampled);
+    const auto* compared = table_named(pack.parts[installer], "The season with other flow temperatures on the design day");
+    REQUIRE(compared != nullptr);
+    for (const auto& row : compared->rows) {
+        CHECK(has(row.cells[0].text, "outside the maker's table"));
+        CHECK(row.cells[1].text == "\u2013");
+        CHECK(row.cells[2].text == "\u2013");
+    }
+    CHECK_FALSE(has(joined(running(pack.parts[household])), "Cooler water saves"));
+    const auto whole = composed(sample());
+    const auto& rows = table_named(whole.parts[installer], compared->caption)->rows;
+    const auto& options = sample().plant.season->options;
+    REQUIRE(rows.size() == options.size() + 1);
+    std::size_t figures = 0;
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        const bool all = options[i].outside <= 1e-9;
+        CHECK(has(rows[i + 1].cells[0].text, "outside") == !all);
+        CHECK((number_in(rows[i + 1], 2) > 0.0) == all);
+        figures += all ? 1 : 0;
+    }
+    CHECK(figures > 0);
+}
+
+TEST_CASE("hot water on top of the season has its figure, or is said to have none") {
+    auto job = with_season(sample_job());
+    CHECK(has(joined(running(composed(designed(job)).parts[household])), "**Hot water** comes on top. It is not in these figures."));
+    job.hot_water.emplace();
+    job.hot_water->persons = measured(3.0);
+    job.hot_water->store = measured(200.0 * unit::litre);
+    job.hot_water->coil = measured(2000.0 * unit::watt_per_kelvin);
+    job.hot_water->source_flow = measured(Temperature::from_celsius(58.0));
+    const auto& sampled = designed(job);
+    REQUIRE(sampled.plant.hot_water->electricity_a_year);
+    const double units = sampled.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
+    const auto pack = composed(sampled);
+    CHECK(has(joined(running(pack.parts[household])), "of electricity a year. That costs about GBP"));
+    CHECK(has(fact(pack.parts[installer], "Hot water, on top"), text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
+    const auto year = fact(pack.parts[installer], "Over a year");
+    CHECK(has(year, text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
+    CHECK(has(year, "GBP\u00a0" + fixed(0.3 * units, 0)));
+    job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));   // hotter than the table
+    const auto beyond = composed(designed(job));
+    CHECK(has(fact(beyond.parts[installer], "Over a year"), "the maker's table does not reach"));
+    CHECK(has(joined(running(beyond.parts[household])), "It is not in these figures"));
+}
+
+TEST_CASE("water that is always open and water for the shortest run are set against each other on both sheets") {
+    auto job = with_season(sample_job());
+    job.heat_source->least_run = measured(30.0 * unit::minute);
+    job.system_water.emplace();
+    job.system_water->height = measured(5.0 * unit::metre);
+    job.system_water->safety_valve = measured(3.0 * unit::bar);
+    job.system_water->least_volume = measured(20.0 * unit::litre);
+    const auto sheets = [](const job::Job& j) {
+        const auto pack = composed(designed(j));
+        const auto& part = pack.parts[installer];
+        return std::pair{fact(part, "Water for its shortest run"), joined(lines_of(part, true))};
+    };
+    const auto unstated = sheets(job);
+    CHECK(has(unstated.first, "states none that is always open"));
+    job.system_water->always_open = measured(25.0 * unit::litre);
+    const auto few = sheets(job);
+    CHECK(has(few.first, "only 25\u00a0L is always open"));
+    CHECK(has(few.second, "more than is open. With all other valves shut"));
+    job.heat_source->least_run = measured(1.0 * unit::minute);
+    const auto enough = sheets(job);
+    CHECK(has(enough.first, "25\u00a0L is always open, by the sheet on system water: enough"));
+    CHECK(has(enough.second, "by the sheet on the season: no more than is open"));
+}

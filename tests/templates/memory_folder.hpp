@@ -22,7 +22,7 @@ inline templates::Vocabulary small_vocabulary() {
              {"assessor", {"lead", "identity", "contents", "basis", "register", "assumptions_drawn", "heat_losses", "season_bins", "methods",
                            "worked_examples", "validity", "sources", "making", "sign_off"}}},
             {"always", "electrical_work", "ethylene_glycol", "fabric_opened", "flammable_refrigerant", "gas_appliance_replaced",
-             "hot_water_store", "old_lagging", "propylene_glycol", "unvented_store"}};
+             "hot_cycle", "hot_water_store", "no_hot_cycle", "old_lagging", "propylene_glycol", "unvented_store"}};
 }
 
 inline templates::ReadTemplate read(const Files& files, const std::string& folder = "firm") {

@@ -108,7 +108,7 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
           "    hint: the id of a caution of the default template changes that one\n"
           "firm/cautions.yaml:2:22: error: cautions[0].when[0] = moonlight: is not a condition\n"
           "    hint: known: `always`, `electrical_work`, `ethylene_glycol`, `fabric_opened`, `flammable_refrigerant`, "
-          "`gas_appliance_replaced`, `hot_water_store`, `old_lagging`, `propylene_glycol` and `unvented_store`\n"
+          "`gas_appliance_replaced`, `hot_cycle`, `hot_water_store`, `no_hot_cycle`, `old_lagging`, `propylene_glycol` and `unvented_store`\n"
           "firm/cautions.yaml:2:42: error: cautions[0].basis[0] = a-book: is not a source\n"
           "firm/wording/common.yaml:1:8: error: rooms: has no form `other`\n"
           "    hint: add the words for every other count\n"

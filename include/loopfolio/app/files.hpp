@@ -7,12 +7,14 @@
 #include <span>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace loopfolio::app {
 
 /// A file that could not be read or written: `what()` names it and says why.
 struct FileError : std::runtime_error {
-    using std::runtime_error::runtime_error;
+    FileError(const std::string& path, std::string why_) : std::runtime_error{path + ": " + why_}, why{std::move(why_)} {}
+    std::string why;   ///< `cannot be read: No such file or directory`
 };
 
 /// The bytes of a file, up to `most` + 1 of them, so that a caller can tell a file that is too large without

@@ -8,12 +8,14 @@
 #include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
+#include "loopfolio/job/read_job.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 
 #include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace loopfolio::app {
 
@@ -25,9 +27,13 @@ struct Designed {
     design::Plant plant;
     design::Trace trace;
     Diagnostics warnings;
+    std::vector<job::NamedFile> files;   ///< that the job names
 };
 
-/// Text of a job file to a design. `file` only names it in diagnostics; `fonts` says which characters can be printed.
+/// Reads what a job names from the folder of the job's own `file`.
+[[nodiscard]] job::ReadFile reader_beside(std::string_view file);
+
+/// Text of a job file to a design. `file` names it in diagnostics, and files that it names are read from its folder; `fonts` says which characters can be printed.
 [[nodiscard]] std::variant<Designed, Diagnostics> design_job(std::string_view text, std::string_view file,
                                                              const pdf::Fonts& fonts);
 

@@ -5,15 +5,21 @@
 #include <compare>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 namespace loopfolio {
 
-/// A place in a file. Line and column count from 1; 0 means that the place is not known.
+/// A place in a file. Line and column count from 1; 0 means that the place is not known. `file` counts the files that
+/// were read together: 0 is the one that was asked for, those that it names follow.
 struct Place {
     int line = 0;
     int column = 0;
-    auto operator<=>(const Place&) const = default;
+    int file = 0;
+    bool operator==(const Place&) const = default;
+    std::strong_ordering operator<=>(const Place& other) const {
+        return std::tie(file, line, column) <=> std::tie(other.file, other.line, other.column);
+    }
 };
 
 enum class Severity { warning, error };

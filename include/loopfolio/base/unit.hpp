@@ -49,6 +49,7 @@ namespace unit {
 inline constexpr Unit<Length> metre{1.0, "m", "_m"};
 inline constexpr Unit<Length> millimetre{1e-3, "mm", "_mm"};
 inline constexpr Unit<Area> square_metre{1.0, "m²", "_m2"};
+inline constexpr Unit<Area> square_millimetre{1e-6, "mm²", "_mm2"};
 inline constexpr Unit<Volume> cubic_metre{1.0, "m³", "_m3"};
 inline constexpr Unit<Volume> litre{1e-3, "L", "_l"};
 inline constexpr Unit<Velocity> metre_per_second{1.0, "m/s", "_m_per_s"};
@@ -79,6 +80,7 @@ inline constexpr Unit<HeatLossCoefficient> watt_per_kelvin{1.0, "W/K", "_w_per_k
 inline constexpr CelsiusUnit celsius{"°C", "_c"};
 inline constexpr NumberUnit number{1.0, "", ""};
 inline constexpr NumberUnit percent{1e-2, "%", "_percent"};
+inline constexpr NumberUnit per_square_metre{1.0, "1/m²", "_per_m2"};
 inline constexpr NumberUnit decibel{1.0, "dB", "_db"};
 inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};   ///< content of an emitter for its rating
 }  // namespace unit

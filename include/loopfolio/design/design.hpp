@@ -50,7 +50,7 @@ struct Finding {
     Verdict verdict = Verdict::keep;
     double figure = 0.0;
     double limit = 0.0;
-    /// Room to the limit as a share of it: positive while the limit is kept, negative once it is broken.
+    /// Room to what is needed or allowed as a share of that: positive while it is met, negative once it is not.
     double margin = 0.0;
 };
 
@@ -94,6 +94,7 @@ struct FloorResult {
     UValue transfer;                     ///< flux for each kelvin of the water's log mean excess
     HeatFlux flux;
     Temperature surface;                 ///< mean
+    std::optional<Temperature> warmest;  ///< spot of it, over a pipe; nothing outside the tables
     Temperature surface_limit;           ///< of the warmest spot, by its zone
     std::optional<physics::FloorLimit> limit;   ///< where the warmest spot reaches it; outside the tables nothing
     Length loop;                         ///< of pipe; 0 where it is not known

@@ -5,6 +5,7 @@
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/physics/hot_water.hpp"
+#include "loopfolio/physics/season.hpp"
 
 #include <optional>
 
@@ -26,10 +27,17 @@ struct HotWaterPlan {
     std::optional<Duration> hours_a_day;            ///< that the source is taken from the heating
     std::optional<Power> load_with_hot_water;       ///< heating load that the source must make in the hours left, on the design day
     std::optional<physics::PasteurisationUse> hot_cycle;
+    Energy heat_a_year;                             ///< drawn and, where stated, lost standing
+    std::optional<Energy> electricity_a_year;       ///< for it and the hot cycles; only with a season whose weather the table covers
     bool needs_immersion = false;                   ///< a hot cycle is wanted that the source cannot reach, and nothing else is there
 };
 
 [[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,
                                                  Trace* trace = nullptr);
+
+/// Fills `electricity_a_year`: heat spread evenly over 8,760 hours, at the maker's performance at each outdoor temperature of
+/// the season with the flow temperature for hot water; hours that no bin has at the warmest one. Stays absent where the
+/// maker's table does not reach one of them.
+void find_hot_water_year(const job::Job& filled, const physics::Season& season, HotWaterPlan& plan, Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

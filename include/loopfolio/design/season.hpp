@@ -56,6 +56,7 @@ struct OpenCircuit {
 struct SeasonPlan {
     physics::Season season;
     physics::LoadLine line;
+    double degree_days = 0.0;    ///< K·d below the base, in the hours of the climate
     std::vector<CompensationPoint> curve;   ///< by bin with a load
     bool held_by_network = false;   ///< an emitter on a mixing set or a one-pipe loop: reckoned at the design's flow and return
     int taken_as_changed = 0;    ///< emitters too small for the design flow, reckoned at the rating that would do

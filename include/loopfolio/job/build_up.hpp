@@ -18,6 +18,15 @@ struct LayerBridge {
     Input<double> share;                            ///< of the area, 0 to 1
 };
 
+/// Metal through an insulating layer: wall ties, screws.
+struct Fasteners {
+    std::string material;                           ///< name in reference::materials(), or empty
+    Input<Conductivity> conductivity;               ///< filled from the material unless stated; at least 1 W/(m K)
+    Input<Area> section;                            ///< across one of them
+    Input<double> per_square_metre;                 ///< how many on 1 m2
+    std::optional<Input<Length>> depth;             ///< into the layer; absent: through all of it
+};
+
 /// One layer, from the room outwards: solid with a thickness, still air, or known by its resistance alone.
 struct Layer {
     std::string material;                           ///< name in reference::materials(), or empty
@@ -26,12 +35,21 @@ struct Layer {
     bool air = false;
     std::optional<Input<ThermalResistance>> resistance;
     std::optional<LayerBridge> bridge;
+    int air_gap_level = 0;                          ///< of ISO 6946, 0 to 2
+    std::optional<Fasteners> fasteners;             ///< of a solid
+};
+
+/// What a floor lies on.
+struct Ground {
+    std::string kind;                               ///< name in reference::ground_names(), or empty: assumed
+    Input<Conductivity> conductivity;               ///< filled
 };
 
 /// Slab on the ground by the edge that it has to outside.
 struct GroundSlab {
     Input<Length> perimeter;                        ///< exposed, > 0
     Input<ThermalResistance> insulation;
+    Ground ground{};
 };
 
 /// An unheated space by what it takes from the rooms beside it and loses to outdoors.

@@ -22,8 +22,20 @@ struct PerformancePoint {
     std::optional<Power> least = {};                    ///< output that it can be turned down to there
 };
 
+/// Equal units of another kind beside the first: their table, and what they can be turned down to.
+struct FurtherUnits {
+    std::string name;                                   ///< for a reader
+    std::string model;                                  ///< of the catalogue; may be empty
+    std::vector<PerformancePoint> performance;          ///< as the heat source's, with every capacity
+    std::string performance_source;
+    std::optional<Input<Power>> least_output;           ///< of one, where the points state none
+    int number = 1;                                     ///< 1 to 8
+    Place place;
+};
+
 struct HeatSource {
     std::string name;                                   ///< for a reader, generic: `air-source heat pump`
+    std::string model;                                  ///< of the catalogue, that its figures are taken from; may be empty
     std::string at;                                     ///< junction where its flow joins
     std::string return_at;                              ///< where its return leaves; `at` unless stated
     std::vector<std::string> could_join_at;             ///< junctions to compare with `at`
@@ -38,6 +50,7 @@ struct HeatSource {
     std::optional<Input<double>> defrost_derating;      ///< share of the capacity that defrosting takes between the two below
     Input<Temperature> defrost_from, defrost_to;        ///< outdoor; with `defrost_derating`
     int number = 1;                                     ///< of equal units, 1 to 8; table and least output are of one
+    std::vector<FurtherUnits> further;                  ///< at the same flow temperature; may be empty
     std::optional<Input<Power>> backup;                 ///< electric heater beside it; none unless stated
     std::optional<Input<Duration>> least_run;           ///< shortest run between start and stop
     std::optional<Input<TemperatureDifference>> allowed_swing;   ///< of the water between start and stop

@@ -6,6 +6,7 @@
 #include "loopfolio/base/quantity.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/job/build_up.hpp"
+#include "loopfolio/job/catalogue.hpp"
 #include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/hot_water.hpp"
 #include "loopfolio/job/rating.hpp"
@@ -92,6 +93,7 @@ struct Fabric {
     Input<UValue> roof_u_value;
     Input<UValue> glazing_u_value;
     Input<ThermalResistance> floor_insulation;
+    Ground ground;                                      ///< under FloorKind::ground
     Input<UValue> thermal_bridge;
 };
 
@@ -145,6 +147,7 @@ struct Emitter {
     std::string at;                                     ///< junction that its flow comes from
     std::string return_at;                              ///< junction that its return goes to; `at` unless stated
     std::string kind;                                   ///< name in reference::emitter_kinds()
+    std::string model;                                  ///< of the catalogue, that its figures are taken from; may be empty
     Input<Power> output_at_50k;                         ///< stated or derived; less what `deratings` take
     Input<double> exponent;                             ///< filled from the kind unless stated; 1 with `floor`
     std::optional<RatedAt> rated_at;                    ///< these four: instead of an output at 50 K, one at most
@@ -271,6 +274,7 @@ struct Job {
     std::optional<SystemWater> system_water;
     std::optional<HotWater> hot_water;
     std::optional<Sound> sound;
+    std::vector<EmitterSize> sizes;                     ///< of the firm's catalogue, in its order; may be empty
     bool unvented_hot_water = false;                    ///< chooses a caution
     bool hot_water_store = false;
     bool old_lagging = false;                           ///< lagging, boards or flues that may hold asbestos

@@ -21,6 +21,8 @@ struct OutdoorHours {
 /// The heating season that a job asks to be reckoned. It comes with a maker's table that states every capacity.
 struct Season {
     std::string climate;                     ///< name in reference::climates(); empty with hours of the job's own
+    std::string climate_file;                ///< that `bins` are read from, as the job names it; else empty
+    int readings = 0;                        ///< hours of a file of hourly temperatures, gathered by whole degrees; else 0
     std::vector<OutdoorHours> bins;          ///< rising outdoor temperature; empty with `climate`
     std::string climate_source;              ///< where the hours come from; may be empty
     Input<Temperature> base;                 ///< outdoor, at and above which nothing is heated; filled unless stated

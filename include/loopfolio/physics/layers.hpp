@@ -26,12 +26,18 @@ struct Layer {
     std::optional<Bridge> bridge;
 };
 
+/// What is added to a U-value for workmanship and metal; each >= 0.
+struct Corrections {
+    UValue gaps;        ///< air gaps in insulation
+    UValue fasteners;   ///< metal through insulation
+};
+
 /// From the room outwards. Towards an unheated space both surfaces are inside ones.
 struct Construction {
     ThermalResistance inside_surface;   ///< >= 0; 0.13, 0.10 up, 0.17 down
     std::vector<Layer> layers;          ///< at least one
     ThermalResistance outside_surface;  ///< >= 0; 0.04
-    UValue correction;                  ///< >= 0, as stated: air gaps in insulation, fasteners through it
+    Corrections corrections;            ///< by the relations below
 };
 
 /// Layers with a bridge that one construction may have: each doubles the ways through it.
@@ -45,9 +51,37 @@ struct Transmittance {
     ThermalResistance upper;   ///< no heat flows sideways: every way through is on its own
     ThermalResistance lower;   ///< heat flows sideways freely: every plane is at one temperature
     ThermalResistance total;   ///< their mean
-    UValue u_value;            ///< 1 / total, plus the correction
+    UValue u_value;            ///< 1 / total, plus the corrections
     double error_bound = 0.0;  ///< of the total, as a share: (upper - lower) / (2 total)
+    Corrections corrections;   ///< as added
 };
+
+/// Share of the U-value below which ISO 6946 lets corrections be left out.
+inline constexpr double least_correction = 0.03;
+/// The corrections over 1 / total.
+[[nodiscard]] double correction_share(const Transmittance& transmittance);
+
+/// Surfaces and layers as if nothing bridged them.
+[[nodiscard]] ThermalResistance unbridged_total(const Construction& construction);
+
+/// Air gaps in a layer: dU'' (R1 / RT)^2, dU'' 0.00, 0.01, 0.04 W/(m2 K) for level 0 (none that matter), 1 (from the
+/// warm side to the cold one) and 2 (with air moving round the insulation); R1 of the layer, RT of the whole,
+/// both unbridged. Nothing for other levels or unless 0 < R1 <= RT.
+[[nodiscard]] std::optional<UValue> gap_correction(int level, ThermalResistance layer, ThermalResistance whole);
+
+/// Metal through a layer. Conductivity at least 1 W/(m K): below it none is counted.
+struct Fasteners {
+    Conductivity conductivity;
+    Area section;                   ///< across one, > 0
+    double per_square_metre = 0.0;  ///< > 0
+    Length thickness;               ///< d0 of the layer, > 0
+    Length depth;                   ///< d1 into it, > 0; d0 or more where they go through
+};
+
+/// alpha lambda A n / d0 (R1 / RT)^2, alpha 0.8 right through and 0.8 d1 / d0 where they end in the layer; R1 and RT as
+/// above. Not for metal that touches metal sheets at both ends. Nothing outside the ranges.
+[[nodiscard]] std::optional<UValue> fastener_correction(const Fasteners& fasteners, ThermalResistance layer,
+                                                        ThermalResistance whole);
 
 /// The combined method: 1 / upper is the sum over all combinations of the layers' parts of share /
 /// resistance, the share being the product of the parts' shares; a layer of the lower limit has 1 / R as

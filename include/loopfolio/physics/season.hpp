@@ -101,6 +101,9 @@ struct Season {
     }
 };
 
+/// Sum of what the outdoor temperature falls short of `base`, over time, in kelvin days. Time >= 0.
+[[nodiscard]] double degree_days(std::span<const OutdoorBin> bins, Temperature base);
+
 /// What cycling leaves of the performance: R / (Cc R + 1 - Cc), with R the load over the least
 /// output, at most 1. EN 14825, units that heat water. Nothing unless 0 < R and Cc is 0 to 1.
 [[nodiscard]] std::optional<double> cycling_factor(double run_share, double degradation);

@@ -62,6 +62,11 @@ struct FloorLimit {
 [[nodiscard]] std::optional<FloorLimit> floor_limit(const FloorBuild& build, const FloorTables& tables,
                                                     TemperatureDifference surface_excess);
 
+/// What the warmest spot has over the room at a mean flux: the excess whose limit curve passes there. Both curves grow with
+/// the excess to 1.1, so it is `surface_excess` (flux / limit.flux)^(1/1.1), with the limit of that excess. Flux >= 0.
+[[nodiscard]] std::optional<TemperatureDifference> warmest_excess(const FloorLimit& limit, TemperatureDifference surface_excess,
+                                                                  HeatFlux flux);
+
 struct FloorOutput {
     TemperatureDifference water_excess;   ///< logarithmic mean
     HeatFlux flux;

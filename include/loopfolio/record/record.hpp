@@ -14,15 +14,20 @@
 
 namespace loopfolio::record {
 
+struct FileDigest {
+    std::string name;          ///< as the job names it
+    std::string sha256;
+};
+
 /// What ties a record or a pack to what made it.
 struct Origin {
     std::string program = "loopfolio";
     std::string version;
     std::string job_file;      ///< file name without folders
     std::string job_sha256;    ///< 64 hex digits of the job file's bytes
+    std::vector<FileDigest> files = {};   ///< that the job names, in the order in which they were read
 };
 
-/// SHA-256 (FIPS 180-4) as 64 lower-case hex digits.
 /// A verdict's check by name, its figure and limit in the unit that the record states them in.
 struct NamedFigures {
     std::string_view name;
@@ -31,6 +36,7 @@ struct NamedFigures {
 };
 [[nodiscard]] NamedFigures figures_of(const design::Finding& finding);
 
+/// SHA-256 (FIPS 180-4) as 64 lower-case hex digits.
 [[nodiscard]] std::string sha256(std::string_view bytes);
 
 /// The record as JSON, keys in a fixed order, units in the keys, numbers in shortest form that reads back the

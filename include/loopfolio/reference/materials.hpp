@@ -23,6 +23,10 @@ struct Material {
 [[nodiscard]] const Material* find_material(std::string_view name);
 [[nodiscard]] std::vector<std::string_view> material_names();
 
+/// Kinds of ground that ISO 13370 tells apart: `clay`, `sand`, `rock`; the first stands where none is stated.
+[[nodiscard]] std::span<const std::string_view> ground_names();
+[[nodiscard]] const Material* find_ground(std::string_view name);
+
 /// Which way heat leaves a room through an element: walls, ceilings, floors.
 enum class HeatFlow { horizontal, upward, downward };
 

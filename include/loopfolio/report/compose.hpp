@@ -13,6 +13,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace loopfolio::report {
@@ -22,6 +23,7 @@ struct Making {
     std::string program_version;   ///< `loopfolio 0.1.0`
     std::string job_file;
     std::string job_sha256;
+    std::vector<std::pair<std::string, std::string>> files = {};   ///< that the job names, each with its digest
 };
 
 /// What a template may name: parts, their blocks, and the conditions of cautions.

@@ -12,6 +12,9 @@
 
 namespace loopfolio::yaml {
 
+/// What some programs write before UTF-8 text.
+inline constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
+
 /// One character of UTF-8 text: its code point and how many bytes it takes. `bytes` is 0 where the
 /// text at that point is not valid UTF-8 (truncated, overlong, a surrogate, past U+10FFFF).
 struct Character {

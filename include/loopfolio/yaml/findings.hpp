@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace loopfolio::yaml {
 
@@ -16,12 +17,14 @@ inline constexpr std::size_t most_shown = 100;
 struct Findings {
     std::string file;
     Diagnostics list;
+    std::vector<std::string> named_files = {};   ///< that `file` names: the first is file 1 of a Place
 
+    [[nodiscard]] const std::string& name_of(Place place) const;
     [[nodiscard]] bool full() const { return list.size() >= most_collected; }
-    void add(Diagnostic diagnostic);   ///< names the file; drops what comes after the list is full
+    void add(Diagnostic diagnostic);   ///< names the file of its place; drops what comes after the list is full
 };
 
-/// In the order of the file, at most `most_shown`, the rest as one count that keeps their severity.
+/// In the order of the files, at most `most_shown`, the rest as one count that keeps their severity.
 [[nodiscard]] Diagnostics shown(Findings findings);
 
 /// The shortest decimal that reads back as `value`, without an exponent where it can be avoided.

@@ -49,7 +49,15 @@ struct FileKind {
 
 /// The text of a file as a tree. Refuses what is not one YAML document of plain mappings, lists
 /// and scalars: anchors, aliases, tags and keys that are not text.
-[[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind);
+/// `number` goes into every place: see Place::file.
+[[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind, int number = 0);
+
+inline constexpr std::size_t most_table_rows = 20'000;
+
+/// A table of comma-separated values (RFC 4180) as a list of mappings: its first line names the keys, each further one is a
+/// mapping of the cells that are not empty. Semicolon or tab may part the cells where the first line has them. Empty lines and
+/// lines that start with `#` are left out; a text does not go over the end of its line.
+[[nodiscard]] ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind, int number = 0);
 
 /// The entry of a mapping with this key (the first, should there be two), or nullptr.
 [[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);

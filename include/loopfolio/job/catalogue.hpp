@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/base/diagnostic.hpp"
+#include "loopfolio/base/quantity.hpp"
+
+#include <optional>
+#include <string>
+
+namespace loopfolio::job {
+
+/// A size of emitter that the firm would fit, from its catalogue.
+struct EmitterSize {
+    std::string model;                   ///< unique in the catalogue
+    std::string name;                    ///< for a reader; may be empty
+    std::string kind;                    ///< name in reference::emitter_kinds()
+    Power output_at_50k;
+    std::optional<double> exponent;      ///< 1.0 to 1.6; the kind's unless stated
+    std::optional<Length> length, height;
+    Place place;
+};
+
+}  // namespace loopfolio::job
