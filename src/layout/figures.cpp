@@ -159,6 +159,7 @@ void set_block(const report::KeyFigures& block, const Setting& setting, Galley& 
 
 void set_block(const report::Facts& block, const Setting& setting, Galley& galley) {
     constexpr double gap = 20.0;
+    constexpr std::size_t most_together = 8;
     const double width = (setting.width - gap) / 2.0;
     const int list = add_element(galley, Role::list);
     for (std::size_t i = 0; i < block.facts.size(); i += 2) {
@@ -171,8 +172,9 @@ void set_block(const report::Facts& block, const Setting& setting, Galley& galle
         if (pair) {
             put_rule(strips.front().items, {width + gap, 0.0}, {setting.width, 0.0}, 0.35, style::hairline);
         }
-        // A few facts are read together.
-        if (i + 2 < block.facts.size()) strips.back().keep = Keep::whole;
+        // A few facts are read together; of many, the first rows and the last, so that none stands alone on a page.
+        const bool few = block.facts.size() <= most_together, last = i + 2 >= block.facts.size();
+        if (!last && (few || i == 0 || i + 4 >= block.facts.size())) strips.back().keep = Keep::whole;
         append(galley, std::move(strips), i == 0 ? style::before_block : 0.0);
     }
 }

@@ -17,8 +17,7 @@ constexpr Temperature highest_flow = Temperature::from_celsius(95.0);
 
 std::optional<FlowAndReturn> compensated_flow(const EmissionDesign& design, double share) {
     const auto design_excess = log_mean_excess(design.flow, design.return_, design.room);
-    const auto factor = output_factor(design.flow, design.return_, design.room, design.exponent);
-    if (!design_excess || !factor || !all_above_zero(share)) return std::nullopt;
+    if (!design_excess || !exponent_in_range(design.exponent) || !all_above_zero(share)) return std::nullopt;
     const auto excess = std::pow(share, 1.0 / design.exponent) * *design_excess;
     const auto drop = share * (design.flow - design.return_);
     const auto return_excess = drop.si() == 0.0 ? excess : drop / std::expm1(drop / excess);

@@ -2,17 +2,15 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/physics/emitter.hpp"
 
+#include "physics/valid.hpp"
+
 #include <cmath>
 
 namespace loopfolio::physics {
 
 namespace {
 
-constexpr double lowest_exponent = 1.0;
-constexpr double highest_exponent = 1.6;
 constexpr Temperature highest_flow = Temperature::from_celsius(95.0);
-
-bool exponent_in_range(double n) { return n >= lowest_exponent && n <= highest_exponent; }
 
 bool finite(Temperature t) { return std::isfinite(t.kelvin()); }
 

@@ -104,6 +104,14 @@ std::optional<Power> load_at(const LoadLine& line, Temperature outdoor) {
     return line.design_load * ((line.base - outdoor) / (line.base - line.design_outdoor));
 }
 
+double degree_days(std::span<const OutdoorBin> bins, Temperature base) {
+    double out = 0.0;
+    for (const auto& bin : bins) {
+        if (bin.outdoor < base) out += (base - bin.outdoor).si() * (bin.time / unit::hour(24.0));
+    }
+    return out;
+}
+
 std::optional<double> cycling_factor(double run_share, double degradation) {
     if (!all_above_zero(run_share) || !(degradation >= 0.0 && degradation <= 1.0)) return std::nullopt;
     const double r = std::min(run_share, 1.0);

@@ -96,6 +96,12 @@ std::optional<FloorLimit> floor_limit(const FloorBuild& b, const FloorTables& ta
     return FloorLimit{most / *transfer, most};
 }
 
+std::optional<TemperatureDifference> warmest_excess(const FloorLimit& limit, TemperatureDifference surface_excess,
+                                                    HeatFlux flux) {
+    if (!all_above_zero(limit.flux, surface_excess) || !none_below_zero(flux)) return std::nullopt;
+    return std::pow(flux / limit.flux, 1.0 / flux_exponent) * surface_excess;
+}
+
 std::optional<FloorOutput> floor_output(UValue transfer, Temperature flow, TemperatureDifference drop,
                                         Temperature room) {
     if (!all_above_zero(transfer) || !none_below_zero(drop)) return std::nullopt;

@@ -31,4 +31,10 @@ bool none_below_zero(Q... values) {
     return ((std::isfinite(plain(values)) && plain(values) >= 0.0) && ...);
 }
 
+/// Of the power law of emitters.
+inline bool exponent_in_range(double n) {
+    constexpr double lowest = 1.0, highest = 1.6;
+    return n >= lowest && n <= highest;
+}
+
 }  // namespace loopfolio::physics

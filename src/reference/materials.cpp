@@ -8,6 +8,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <string>
 
 namespace loopfolio::reference {
 
@@ -70,6 +71,7 @@ constexpr auto table = std::to_array<Material>({
     {"vinyl", "vinyl tiles", k(0.19, 0.16, 0.25, guide)},
     {"glass", "glass, soda lime", k(1.0, 1.0, 1.05, iso)},
     {"steel", "steel", k(50.0, 45.0, 50.0, iso)},
+    {"steel_stainless", "stainless steel", k(17.0, 15.0, 30.0, iso)},
     {"ground_clay", "ground, clay or silt", k(1.5, 1.0, 2.0, "iso-13370")},
     {"ground_sand", "ground, sand or gravel", k(2.0, 1.5, 2.5, "iso-13370")},
     {"ground_rock", "ground, rock", k(3.5, 2.5, 4.0, "iso-13370")},
@@ -114,6 +116,12 @@ constexpr auto spaces = std::to_array<RoofSpace>({
 std::span<const Material> materials() { return table; }
 const Material* find_material(std::string_view name) { return find_row(table, name); }
 std::vector<std::string_view> material_names() { return names_of(table); }
+
+std::span<const std::string_view> ground_names() {
+    static constexpr auto names = std::to_array<std::string_view>({"clay", "sand", "rock"});
+    return names;
+}
+const Material* find_ground(std::string_view name) { return find_material("ground_" + std::string{name}); }
 
 SurfaceResistances surface_resistances(HeatFlow flow, bool to_outside) {
     ThermalResistance inside = r(0.13);

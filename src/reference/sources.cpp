@@ -21,6 +21,9 @@ constexpr auto table = std::to_array<Source>({
     {"ashrae-2001", "ASHRAE Handbook Fundamentals, 2001, chapter 21, tables of aqueous glycol",
      read, "read as transcribed in an open property library; inhibited fluids, so that plain glycol "
      "and water differs by up to 17 % in viscosity"},
+    {"ashrae-hydronic-units", "ASHRAE Handbook HVAC Systems and Equipment, hydronic heat-distributing units: exponents of "
+     "convectors and skirting",
+     from_memory, "1.31 for skirting, 1.42 for convectors, 1.2 for cast-iron radiators"},
     {"binder-1973", "R. C. Binder, Fluid Mechanics, 1973, table of absolute roughness",
      read, "new and clean pipe; 0.10 mm is printed elsewhere (Idelchik) for pipe of heating systems "
      "in service, and 0.015 mm for ordinary copper"},
