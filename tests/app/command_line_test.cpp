@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/app/command_line.hpp"
 #include "app/support.hpp"
+#include "loopfolio/record/record.hpp"
 #include "support/catch.hpp"
 #include "support/comma_locale.hpp"
+
+#include <cstdlib>
 
 using namespace loopfolio;
 using namespace loopfolio::tests;
@@ -94,4 +97,33 @@ TEST_CASE("a character that no font holds is an error at its place") {
     CHECK(run.code == app::exit_invalid);
     CHECK(run.err.find("household.name") != std::string::npos);
     CHECK(run.err.find("U+5C71") != std::string::npos);
+}
+
+TEST_CASE("files that a job names lie in its own folder, go into pack and record, and are told where they are wrong") {
+    const Folder folder, out;
+    const std::string text = read_whole(example("old-grange"));
+    const std::string job = folder.write("job.yaml", text);
+    const auto missing = program({"pack", job, "-o", out.path});
+    CHECK(missing.code == app::exit_invalid);
+    CHECK(missing.err.find("catalogue.heat_sources = catalogue/heat-sources.yaml: cannot be read: No such file or directory") !=
+          std::string::npos);
+    CHECK(out.names().empty());
+
+    std::filesystem::create_directories(folder.path + "/catalogue");
+    std::filesystem::create_directories(folder.path + "/weather");
+    for (const std::string name : {"catalogue/heat-sources.yaml", "catalogue/emitters.csv", "weather/above-helmsbeck.csv"}) {
+        folder.write(name, read_whole(std::string{LOOPFOLIO_SOURCE_DIR} + "/examples/" + name));
+    }
+    const auto made = program({"pack", job, "-o", out.path});
+    CHECK(made.code == app::exit_done);
+    CHECK(out.read("HEL-0171-A.json").find(record::sha256(folder.read("weather/above-helmsbeck.csv"))) != std::string::npos);
+    // poppler takes the file out again, byte for byte.
+    const std::string taken = out.path + "/taken.csv";
+    const std::string command = "pdfdetach -savefile HEL-0171-A-weather-above-helmsbeck.csv -o " + taken + " " + out.path + "/HEL-0171-A.pdf";
+    REQUIRE(std::system(command.c_str()) == 0);
+    CHECK(read_whole(taken) == folder.read("weather/above-helmsbeck.csv"));
+
+    std::filesystem::remove(folder.path + "/catalogue/emitters.csv");
+    std::filesystem::create_directories(folder.path + "/catalogue/emitters.csv");
+    CHECK(program({"check", job}).err.find("catalogue.emitters = catalogue/emitters.csv: is a folder") != std::string::npos);
 }

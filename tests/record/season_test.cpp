@@ -78,3 +78,28 @@ TEST_CASE("docs/record.md describes every key of a season") {
     each_key(whole()["job"]["heat_source"], visit);
     CHECK(missing == std::set<std::string>{});
 }
+
+TEST_CASE("the record holds what came from files, and what the catalogue offers") {
+    auto job = tests::with_season(tests::sample_job());
+    job.season->climate.clear();
+    job.season->climate_file = "here.csv";
+    job.season->readings = 8760;
+    job.season->bins = {{2.0 * unit::celsius, 8760.0 * unit::hour}};
+    job.heat_source->model = "EX-8";
+    job.heat_source->further.push_back({"smaller", "EX-4", job.heat_source->performance, "sheet", {}, 2, {}});
+    job.sizes = {{"large", "", "panel_22", 9000.0 * unit::watt, {}, {}, {}, {}}};
+    const auto s = tests::designed(job);
+    const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", "", {{"here.csv", record::sha256("x")}}};
+    const auto json = Json::parse(record::to_json(origin, s.job, s.design, s.operation, s.plant, s.inputs, s.trace));
+    CHECK(json["origin"]["files"][0]["name"] == "here.csv");
+    CHECK(json["origin"]["files"][0]["sha256"] == record::sha256("x"));
+    CHECK(json["job"]["season"]["climate_file"] == "here.csv");
+    CHECK(json["job"]["season"]["hourly_readings"] == 8760);
+    CHECK(json["job"]["heat_source"]["model"] == "EX-8");
+    CHECK(json["job"]["heat_source"]["further_units"][0]["number"] == 2);
+    CHECK(json["job"]["heat_source"]["further_units"][0]["performance"]["points"] == json["job"]["heat_source"]["performance"]["points"]);
+    CHECK(json["plant"]["season"]["degree_days_kd"] == Approx((16.0 - 2.0) * 365.0));
+    REQUIRE_FALSE(json["sizes"].empty());
+    CHECK(json["sizes"][0]["serve"][0]["model"] == "large");
+    CHECK(json["sizes"][0]["serve"][0]["fits_place"].is_null());
+}

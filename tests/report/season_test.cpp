@@ -208,3 +208,21 @@ TEST_CASE("water that is always open and water for the shortest run are set agai
     CHECK(has(enough.first, "25\u00a0L is always open, by the sheet on system water: enough"));
     CHECK(has(enough.second, "by the sheet on the season: no more than is open"));
 }
+
+TEST_CASE("the weather says what file it is from, and units of different kinds are told apart") {
+    auto job = with_season(sample_job());
+    job.season->climate.clear();
+    job.season->climate_file = "weather/here.csv";
+    for (const double outdoor : {-3.0, 2.0, 9.0}) job.season->bins.push_back({outdoor * unit::celsius, 2900.0 * unit::hour});
+    auto& source = *job.heat_source;
+    source.model = "EX-8";
+    source.further.push_back({"smaller unit", "", source.performance, "", source.least_output, 2, {}});
+    const auto stated = composed(designed(job));
+    CHECK(fact(stated.parts[installer], "Weather") == "weather/here.csv: 3 outdoor temperatures");
+    CHECK(fact(stated.parts[installer], "Units").starts_with("1 × EX-8 and 2 × smaller unit; the largest starts first"));
+    job.season->readings = 8760;
+    job.season->climate_source = "the **station**";
+    const auto hourly = composed(designed(job));
+    CHECK(fact(hourly.parts[installer], "Weather") ==
+          "weather/here.csv: 8,760 hourly temperatures, gathered by whole degrees; the 'station'");
+}
