@@ -7,7 +7,11 @@ namespace loopfolio::design {
 void fill_season(job::Job& job) {
     if (!job.season) return;
     auto& s = *job.season;
-    if (!s.base.given()) s.base = Input<Temperature>::filled(Temperature::from_celsius(16.0), "en-14825");
+    // The standard's base is one for all houses; sun, people and insulation move it (range: common practice, no source).
+    if (!s.base.given()) {
+        s.base = Input<Temperature>::filled(Temperature::from_celsius(16.0), "en-14825", Temperature::from_celsius(14.0),
+                                            Temperature::from_celsius(17.0));
+    }
     if (!s.cycling_factor.given()) s.cycling_factor = Input<double>::filled(0.9, "en-14825");
     if (s.lowest_flow.given() || !job.heat_source || job.heat_source->performance.empty()) return;
     const auto& points = job.heat_source->performance;

@@ -113,6 +113,7 @@ int main(int argc, char** argv) {
     time_it("design", [&] { (void)design::design(d.job); });
     time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
     time_it("operate", [&] { (void)design::operate(d.job, d.design); });
+    time_it("plant, with the season's bands", [&] { (void)design::plan_plant(d.job, d.design); });
     time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
     time_it("default template", [&] { (void)templates::default_template(report::vocabulary()); });
     time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, {"loopfolio", file, ""}, style->look); });

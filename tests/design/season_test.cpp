@@ -204,6 +204,8 @@ TEST_CASE("a cooler flow on the design day uses less, and counts the emitters th
 
 TEST_CASE("the bands are the ranges of the inputs, combined as a root of squares") {
     auto job = house({9000.0});
+    CHECK(planned(job).ranges == 1);   // the base's own, unless it is stated
+    job.season->base = measured(unit::celsius(16.0));
     CHECK(planned(job).ranges == 0);
     job.season->price = assumed(0.30, 0.24, 0.33);
     auto plan = planned(job);
