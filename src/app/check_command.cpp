@@ -96,11 +96,31 @@ std::string plant(const Designed& d) {
     return out;
 }
 
+/// How a check beside the heating is told: `has 60 L, needs 44 L`.
+struct BesideLine {
+    std::string_view name, figure, limit;
+    int decimals;
+};
+BesideLine beside_line(design::Check check) {
+    switch (check) {
+        case design::Check::vessel_size: return {"expansion vessel", "has", "needs", 0};
+        case design::Check::vessel_pressure: return {"pressure when hot", "reaches", "at most", 2};
+        case design::Check::frost_protection: return {"frost protection", "freezes at", "must hold to", 1};
+        case design::Check::open_volume: return {"water that stays open", "has", "needs", 0};
+        case design::Check::store_volume: return {"hot water store", "has", "needs", 0};
+        case design::Check::coil_flow: return {"water to the store's coil", "asks for", "is sent", 1};
+        case design::Check::sound_level: return {"sound at the window", "reaches", "at most", 0};
+        default: return {"", "has", "limit", 2};
+    }
+}
+
 std::string beside(const Designed& d) {
     std::string out;
     for (const auto& f : design::findings_of(d.plant)) {
-        const auto named = record::figures_of(f);
-        out += line(f.verdict, named.name, fmt::format("{} {}, limit {} {}", fixed(named.figure, 2), named.unit, fixed(named.limit, 2), named.unit));
+        const auto [name, figure, limit, decimals] = beside_line(f.check);
+        const auto in_unit = record::figures_of(f);
+        out += line(f.verdict, name.empty() ? in_unit.name : name,
+                    fmt::format("{} {} {}, {} {} {}", figure, fixed(in_unit.figure, decimals), in_unit.unit, limit, fixed(in_unit.limit, decimals), in_unit.unit));
     }
     return out.empty() ? out : "system water, hot water, sound\n" + out;
 }

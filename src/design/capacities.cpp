@@ -67,8 +67,8 @@ std::vector<LoadCapacity> find_capacities(const job::Job& job, const Design& d) 
                                   by_sections(d, LoadLimit::velocity, CapacityLimit::velocity)};
     if (const auto pump = by_circulator(job, d)) out.push_back(*pump);
     out.push_back(by_emitters(d));
-    if (job.heat_source && job.heat_source->capacity && d.duty.source_load > Power{}) {
-        out.push_back({LoadLimit::source, job.heat_source->capacity->value / d.duty.source_load, {}, -1});
+    if (d.duty.capacity && d.duty.source_load > Power{}) {
+        out.push_back({LoadLimit::source, *d.duty.capacity / d.duty.source_load, {}, -1});
     }
     std::erase_if(out, [](const LoadCapacity& c) { return c.factor == std::numeric_limits<double>::infinity(); });
     for (auto& c : out) c.load = c.factor * (c.limit == LoadLimit::source ? d.duty.source_load : d.duty.load);

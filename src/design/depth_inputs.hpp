@@ -5,6 +5,7 @@
 #include "design/input_kind.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/job/job.hpp"
+#include "loopfolio/reference/materials.hpp"
 
 #include <string>
 
@@ -36,10 +37,16 @@ void visit_ventilation(Room& room, F&& visit) {
     visit(Rate{"air changes by leaks", unit::per_hour, 2}, room.name, v.infiltration);
 }
 
+/// What a reader calls a material that the job names.
+inline std::string material_label(const std::string& name) {
+    const auto* material = reference::find_material(name);
+    return std::string{material != nullptr ? material->label : std::string_view{name}};
+}
+
 /// A material's figure stands in one line for every element that has it; a thickness belongs to its element.
 template <class L, class F>
 void visit_layer(L& layer, const std::string& element, F&& visit) {
-    const std::string subject = layer.material.empty() ? element : element + ", " + layer.material;
+    const std::string subject = layer.material.empty() ? element : element + ", " + material_label(layer.material);
     visit(InputKind<Unit<Length>>{layer.air ? "thickness of air layer" : "thickness of layer", unit::millimetre,
                                   0},
           subject, layer.thickness);
@@ -51,7 +58,7 @@ void visit_layer(L& layer, const std::string& element, F&& visit) {
     }
     if (layer.bridge) {
         auto& b = *layer.bridge;
-        const std::string through = b.material.empty() ? element : element + ", " + b.material;
+        const std::string through = b.material.empty() ? element : element + ", " + material_label(b.material);
         visit(InputKind<NumberUnit>{"share of bridge in layer", unit::percent, 1}, through, b.share);
         visit(InputKind<Unit<Conductivity>>{"conductivity of bridge", unit::watt_per_metre_kelvin, 3}, through,
               b.conductivity);

@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopfolio::design {
 
@@ -72,8 +73,25 @@ void find_performance(const job::Job& job, Design& d) {
     else d.flags.push_back({Caveat::outside_table, Subject::circulator, 0, made.celsius()});
 }
 
+constexpr double capacities_alike = 0.10;                        // of the table's
+constexpr Pressure usual_head = unit::kilopascal(100.0);         // most that circulators of houses give
+
+/// Stated, or by the maker's table with the water that the source makes; told where the two are far apart.
+void find_source_capacity(const job::Job& job, Design& d) {
+    const auto& source = *job.heat_source;
+    const auto outdoor = job.conditions.outdoor.value;
+    auto by_table = capacity_by_table(source, outdoor, d.separation ? d.separation->source_leaving : d.flow);
+    if (by_table) *by_table = left_by_defrost(source, outdoor) * *by_table;
+    d.duty.capacity = source.capacity ? std::optional{source.capacity->value} : by_table;
+    d.duty.capacity_by_table = !source.capacity && by_table;
+    if (!source.capacity || !by_table || *by_table <= Power{}) return;
+    const double ratio = source.capacity->value / *by_table;
+    if (std::abs(ratio - 1.0) > capacities_alike) d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
+}
+
 void judge_plant(const job::Job& job, Design& d) {
     auto& duty = d.duty;
+    if (duty.head > usual_head) d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
     if (job.circulator && (!job.circulator->curve.empty() || job.circulator->quadratic || job.circulator->set_head)) {
         duty.available = head_at(*job.circulator, duty.volume_flow);
         if (!duty.available && !job.circulator->curve.empty()) {
@@ -86,8 +104,9 @@ void judge_plant(const job::Job& job, Design& d) {
     if (!job.heat_source) return;
     const auto& source = *job.heat_source;
     const VolumeFlow at_source = d.separation ? d.separation->source_flow : duty.volume_flow;
-    if (source.capacity) {
-        duty.source_capacity = in_hand(Check::source_capacity, duty.source_load.si(), source.capacity->value.si(),
+    find_source_capacity(job, d);
+    if (duty.capacity) {
+        duty.source_capacity = in_hand(Check::source_capacity, duty.source_load.si(), duty.capacity->si(),
                                        reference::limits().source_margin.value);
     }
     if (source.minimum_flow) {

@@ -77,10 +77,14 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
     if (emitter.return_at.empty()) emitter.return_at = emitter.at;
     if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
     if (!emitter.connection.empty()) return;
-    // Valves are taken to have the size of the pipe that reaches them.
+    // Valves are taken to have the size of the pipe that reaches them, and at least that of the smallest that radiators are
+    // made for: a thinner pipe ends in an adapter.
     for (const auto& section : sections) {
         if (section.from == emitter.at || section.to == emitter.at) emitter.connection = section.pipe;
     }
+    const auto* pipe = reference::find_pipe(emitter.connection);
+    const auto* smallest = reference::find_pipe("copper_15");
+    if (pipe != nullptr && pipe->bore < smallest->bore) emitter.connection = smallest->name;
 }
 
 }  // namespace

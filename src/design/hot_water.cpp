@@ -147,10 +147,24 @@ std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& de
     return out;
 }
 
+namespace {
+
+/// Outdoor temperature up to which every unit's table goes. Warmer hours are taken at it, which counts them dear.
+Temperature warmest_point(const job::HeatSource& source) {
+    std::optional<Temperature> out;
+    for (const auto& units : kinds_of(source)) {   // points rise with the outdoor temperature
+        if (!units.points.empty()) out = std::min(out.value_or(units.points.back().outdoor), units.points.back().outdoor);
+    }
+    return out.value_or(Temperature{});
+}
+
+}  // namespace
+
 void find_hot_water_year(const job::Job& job, const physics::Season& season, HotWaterPlan& plan, Trace* trace) {
     if (!job.hot_water || !job.heat_source || season.bins.empty()) return;
+    const Temperature warmest_known = warmest_point(*job.heat_source);
     const auto inverse_ratio = [&](Temperature outdoor) -> std::optional<double> {
-        const auto ratio = performance_by_table(*job.heat_source, outdoor, job.hot_water->source_flow.value);
+        const auto ratio = performance_by_table(*job.heat_source, std::min(outdoor, warmest_known), job.hot_water->source_flow.value);
         return ratio ? std::optional{1.0 / *ratio} : std::nullopt;
     };
     constexpr Duration year = days_a_year * unit::hour(24.0);
@@ -175,7 +189,7 @@ void find_hot_water_year(const job::Job& job, const physics::Season& season, Hot
     trace->step({"electricity a year for hot water",
                  fmt::format("heat / mean ratio + hot cycles = {} / {} + {}, ratio by the maker at {}, hours without a bin at {}",
                              text(plan.heat_a_year, unit::kilowatt_hour, 0), fixed(1.0 / mean, 2), text(cycles, unit::kilowatt_hour, 0),
-                             text(job.hot_water->source_flow.value, unit::celsius, 1), text(warmest->outdoor, unit::celsius, 1)),
+                             text(job.hot_water->source_flow.value, unit::celsius, 1), text(std::min(warmest->outdoor, warmest_known), unit::celsius, 1)),
                  text(*plan.electricity_a_year, unit::kilowatt_hour, 0), ""});
 }
 

@@ -48,6 +48,11 @@ std::optional<Power> capacity_by_table(const job::HeatSource& source, Temperatur
     return out;
 }
 
+double left_by_defrost(const job::HeatSource& source, Temperature outdoor) {
+    const bool inside = source.defrost_derating && outdoor >= source.defrost_from.value && outdoor <= source.defrost_to.value;
+    return inside ? 1.0 - source.defrost_derating->value : 1.0;
+}
+
 std::optional<double> performance_by_table(const job::HeatSource& source, Temperature outdoor, Temperature flow) {
     if (source.further.empty()) return performance_of_one(source.performance, outdoor, flow);
     double heat = 0.0, electricity = 0.0;

@@ -23,6 +23,8 @@ struct EqualUnits {
 
 /// Of all units together.
 [[nodiscard]] std::optional<Power> capacity_by_table(const job::HeatSource& source, Temperature outdoor, Temperature flow);
+/// What defrosting leaves of a capacity at that outdoor temperature, 0 to 1.
+[[nodiscard]] double left_by_defrost(const job::HeatSource& source, Temperature outdoor);
 /// Heat over electricity, of all units together where they differ.
 [[nodiscard]] std::optional<double> performance_by_table(const job::HeatSource& source, Temperature outdoor, Temperature flow);
 

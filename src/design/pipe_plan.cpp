@@ -94,7 +94,7 @@ network::PlanSource source_of(const job::Job& job, const Design& d) {
     out.square_resistance = resistance_at_source(job, d);
     out.flow_temperature = d.separation && through_header(job) ? d.separation->source_leaving : d.flow;
     if (!job.heat_source) return out;
-    if (job.heat_source->capacity) out.capacity = job.heat_source->capacity->value;
+    out.capacity = d.duty.capacity;
     if (job.heat_source->minimum_flow) out.minimum_flow = job.heat_source->minimum_flow->value * d.state.density;
     return out;
 }

@@ -83,6 +83,7 @@ void find_bands(const job::Job& job, SeasonPlan& plan) {
     plan.performance = band(at.performance, spreads.performance);
     plan.demand = energy_band(at.demand, spreads.demand);
     plan.electricity = energy_band(at.electricity, spreads.electricity);
+    if (at.electricity <= 0.0) return;   // all lies outside the maker's table: nothing is known, not nothing to pay
     if (job.season->price) plan.cost = band(at.cost, spreads.cost);
     if (job.season->carbon) plan.carbon = band(at.carbon, spreads.carbon);
 }

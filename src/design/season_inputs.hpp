@@ -18,6 +18,7 @@ void visit_running(H& h, F&& visit) {
     if (h.least_output) visit(P{"least output of heat source", unit::kilowatt, 2}, "", *h.least_output);
     for (auto& units : h.further) {
         if (units.least_output) visit(P{"least output of a further unit", unit::kilowatt, 2}, units.name, *units.least_output);
+        if (units.power_level) visit(InputKind<NumberUnit>{"sound power level of a further unit", unit::decibel, 0}, units.name, *units.power_level);
     }
     if (h.defrost_derating) {
         visit(InputKind<NumberUnit>{"capacity that defrosting takes", unit::percent, 0}, "", *h.defrost_derating);

@@ -61,11 +61,6 @@ std::optional<std::vector<Source>> sources_of(const job::HeatSource& source) {
     return out;
 }
 
-double left_by_defrost(const job::HeatSource& source, Temperature outdoor) {
-    const bool inside = source.defrost_derating && outdoor >= source.defrost_from.value && outdoor <= source.defrost_to.value;
-    return inside ? 1.0 - source.defrost_derating->value : 1.0;
-}
-
 /// Output that one unit can be turned down to; none where it is not known.
 Power least_of(const Source& source, Temperature outdoor, Temperature flow) {
     if (source.least.empty()) return source.least_stated;

@@ -6,6 +6,8 @@
 #include "loopfolio/reference/emitters.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 #include <tuple>
 
 namespace loopfolio::design {
@@ -33,12 +35,21 @@ std::optional<bool> fits(const job::EmitterSize& size, const job::Emitter& e) {
     return *size.length <= e.length.value && *size.height <= e.height.value;
 }
 
+/// What another kind cannot stand in for: it dries towels, runs along a wall, needs a mains lead, or is chosen for its looks.
+bool keeps_its_kind(std::string_view kind) {
+    constexpr std::array<std::string_view, 5> kinds{"towel_rail", "skirting", "fan_convector", "fan_radiator", "column"};
+    return std::ranges::find(kinds, kind) != kinds.end();
+}
+
 SizeChoice choose(const job::Job& job, const Design& d, int index) {
     const auto& e = job.emitters[static_cast<std::size_t>(index)];
     const auto& r = d.emitters[static_cast<std::size_t>(index)];
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
     SizeChoice out{index, {}, {}};
+    const auto same_kind = [&](const job::EmitterSize& size) { return size.kind == e.kind; };
+    const bool own_kind_alone = keeps_its_kind(e.kind) && std::ranges::any_of(job.sizes, same_kind);
     for (std::size_t i = 0; i < job.sizes.size(); ++i) {
+        if (own_kind_alone && !same_kind(job.sizes[i])) continue;
         const SizeOffer offer{static_cast<int>(i), output_of(job.sizes[i], e, r, room, d), fits(job.sizes[i], e)};
         if (offer.output >= r.load) out.offers.push_back(offer);
         if (!out.largest || offer.output > out.largest->output) out.largest = offer;

@@ -9,6 +9,7 @@
 
 #include <array>
 #include <cmath>
+#include <vector>
 
 namespace loopfolio::design {
 
@@ -25,9 +26,24 @@ double directivity_of(job::SoundPlace place) {
 
 std::string decibels(double level) { return fixed(level, 1) + " dB(A)"; }
 
+/// Of every unit, as if all stood in one place.
+std::vector<double> power_levels(const job::Job& job) {
+    std::vector<double> out{job.sound->power_level.value};
+    if (!job.heat_source) return out;
+    out.resize(static_cast<std::size_t>(job.heat_source->number), out.front());
+    for (const auto& units : job.heat_source->further) {
+        if (units.power_level) out.insert(out.end(), static_cast<std::size_t>(units.number), units.power_level->value);
+    }
+    return out;
+}
+
 void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
     trace.open(Subject::plant, "sound");
     trace.step({"sound power level of the unit", "as the maker states it", decibels(s.power_level.value), ""});
+    if (p.units > 1) {
+        trace.step({"of all units together", fmt::format("10·log₁₀(Σ 10^(Lw/10)), {} units, as if in one place", p.units),
+                    decibels(p.power_level), "iso-9613-2"});
+    }
     trace.step({"level at the distance", fmt::format("Lp = Lw + 10·log₁₀(Q/(4π·r²)), Q = {}, r = {}", fixed(p.directivity, 0),
                 text(s.distance.value, unit::metre, 1)), decibels(p.at_distance), "iso-9613-2"});
     if (s.barrier) {
@@ -60,7 +76,10 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, const Design&, Trace* t
     const auto& s = *job.sound;
     SoundPlan out;
     out.directivity = directivity_of(s.standing);
-    const physics::SoundPath path{s.power_level.value, s.distance.value, out.directivity, s.barrier ? s.barrier->value : 0.0};
+    const auto levels = power_levels(job);
+    out.units = static_cast<int>(levels.size());
+    out.power_level = levels.size() == 1 ? levels.front() : physics::sum_of_levels(levels).value_or(levels.front());
+    const physics::SoundPath path{out.power_level, s.distance.value, out.directivity, s.barrier ? s.barrier->value : 0.0};
     const auto level = physics::sound_pressure_level(path);
     if (!level) return {};
     out.level = *level;

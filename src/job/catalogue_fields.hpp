@@ -7,7 +7,7 @@
 /// The keys of a firm's catalogue.
 namespace loopfolio::job {
 
-inline constexpr std::array catalogue_fields{maybe_line("heat_sources"), maybe_line("emitters")};
+inline constexpr std::array catalogue_fields{line("heat_sources", optional), line("emitters", optional)};
 
 inline constexpr std::array emitter_model_fields{
     line("model", always), maybe_line("name"), choice("kind", always),

@@ -15,6 +15,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <unordered_set>
 #include <vector>
 
 /// Typed access to the keys of a mapping. Each function reports what is wrong in the findings and
@@ -30,7 +31,8 @@ struct Reading {
     const UnprintableIn& unprintable;
     const ReadFile& read_file;
     std::vector<NamedFile> files = {};   ///< read so far
-    std::vector<const Node*> without_model = {};   ///< items whose model was not found: what they lack is not told too
+    std::unordered_set<const Node*> without_model = {};   ///< items whose model was not found: what they lack is not told too
+    std::vector<int> without_column = {};   ///< files whose first line lacks a column: no row of them is told of it
 };
 
 /// A mapping of the file, its path, and the keys that it may have. `owner` tells a reader which item
@@ -46,6 +48,14 @@ struct Mapping {
 /// Takes `node` as a mapping of `keys`, and reports keys that are unknown, doubled, empty or missing.
 [[nodiscard]] Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys,
                            std::string owner = {});
+
+/// What an unknown key seems to be meant for.
+struct Meant {
+    std::string_view key;   ///< of the group; empty where it resembles none
+    std::string hint;
+};
+/// The key of `keys` that `unknown` writes in another unit, or misspells.
+[[nodiscard]] Meant meant_by(const Group& keys, std::string_view unknown);
 
 /// The mapping under `key`, or nothing where the key is absent.
 [[nodiscard]] std::optional<Mapping> open_child(const Mapping& parent, std::string_view key,

@@ -48,30 +48,26 @@ const Group* group_with(std::string_view key) {
     return nullptr;
 }
 
-struct Suggestion {
-    std::string_view key;   ///< of this mapping; empty where there is none
-    std::string hint;
-};
-
-Suggestion suggestion_for(const Group& keys, const Entry& entry) {
-    const std::string_view unknown = entry.key;
-    if (const Field* field = same_in_another_unit(keys, unknown)) {
-        return {field->key, "write " + named(field->key) + unit_words(*field)};
-    }
+std::vector<std::string_view> names_of(const Group& keys) {
     std::vector<std::string_view> names;
     for (const auto& field : keys.fields) names.push_back(field.key);
-    const auto near = nearest_name(lower_snake(unknown), names);
-    if (!near.empty()) return {near, "did you mean " + named(near) + "?"};
+    return names;
+}
+
+Meant suggestion_for(const Group& keys, const Entry& entry) {
+    const std::string_view unknown = entry.key;
+    if (Meant meant = meant_by(keys, unknown); !meant.key.empty()) return meant;
     if (entry.value.kind == Node::Kind::null && !unknown.empty()) {   // `{source: one, two}`
         const bool digits = unknown.find_first_not_of("0123456789") == unknown.npos;
         return {{},
                 digits ? "a number has a decimal point and no comma"
                        : "text that holds a comma goes in quotes"};
     }
-    if (const Group* other = group_with(unknown)) {
+    const Group* other = entry.place.file == 0 ? group_with(unknown) : nullptr;   // a file beside the job has no other groups
+    if (other != nullptr) {
         return {{}, named(unknown) + " is a key of " + std::string{other->name}};
     }
-    if (names.size() <= 8) return {{}, "the keys here are " + listed(names, "and")};
+    if (keys.fields.size() <= 8) return {{}, "the keys here are " + listed(names_of(keys), "and")};
     return {};
 }
 
@@ -81,10 +77,10 @@ std::unordered_set<std::string_view> report_unknown(const Mapping& m) {
     int unknown = 0;
     for (const auto& entry : m.node->entries) {
         if (find_field(*m.keys, entry.key) != nullptr || ++unknown > most_unknown_keys) continue;
-        Suggestion s = suggestion_for(*m.keys, entry);
+        Meant s = suggestion_for(*m.keys, entry);
         meant.insert(s.key);
         add(m, printable(entry.key, most_shown_of_a_value), entry.place, "",
-            "is not a key of the job file here", std::move(s.hint));
+            entry.place.file == 0 ? "is not a key of the job file here" : "is not a key here", std::move(s.hint));
     }
     return meant;
 }
@@ -99,8 +95,10 @@ void report_doubled(const Mapping& m) {
     }
 }
 
-bool lacks_model(const Mapping& m) {
-    return std::ranges::find(m.reading->without_model, m.node) != m.reading->without_model.end();
+/// What `m` lacks is told elsewhere: where its model is named, or in the first line of its table.
+bool lack_is_told(const Mapping& m) {
+    const auto& files = m.reading->without_column;
+    return m.reading->without_model.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();
 }
 
 void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
@@ -110,7 +108,7 @@ void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::st
             add(m, field.key, entry->place, "", "has no value",
                 field.need == Need::always ? "write its value" : "write its value or leave the key out");
         }
-        if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lacks_model(m)) {
+        if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lack_is_told(m)) {
             add(m, field.key, m.node->place, "", "is missing", "");
         }
     }
@@ -128,6 +126,14 @@ std::string kind_words(const Node& node) {
 
 }  // namespace
 
+Meant meant_by(const Group& keys, std::string_view unknown) {
+    if (const Field* field = same_in_another_unit(keys, unknown)) {
+        return {field->key, "write " + named(field->key) + unit_words(*field)};
+    }
+    const auto near = nearest_name(lower_snake(unknown), names_of(keys));
+    return {near, near.empty() ? "" : "did you mean " + named(near) + "?"};
+}
+
 std::string lower_snake(std::string_view key) {
     std::string out{key};
     for (char& c : out) {
@@ -140,10 +146,8 @@ std::string lower_snake(std::string_view key) {
 Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys, std::string owner) {
     Mapping m{&reading, &node, std::move(path), &keys, std::move(owner)};
     if (node.kind != Node::Kind::mapping) {
-        std::vector<std::string_view> names;
-        for (const auto& field : keys.fields) names.push_back(field.key);
         add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) +
-            " stands here", "its keys are " + listed(names, "and"));
+            " stands here", "its keys are " + listed(names_of(keys), "and"));
         m.node = nullptr;
         return m;
     }
@@ -235,7 +239,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
         if (find_field(*m.keys, entry.key) != nullptr) return false;
         return std::ranges::find(keys, suggestion_for(*m.keys, entry).key) != keys.end();
     };
-    if (there.empty() && !lacks_model(m) && std::ranges::none_of(m.node->entries, meant)) {
+    if (there.empty() && !lack_is_told(m) && std::ranges::none_of(m.node->entries, meant)) {
         add(m, "", m.node->place, "", what + " is missing", "add " + listed(std::vector<std::string_view>{keys}));
     }
     for (std::size_t i = 1; i < there.size(); ++i) {
@@ -245,7 +249,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
 }
 
 void demand(const Mapping& m, std::string_view key, std::string why, std::string hint) {
-    if (m.node == nullptr || has(m, key) || lacks_model(m)) return;
+    if (m.node == nullptr || has(m, key) || lack_is_told(m)) return;
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
 }
 

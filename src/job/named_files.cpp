@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "job/named_files.hpp"
 
+#include "job/columns.hpp"
 #include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
@@ -18,7 +19,7 @@ std::string ending_of(const std::string& name) { return lower_snake(std::filesys
 bool check_name(const Mapping& m, std::string_view key, const std::string& name) {
     const std::string ending = ending_of(name);
     if (std::filesystem::path{name}.is_absolute()) {
-        complain(m, key, "must be a path from the job file's own folder", "put the file beside the job file, so that the two stay together");
+        complain(m, key, "must be a path from the job file's own folder", "write it from the job file's folder, such as `../catalogue/x.csv`");
         return false;
     }
     if (ending != ".csv" && ending != ".yaml" && ending != ".yml") {
@@ -50,7 +51,7 @@ std::optional<int> take(const Mapping& m, std::string_view key, const std::strin
 
 }  // namespace
 
-std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, const yaml::FileKind& kind) {
+std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, const yaml::FileKind& kind, const Columns& columns) {
     const std::string name = text_at(m, key);
     if (name.empty() || !check_name(m, key, name)) return {};
     const auto number = take(m, key, name);
@@ -71,7 +72,9 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
         m.reading->findings.add({Severity::error, {}, tree.root.place, "", "", std::string{kind.one} + " is a list", std::string{kind.start}});
         return {};
     }
-    return OpenedFile{std::move(tree.root), table};
+    OpenedFile out{std::move(tree.root), table};
+    if (table && !check_columns(*m.reading, kind, columns, out)) return {};
+    return out;
 }
 
 }  // namespace loopfolio::job

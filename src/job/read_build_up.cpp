@@ -4,6 +4,8 @@
 #include "loopfolio/reference/materials.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 
 namespace loopfolio::job {
 
@@ -49,6 +51,35 @@ Fasteners read_fasteners(const Mapping& m) {
     return out;
 }
 
+/// Metal that is more than any tie or screw would be. One part in a hundred: common practice, no source.
+void check_fasteners(const Mapping& m, const Fasteners& f, const Layer& layer) {
+    constexpr double most_share = 0.01;
+    const double share = f.section.value.in(unit::square_metre) * f.per_square_metre.value;
+    if (f.section.given() && f.per_square_metre.given() && share > most_share) {
+        warn(m, "section_mm2", "makes " + decimal(std::round(share * 1000.0) / 10.0) + "% of the area metal, with `number_per_m2`: ties and "
+             "screws seldom take more than 1%", "state the section of one, and how many there are on one square metre");
+    }
+    if (f.depth && layer.thickness.given() && f.depth->given() && f.depth->value > layer.thickness.value) {
+        complain(m, "depth_mm", "must not be above the layer's own `thickness_mm`, " + decimal(layer.thickness.value.in(unit::millimetre)),
+                 "count only what lies in this layer");
+    }
+}
+
+/// Gaps and fasteners correct insulation (ISO 6946): of anything else they are a slip.
+void check_insulates(const Mapping& m, const Layer& layer) {
+    const auto* known = reference::find_material(layer.material);
+    constexpr Conductivity most = unit::watt_per_metre_kelvin(0.1);
+    const auto conductivity = layer.conductivity.given() ? std::optional{layer.conductivity.value}
+                              : known != nullptr         ? std::optional{known->conductivity.value}
+                                                         : std::nullopt;
+    if (!conductivity || *conductivity <= most) return;
+    for (const std::string_view key : {"air_gap_level", "fasteners"}) {
+        if (!has(m, key) || (key == "air_gap_level" && layer.air_gap_level == 0)) continue;
+        warn(m, key, "corrects insulation, and this layer lets " + decimal(conductivity->in(unit::watt_per_metre_kelvin)) + " W/(m·K) through",
+             "state it of the layer that insulates");
+    }
+}
+
 /// Gaps in a layer and metal through it.
 void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
     layer.air_gap_level = whole_at(m, "air_gap_level").value_or(0);
@@ -56,6 +87,7 @@ void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
     const auto fasteners = open_child(m, "fasteners", group("fasteners"));
     if (!fasteners) return;
     layer.fasteners = read_fasteners(*fasteners);
+    check_fasteners(*fasteners, *layer.fasteners, layer);
     if (!solid) {
         complain(m, "fasteners", "need a solid layer that they go through",
                  "ties across an empty cavity are not counted: leave them out");
@@ -88,7 +120,18 @@ Layer read_layer(const Mapping& m) {
         }
     }
     read_workmanship(m, out, solid);
+    check_insulates(m, out);
     return out;
+}
+
+/// A strip ten times as long as it is wide, with all its edge to outside, has 48; a square 16.
+void check_slab(const Mapping& m, const Input<Area>& area, const Input<Length>& perimeter) {
+    constexpr double most = 50.0;   // common practice, no source
+    if (!area.given() || !perimeter.given()) return;
+    const double edge = perimeter.value.in(unit::metre), size = area.value.in(unit::square_metre);
+    if (edge * edge <= most * size) return;
+    warn(m, "perimeter_m", "is long for " + decimal(size) + " m²: a strip of that area, ten times as long as wide, has " +
+         decimal(std::round(10.0 * std::sqrt(48.4 * size)) / 10.0) + " m round it", "give the edge of this floor alone that lies to outside");
 }
 
 void read_slab(const Mapping& m, Element& element) {
@@ -99,6 +142,7 @@ void read_slab(const Mapping& m, Element& element) {
     if (element.kind != ElementKind::floor || element.beyond != Beyond::ground) {
         complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`");
     }
+    check_slab(m, element.area, element.slab->perimeter);
 }
 
 void read_layers(const Mapping& m, Element& element) {

@@ -14,8 +14,10 @@ namespace loopfolio::job {
 
 namespace {
 
-constexpr yaml::FileKind source_file{"a catalogue of heat sources", "catalogues", "each item starts with `- model:`"};
-constexpr yaml::FileKind emitter_file{"a catalogue of emitters", "catalogues", "each item starts with `- model:`"};
+constexpr yaml::FileKind source_file{"a catalogue of heat sources", "catalogues", "each item starts with `- model:`",
+                                     "the first line names the columns, such as `model,outdoor_c,flow_c,capacity_kw,ratio`"};
+constexpr yaml::FileKind emitter_file{"a catalogue of emitters", "catalogues", "each item starts with `- model:`",
+                                      "the first line names the columns, such as `model,kind,output_at_50k_w,length_mm,height_mm`"};
 constexpr std::size_t most_models = 2000;
 
 /// Keys of one line of a maker's table.
@@ -96,7 +98,7 @@ const Node* find_model(const Mapping& m, std::string_view wanted, const Node& li
         if (!name.empty()) names.push_back(name);
     }
     complain(m, "model", "is not in the catalogue", did_you_mean(wanted, names));
-    m.reading->without_model.push_back(m.node);
+    m.reading->without_model.insert(m.node);
     return nullptr;
 }
 
@@ -118,14 +120,15 @@ Node with_source(Node model) {
     return model;
 }
 
-/// What `list` says of the model that `item` names.
-void take_model(Reading& reading, const Node& list, Node& item, const std::string& path, std::string_view keys_here,
+/// What `file` says of the model that `item` names.
+void take_model(Reading& reading, const OpenedFile& file, Node& item, const std::string& path, std::string_view keys_here,
                 std::span<const std::string_view> keys) {
     const auto model = quiet_text(item, "model");
     if (model.empty()) return;
     const Mapping m{&reading, &item, path, &group(keys_here), {}};
-    const Node* found = find_model(m, model, list);
+    const Node* found = find_model(m, model, file.list);
     if (found == nullptr) return;
+    if (!file.whole) reading.without_model.insert(&item);
     (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));   // its keys are told here
     take_over(with_source(*found), keys, item);
 }
@@ -144,21 +147,26 @@ std::span<Node> items_of(Node& mapping, std::string_view key) {
 /// Without the file nothing is known of what its models would have filled.
 void give_up(Reading& reading, Node& source) {
     const auto lost = [&](const Node& item) {
-        if (!quiet_text(item, "model").empty()) reading.without_model.push_back(&item);
+        if (!quiet_text(item, "model").empty()) reading.without_model.insert(&item);
     };
     lost(source);
     for (const Node& units : items_of(source, "further_units")) lost(units);
 }
 
 void take_sources(const Mapping& catalogue, Node& source) {
-    auto file = open_file(catalogue, "heat_sources", source_file);
+    auto file = open_file(catalogue, "heat_sources", source_file, {&group("source_models"), &group("points")});
     if (!file) return give_up(*catalogue.reading, source);
     Reading& reading = *catalogue.reading;
-    const Node list = file->table ? gathered(reading, file->list) : std::move(file->list);
-    take_model(reading, list, source, "heat_source", "heat_source", keys_of_a_source);
+    if (file->table) file->list = gathered(reading, file->list);
+    take_model(reading, *file, source, "heat_source", "heat_source", keys_of_a_source);
     std::size_t i = 0;
     for (Node& units : items_of(source, "further_units")) {
-        take_model(reading, list, units, "heat_source.further_units[" + std::to_string(i++) + "]", "further_units", keys_of_a_unit);
+        const std::string path = "heat_source.further_units[" + std::to_string(i++) + "]";
+        take_model(reading, *file, units, path, "further_units", keys_of_a_unit);
+        const auto model = quiet_text(units, "model");
+        if (model.empty() || model != quiet_text(source, "model")) continue;
+        warn({&reading, &units, path, &group("further_units"), {}}, "model", "is the heat source's own model",
+             "state how many there are as `number` of `heat_source`");
     }
 }
 
@@ -193,19 +201,27 @@ void read_sizes(Reading& reading, const Node& list, Draft& draft) {
     }
 }
 
+/// A rating holds for the kind that the maker sells it as.
+void check_kind(const Mapping& m, const Node& model) {
+    const auto kind = quiet_text(model, "kind"), stated = quiet_text(*m.node, "kind");
+    if (kind.empty() || stated.empty() || kind == stated) return;
+    complain(m, "kind", "is not the kind of the model, " + named(printable(kind, 40)), "leave `kind` out, or name another model");
+}
+
 void take_emitters(const Mapping& catalogue, std::span<Node> emitters, Draft& draft) {
-    const auto file = open_file(catalogue, "emitters", emitter_file);
+    const auto file = open_file(catalogue, "emitters", emitter_file, {&group("emitter_models")});
     Reading& reading = *catalogue.reading;
     if (file) read_sizes(reading, file->list, draft);
     for (std::size_t i = 0; i < emitters.size(); ++i) {
         const auto model = quiet_text(emitters[i], "model");
         if (model.empty()) continue;
-        if (!file) {
-            reading.without_model.push_back(&emitters[i]);
-            continue;
-        }
+        if (!file || !file->whole) reading.without_model.insert(&emitters[i]);
+        if (!file) continue;
         const Mapping m{&reading, &emitters[i], "emitters[" + std::to_string(i) + "]", &group("emitters"), {}};
-        if (const Node* found = find_model(m, model, file->list)) take_over(*found, keys_of_an_emitter, emitters[i]);
+        const Node* found = find_model(m, model, file->list);
+        if (found == nullptr) continue;
+        check_kind(m, *found);
+        take_over(*found, keys_of_an_emitter, emitters[i]);
     }
 }
 

@@ -130,13 +130,15 @@ void demand_capacities(const Mapping& m, const std::vector<PerformancePoint>& po
              "give `capacity_kw` at every point");
 }
 
-void read_further(const Mapping& m, HeatSource& out) {
+void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
     for (const auto& item : open_items(m, "further_units", group("further_units"))) {
         FurtherUnits units;
         units.name = text_at(item, "name");
         units.model = text_at(item, "model");
         read_table(item, units);
         demand_capacities(item, units.performance);
+        units.power_level = if_given(input_at(item, "power_level_db", unit::decibel));
+        if (sound_asked) demand(item, "power_level_db", "the sheet on sound counts every unit");
         if (item.node != nullptr) units.place = item.node->place;
         out.further.push_back(std::move(units));
     }
@@ -178,7 +180,7 @@ void read_running(const Mapping& m, HeatSource& out) {
     if (has(m, "minimum_run_min")) demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");
 }
 
-HeatSource read_heat_source(const Mapping& m) {
+HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
     HeatSource out;
     out.name = text_at(m, "name");
     out.model = text_at(m, "model");
@@ -187,7 +189,7 @@ HeatSource read_heat_source(const Mapping& m) {
     out.could_join_at = texts_at(m, "could_join_at");
     out.maximum_drop = if_given(input_at(m, "maximum_drop_k", unit::kelvin));
     read_table(m, out);
-    read_further(m, out);
+    read_further(m, out, sound_asked);
     out.capacity = if_given(input_at(m, "capacity_kw", unit::kilowatt));
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
     out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
@@ -208,7 +210,7 @@ HeatSource read_heat_source(const Mapping& m) {
 
 void read_plant(const Mapping& top, Draft& draft) {
     draft.heat_source = open_child(top, "heat_source", group("heat_source"));
-    if (draft.heat_source) draft.job.heat_source = read_heat_source(*draft.heat_source);
+    if (draft.heat_source) draft.job.heat_source = read_heat_source(*draft.heat_source, has(top, "sound"));
     if (const auto m = open_child(top, "circulator", group("circulator"))) {
         draft.job.circulator = read_circulator(*m);
     }

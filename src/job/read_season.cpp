@@ -17,6 +17,8 @@ namespace loopfolio::job {
 namespace {
 
 constexpr std::size_t most_compared = 4;
+constexpr Temperature usual_base = Temperature::from_celsius(16.0);   // of EN 14825, where none is stated
+constexpr double far_from_design = 15.0;                              // K; the coldest hour of a year lies nearer
 
 std::vector<OutdoorHours> read_bins(const Mapping& m) {
     std::vector<OutdoorHours> out;
@@ -40,7 +42,8 @@ std::vector<OutdoorHours> read_bins(const Mapping& m) {
 }
 
 constexpr yaml::FileKind climate_kind{"a climate file", "climate files",
-                                      "it has a column `outdoor_c`, and `hours` unless each line is an hour"};
+                                      "each item starts with `- outdoor_c:`",
+                                      "the first line names the columns: `outdoor_c`, and `hours` unless each line is an hour"};
 constexpr double whole_year = 8760.0;
 
 /// Rows with hours may repeat a temperature, rows without are an hour each: both are gathered, readings by whole degrees.
@@ -67,7 +70,7 @@ std::vector<std::pair<double, double>> read_climate_rows(Reading& reading, const
 }
 
 void read_climate_file(const Mapping& m, Season& out) {
-    const auto file = open_file(m, "climate_file", climate_kind);
+    const auto file = open_file(m, "climate_file", climate_kind, {&group("climate_rows")});
     if (!file) return;
     out.climate_file = text_at(m, "climate_file");
     if (file->list.items.empty()) complain(m, "climate_file", "names a file without a line");
@@ -75,6 +78,7 @@ void read_climate_file(const Mapping& m, Season& out) {
     const Node& first = file->list.items.front();
     const bool hourly = first.kind == Node::Kind::mapping && find_entry(first, "hours") == nullptr;
     const auto rows = read_climate_rows(*m.reading, file->list, hourly);
+    if (!file->whole) return;
     double sum = 0.0;
     for (const auto& [outdoor, time] : rows) sum += time;
     if (sum > most_hours) {
@@ -143,7 +147,25 @@ void read_season(const Mapping& top, Draft& draft) {
     if (draft.season) draft.job.season = read_one(*draft.season);
 }
 
+/// Degrees of another scale, or a file of another place, show at the cold end.
+void check_coldest(const Draft& draft) {
+    const Season& season = *draft.job.season;
+    const auto coldest = std::ranges::find_if(season.bins, [](const OutdoorHours& b) { return b.time > Duration{}; });
+    if (coldest == season.bins.end()) return;
+    const std::string_view key = season.climate_file.empty() ? "bins" : "climate_file";
+    const std::string at = decimal(std::round(100.0 * coldest->outdoor.celsius()) / 100.0) + " °C";
+    const Temperature base = season.base.given() ? season.base.value : usual_base;
+    if (coldest->outdoor >= base) {
+        complain(*draft.season, key, "has no hour that asks for heat: the coldest is " + at, "temperatures are in °C");
+        return;
+    }
+    const auto& outdoor = draft.job.conditions.outdoor;
+    if (!outdoor.given() || std::abs((coldest->outdoor - outdoor.value).si()) <= far_from_design) return;
+    warn(*draft.season, key, "has " + at + " as the coldest hour, far from the design outdoor temperature", "check the place, and that temperatures are in °C");
+}
+
 void check_season(const Draft& draft) {
+    if (draft.season && draft.job.season) check_coldest(draft);
     if (!draft.season || !draft.job.season || !draft.heat_source || !draft.job.heat_source) return;
     const Season& season = *draft.job.season;
     const HeatSource& source = *draft.job.heat_source;

@@ -16,7 +16,7 @@ inline constexpr double most_hours = 8784.0;   // of a leap year
 inline constexpr std::array season_fields{
     choice("climate", depends),
     list("bins", depends, 1, 200),
-    maybe_line("climate_file"),
+    line("climate_file", optional),
     maybe_text("climate_source"),
     measure("base_c", optional, 8, 24, unit::celsius),
     measure("lowest_flow_c", optional, 20, 70, unit::celsius),

@@ -127,7 +127,7 @@ constexpr std::array element_fields{
 
 constexpr std::array emitter_fields{
     id("id", always), maybe_line("name"), id("room", always), id("at", always), id("return_at", optional),
-    maybe_line("model"), choice("kind", always),
+    line("model", optional), choice("kind", always),
     measure("temperature_drop_k", optional, 1, 30, unit::kelvin),
     measure("valves_kv_m3_per_h", optional, 0.01, 20, kv_unit),
     mapping("loop", optional),
@@ -162,7 +162,7 @@ constexpr std::array section_fields{
 };
 
 constexpr std::array heat_source_fields{
-    line("name", always), maybe_line("model"), id("at", always), id("return_at", optional), lines("could_join_at", optional, 20),
+    line("name", always), line("model", optional), id("at", always), id("return_at", optional), lines("could_join_at", optional, 20),
     measure("maximum_drop_k", optional, 1, 40, unit::kelvin), mapping("performance", optional),
     measure("capacity_kw", optional, 0.5, 100, unit::kilowatt),
     measure("minimum_flow_l_per_min", optional, 0.1, 300, unit::litre_per_minute),
@@ -182,8 +182,9 @@ constexpr std::array heat_source_fields{
 };
 constexpr auto source_model_fields = with(picked(heat_source_fields, keys_of_a_source), line("model", always), maybe_text("source"));
 constexpr std::array further_unit_fields{
-    line("name", always), maybe_line("model"), mapping("performance", always),
+    line("name", always), line("model", optional), mapping("performance", always),
     measure("minimum_output_kw", optional, 0.1, 100, unit::kilowatt), Field{"number", Form::whole, optional, 1, 8},
+    measure("power_level_db", depends, 30, 90, unit::decibel),
 };
 constexpr std::array performance_fields{maybe_text("source"), list("points", always, 1, 400)};
 constexpr std::array performance_point_fields{

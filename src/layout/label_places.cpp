@@ -19,7 +19,12 @@ constexpr double between_labels = 1.5;
 constexpr double line_step = 4.0;        // no line slips through a label between two of its points
 constexpr double leader_from = 10.0;     // beyond the distance kept
 
-double distance(Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y); }
+double distance_squared(Point a, Point b) {
+    const double dx = a.x - b.x, dy = a.y - b.y;
+    return dx * dx + dy * dy;
+}
+
+double distance(Point a, Point b) { return std::sqrt(distance_squared(a, b)); }
 
 Point nearest_in(const Box& box, Point p) {
     return {std::clamp(p.x, box.left, box.right), std::clamp(p.y, box.top, box.bottom)};
@@ -119,19 +124,23 @@ private:
         }
     }
 
+    /// What a place costs only grows as it is looked at, so that most are given up before lines are looked at.
     void consider(std::size_t label, Point anchor, Point corner, double cost, Search& search) const {
+        constexpr double rounding = 1e-9;   // of equal places the first tried is taken
+        const double most = search.least - rounding;
         const auto& wish = wishes_[label];
         const Box wished{corner.x, corner.y, corner.x + wish.width, corner.y + wish.height};
         LabelPlace place{inside(wished, plot_), anchor};
         const double off = distance(anchor, place.nearest()) - wish.clear;
+        const double standing_off = each_point_off * std::max(0.0, off);
+        if (cost + standing_off >= most) return;
         place.stands_off = off > leader_from;
         std::vector<Point> leader;
         if (place.stands_off) sample(place.anchor, place.nearest(), leader);
-        cost += each_point_off * std::max(0.0, off) + cost_of_labels(label, place.box, leader);
-        if (cost < search.least) cost += cost_of_marks(wish, place);
-        if (cost < search.least) cost += cost_of_lines(wish, place, leader);
-        constexpr double rounding = 1e-9;   // of equal places the first tried is taken
-        if (cost >= search.least - rounding) return;
+        cost += standing_off + cost_of_labels(label, place.box, leader);
+        if (cost < most) cost += cost_of_marks(wish, place);
+        if (cost < most) cost += cost_of_lines(wish, place, leader, most - cost);
+        if (cost >= most) return;
         search.least = cost;
         search.place = place;
     }
@@ -162,22 +171,25 @@ private:
         return cost;
     }
 
-    double cost_of_lines(const LabelWish& wish, const LabelPlace& place,
-                         const std::vector<Point>& leader) const {
+    /// Given up where it is more than `most`.
+    double cost_of_lines(const LabelWish& wish, const LabelPlace& place, const std::vector<Point>& leader,
+                         double most) const {
         const double own = distance(place.anchor, place.nearest());
         double cost = 0.0;
         for (std::size_t i = 0; i < line_points_.size(); ++i) {
-            double nearest = 1e9;
+            double nearest_squared = 1e18;
             for (const Point& p : line_points_[i]) {
-                const double off = distance(p, nearest_in(place.box, p));
-                if (off == 0.0) cost += over_line_point;
-                nearest = std::min(nearest, off);
+                const double off_squared = distance_squared(p, nearest_in(place.box, p));
+                if (off_squared == 0.0) cost += over_line_point;
+                nearest_squared = std::min(nearest_squared, off_squared);
                 for (const Point& on_leader : leader) {
-                    if (distance(p, on_leader) < line_step / 2.0) cost += leader_along_line;
+                    if (distance_squared(p, on_leader) < line_step * line_step / 4.0) cost += leader_along_line;
                 }
             }
+            const double nearest = std::sqrt(nearest_squared);
             const bool another = wish.line >= 0 && static_cast<std::size_t>(wish.line) != i;
             if (another) cost += cost_of_other(nearest, own);
+            if (cost > most) break;
         }
         return cost;
     }

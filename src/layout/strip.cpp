@@ -23,6 +23,9 @@ std::vector<Strip> fused(std::vector<Strip> strips, double limit) {
         return strips;
     }
     Strip whole = std::move(strips.front());
+    std::size_t items = whole.items.size();
+    for (std::size_t i = 1; i < strips.size(); ++i) items += strips[i].items.size();
+    whole.items.reserve(items);
     for (std::size_t i = 1; i < strips.size(); ++i) {
         whole.height += strips[i].space_before;
         for (Item& item : strips[i].items) {
@@ -50,6 +53,7 @@ std::vector<Strip> grid_strips(GridRow row) {
     for (std::size_t k = 0; k < count; ++k) {
         Strip& strip = strips[k];
         strip.height = row.leading + (k == 0 ? row.above : 0.0) + (k + 1 == count ? row.below : 0.0);
+        strip.items.reserve(row.lines.size() + 1);   // most cells have one run in a line, and a rule goes below
         for (auto& cell : row.lines) {
             if (k >= cell.size()) continue;
             for (Item& item : cell[k]) {

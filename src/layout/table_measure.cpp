@@ -14,6 +14,7 @@ namespace {
 
 /// What a column's content asks for.
 struct Need {
+    double head = 0.0;             ///< of the longest word in head and unit
     double least = 0.0, natural = 0.0;
     double before_point = 0.0, after_point = 0.0;
     double weight = 0.0;
@@ -43,7 +44,7 @@ std::vector<Need> needs_of(const report::Table& table, const TextStyle& text, co
         ask(needs[c], extent(table.columns[c].head, bold, measurer), 0.0);
         ask(needs[c], extent(table.columns[c].unit, text, measurer), 0.0);
         // Heads are the first to wrap: a short column is not widened to its head's full length.
-        needs[c].natural = needs[c].least;
+        needs[c].head = needs[c].natural = needs[c].least;
         needs[c].weight = std::max(0.0, table.columns[c].weight);
     }
     for (Need& need : needs) need.cells.assign(table.rows.size(), 0.0);
@@ -91,15 +92,17 @@ std::vector<double> roomy_widths(const std::vector<Need>& needs, double spare) {
 
 /// Columns too narrow for their content: each has what it asks for, up to a level that all share, so short
 /// columns stay whole and the longest wrap. A column with a larger `share` has a higher level. None goes
-/// below its least width, unless words may be broken.
+/// below its least width, unless words may be broken; then heads stay whole where there is room for all of them.
 std::vector<double> levelled(const std::vector<Need>& needs, double available, bool break_words,
                              const std::vector<double>& shares) {
     std::vector<double> widths(needs.size());
+    const bool whole_heads = sum(needs, &Need::head) <= available;
     const auto total_at = [&](double level) {
         double total = 0.0;
         for (std::size_t c = 0; c < needs.size(); ++c) {
             const double most = level * shares[c];
-            widths[c] = break_words ? std::min(needs[c].least, most)
+            const double floor = whole_heads ? needs[c].head : 0.0;
+            widths[c] = break_words ? std::max(floor, std::min(needs[c].least, most))
                                     : std::max(needs[c].least, std::min(needs[c].natural, most));
             total += widths[c];
         }
@@ -217,12 +220,18 @@ TablePlan measure_table(const report::Table& table, const Setting& setting) {
     // A row of very many columns: the type shrinks until a letter fits in each, and words are broken.
     constexpr double narrowest_in_ems = 1.6;
     const double share = setting.width / count;
-    const TextStyle text =
-        style::in_size(style::compact, std::min(style::compact.size, share / narrowest_in_ems));
+    TextStyle text = style::in_size(style::compact, std::min(style::compact.size, share / narrowest_in_ems));
     const double gap = std::min(5.0, 0.25 * share);
+    const double available = setting.width - gap * (count - 1.0);
     needs = needs_of(table, text, setting.measurer);
+    constexpr double smallest_for_heads = 5.0, in_hand = 0.999;
+    const double for_heads = text.size * in_hand * available / std::max(sum(needs, &Need::head), 1.0);
+    if (for_heads < text.size && for_heads >= smallest_for_heads) {   // smaller type keeps the words of heads whole
+        text = style::in_size(text, for_heads);
+        needs = needs_of(table, text, setting.measurer);
+    }
     const std::vector<double> equal(needs.size(), 1.0);
-    return plan(needs, levelled(needs, setting.width - gap * (count - 1.0), true, equal), text, gap);
+    return plan(needs, levelled(needs, available, true, equal), text, gap);
 }
 
 }  // namespace loopfolio::layout

@@ -5,6 +5,7 @@
 #include "layout/utf8.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace loopfolio::layout {
@@ -23,10 +24,20 @@ struct Span {
 
 /// Spans that stay on one line, and what stands before them.
 struct Atom {
-    std::vector<Span> spans;
+    std::size_t first = 0, end = 0;   ///< in Words::spans
     double width = 0.0;
     bool after_space = false;
     bool new_line = false;
+};
+
+/// Text as it is before it is broken.
+struct Words {
+    std::vector<Span> spans;
+    std::vector<Atom> atoms;
+
+    [[nodiscard]] std::span<const Span> of(const Atom& atom) const {
+        return std::span{spans}.subspan(atom.first, atom.end - atom.first);
+    }
 };
 
 /// A letter for the question whether a word may break beside it.
@@ -51,25 +62,31 @@ bool breaks_after(std::string_view word, std::size_t at) {
     return behind >= letters_beside_break && ahead >= letters_beside_break;
 }
 
+bool is_blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
 /// Reads marked-up text into atoms, with their widths.
 class Reader {
 public:
     Reader(const TextStyle& style, const TextMeasurer& measurer) : style_{style}, measurer_{measurer} {}
 
-    std::vector<Atom> read(std::string_view text) {
+    Words read(std::string_view text) {
+        const auto likely = static_cast<std::size_t>(std::ranges::count_if(text, is_blank)) + 1;
+        words_.spans.reserve(likely);
+        words_.atoms.reserve(likely);
         for (std::size_t at = 0; at < text.size();) {
-            if (text[at] == ' ' || text[at] == '\t' || text[at] == '\n' || text[at] == '\r') {
+            if (is_blank(text[at])) {
                 close();
                 (text[at] == '\n' ? next_.new_line : next_.after_space) = true;
                 ++at;
                 continue;
             }
-            const std::size_t end = std::min(text.find_first_of(" \t\n\r", at), text.size());
+            std::size_t end = at + 1;
+            while (end < text.size() && !is_blank(text[end])) ++end;
             read_word(text.substr(at, end - at));
             at = end;
         }
         close();
-        return std::move(atoms_);
+        return std::move(words_);
     }
 
 private:
@@ -93,20 +110,21 @@ private:
         if (text.empty()) return;
         const Face face = bold_ ? Face::bold : style_.face;
         const double width = measurer_.width(text, face, style_.size);
-        next_.spans.push_back({text, face, width});
+        words_.spans.push_back({text, face, width});
         next_.width += width;
     }
     void close() {
-        if (next_.spans.empty()) return;
-        atoms_.push_back(std::move(next_));
-        next_ = {};
+        next_.end = words_.spans.size();
+        if (next_.end == next_.first) return;
+        words_.atoms.push_back(next_);
+        next_ = {.first = next_.end};
     }
 
     const TextStyle& style_;
     const TextMeasurer& measurer_;
     bool bold_ = false;
     Atom next_;
-    std::vector<Atom> atoms_;
+    Words words_;
 };
 
 /// The space after an atom is set in the face that the atom ends in.
@@ -115,26 +133,31 @@ public:
     Spaces(const TextStyle& style, const TextMeasurer& measurer)
         : plain_{measurer.width(" ", style.face, style.size)},
           bold_{measurer.width(" ", Face::bold, style.size)} {}
-    [[nodiscard]] double between(const Atom& left, const Atom& right) const {
+    [[nodiscard]] double between(const Words& words, const Atom& left, const Atom& right) const {
         if (!right.after_space) return 0.0;
-        return left.spans.back().face == Face::bold ? bold_ : plain_;
+        return words.spans[left.end - 1].face == Face::bold ? bold_ : plain_;
     }
 
 private:
     double plain_, bold_;
 };
 
-/// Cuts an atom between letters into pieces that fit.
-void chop(const Atom& atom, double width, const TextStyle& style, const TextMeasurer& measurer,
-          std::vector<Atom>& out) {
-    Atom piece;
-    piece.after_space = atom.after_space;
-    piece.new_line = atom.new_line;
-    for (const Span& span : atom.spans) {
+/// Cuts an atom between letters into pieces that fit, and adds them to `out`.
+void chop(const Words& words, const Atom& atom, double width, const TextStyle& style, const TextMeasurer& measurer,
+          Words& out) {
+    Atom piece = atom;
+    piece.first = out.spans.size();
+    piece.width = 0.0;
+    const auto finish = [&] {
+        piece.end = out.spans.size();
+        if (piece.end > piece.first) out.atoms.push_back(piece);
+        piece = {.first = piece.end};
+    };
+    for (const Span& span : words.of(atom)) {
         std::size_t start = 0;
         double run = 0.0;
         const auto cut = [&](std::size_t end) {
-            if (end > start) piece.spans.push_back({span.text.substr(start, end - start), span.face, run});
+            if (end > start) out.spans.push_back({span.text.substr(start, end - start), span.face, run});
             start = end;
             run = 0.0;
         };
@@ -143,8 +166,7 @@ void chop(const Atom& atom, double width, const TextStyle& style, const TextMeas
             const double letter = measurer.width(span.text.substr(at, end - at), span.face, style.size);
             if (piece.width > 0.0 && piece.width + letter > width) {
                 cut(at);
-                out.push_back(std::move(piece));
-                piece = {};
+                finish();
             }
             piece.width += letter;
             run += letter;
@@ -152,7 +174,26 @@ void chop(const Atom& atom, double width, const TextStyle& style, const TextMeas
         }
         cut(span.text.size());
     }
-    if (!piece.spans.empty()) out.push_back(std::move(piece));
+    finish();
+}
+
+constexpr double rounding = 1e-6;
+
+/// The words with those that are wider than a line cut into pieces.
+Words fitted(const Words& words, double width, const TextStyle& style, const TextMeasurer& measurer) {
+    Words out;
+    for (const Atom& atom : words.atoms) {
+        if (atom.width > width + rounding) {
+            chop(words, atom, width, style, measurer, out);
+            continue;
+        }
+        const auto spans = words.of(atom);
+        out.atoms.push_back(atom);
+        out.atoms.back().first = out.spans.size();
+        out.spans.insert(out.spans.end(), spans.begin(), spans.end());
+        out.atoms.back().end = out.spans.size();
+    }
+    return out;
 }
 
 /// A line under construction: runs grow while the face stays the same.
@@ -160,9 +201,9 @@ class LineMaker {
 public:
     LineMaker(const TextStyle& style, const TextMeasurer& measurer) : style_{style}, measurer_{measurer} {}
 
-    void add(const Atom& atom) {
-        if (atom.after_space && !line_.runs.empty()) line_.runs.back().text += ' ';
-        for (const Span& span : atom.spans) {
+    void add(std::span<const Span> spans, bool after_space) {
+        if (after_space && !line_.runs.empty()) line_.runs.back().text += ' ';
+        for (const Span& span : spans) {
             if (line_.runs.empty() || line_.runs.back().face != span.face) {
                 line_.runs.push_back({std::string{span.text}, span.face, 0.0, 0.0});
             } else {
@@ -185,33 +226,39 @@ private:
     Line line_;
 };
 
-}  // namespace
-
-std::vector<Line> break_lines(std::string_view text, const TextStyle& style, double width,
-                              const TextMeasurer& measurer) {
-    constexpr double rounding = 1e-6;
-    std::vector<Atom> pieces;
-    for (Atom& atom : Reader{style, measurer}.read(text)) {
-        if (atom.width > width + rounding) chop(atom, width, style, measurer, pieces);
-        else pieces.push_back(std::move(atom));
-    }
+std::vector<Line> fill(const Words& pieces, const TextStyle& style, double width, const TextMeasurer& measurer) {
     const Spaces spaces{style, measurer};
     std::vector<Line> lines;
     LineMaker maker{style, measurer};
     double used = 0.0;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const Atom& piece = pieces[i];
-        const double gap = i > 0 ? spaces.between(pieces[i - 1], piece) : 0.0;
+    const auto& atoms = pieces.atoms;
+    for (std::size_t i = 0; i < atoms.size(); ++i) {
+        const Atom& piece = atoms[i];
+        const double gap = i > 0 ? spaces.between(pieces, atoms[i - 1], piece) : 0.0;
         if (i > 0 && (piece.new_line || used + gap + piece.width > width + rounding)) {
             lines.push_back(maker.take());
             used = piece.width;
         } else {
             used += gap + piece.width;
         }
-        maker.add(piece);
+        maker.add(pieces.of(piece), piece.after_space);
     }
-    if (!pieces.empty()) lines.push_back(maker.take());
+    if (!atoms.empty()) lines.push_back(maker.take());
     return lines;
+}
+
+/// As `break_lines`, once the text is read.
+std::vector<Line> lines_of(const Words& words, const TextStyle& style, double width, const TextMeasurer& measurer) {
+    const auto too_wide = [&](const Atom& atom) { return atom.width > width + rounding; };
+    if (std::ranges::none_of(words.atoms, too_wide)) return fill(words, style, width, measurer);
+    return fill(fitted(words, width, style, measurer), style, width, measurer);
+}
+
+}  // namespace
+
+std::vector<Line> break_lines(std::string_view text, const TextStyle& style, double width,
+                              const TextMeasurer& measurer) {
+    return lines_of(Reader{style, measurer}.read(text), style, width, measurer);
 }
 
 std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width, bool wholly,
@@ -219,11 +266,16 @@ std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, do
     constexpr double short_line = 0.18, step = 0.025;
     constexpr std::size_t longest = 12;   // a long paragraph is read by then
     const double narrowest = wholly ? 0.5 : 0.87;
-    std::vector<Line> lines = break_lines(text, style, width, measurer);
+    const Words words = Reader{style, measurer}.read(text);
+    std::vector<Line> lines = lines_of(words, style, width, measurer);
     if (lines.size() < 2 || lines.size() > longest) return lines;
-    for (double share = 1.0 - step; share > narrowest; share -= step) {
+    double longest_word = 0.0;   // of those that need no break inside them
+    for (const Atom& atom : words.atoms) {
+        if (atom.width <= width + rounding) longest_word = std::max(longest_word, atom.width);
+    }
+    for (double share = 1.0 - step; share > narrowest && share * width >= longest_word; share -= step) {
         if (!wholly && lines.back().width >= short_line * width) break;
-        std::vector<Line> narrower = break_lines(text, style, share * width, measurer);
+        std::vector<Line> narrower = lines_of(words, style, share * width, measurer);
         if (narrower.size() > lines.size()) break;
         lines = std::move(narrower);
     }
@@ -267,10 +319,11 @@ Extent extent(std::string_view text, const TextStyle& style, const TextMeasurer&
     Extent result;
     const Spaces spaces{style, measurer};
     double line = 0.0;
-    const std::vector<Atom> atoms = Reader{style, measurer}.read(text);
+    const Words words = Reader{style, measurer}.read(text);
+    const auto& atoms = words.atoms;
     for (std::size_t i = 0; i < atoms.size(); ++i) {
         const bool joins = i > 0 && !atoms[i].new_line;
-        line = (joins ? line + spaces.between(atoms[i - 1], atoms[i]) : 0.0) + atoms[i].width;
+        line = (joins ? line + spaces.between(words, atoms[i - 1], atoms[i]) : 0.0) + atoms[i].width;
         result.least = std::max(result.least, atoms[i].width);
         result.natural = std::max(result.natural, line);
     }

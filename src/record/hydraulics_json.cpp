@@ -91,6 +91,7 @@ Json further_units_json(const std::vector<job::FurtherUnits>& further) {
     for (const auto& units : further) {
         Json line{{"name", units.name}, {"model", units.model}, {"number", units.number}};
         put(line, "least_output", units.least_output, unit::kilowatt);
+        put(line, "power_level", units.power_level, unit::decibel);
         line["performance"] = performance_json(units.performance, units.performance_source);
         out.push_back(std::move(line));
     }

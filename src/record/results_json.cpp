@@ -75,6 +75,8 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::loop_too_long: return "loop_too_long";
         case design::Caveat::piece_far_off: return "piece_far_off";
         case design::Caveat::outside_table: return "outside_table";
+        case design::Caveat::capacity_unlike_table: return "capacity_unlike_table";
+        case design::Caveat::head_far_off: return "head_far_off";
     }
     return "";
 }
@@ -214,6 +216,7 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     put(out, "head", duty.head, unit::kilopascal);
     put(out, "available", duty.available, unit::kilopascal);
     out["circulator"] = finding_json(duty.circulator);
+    out["capacity_by_table"] = duty.capacity_by_table;
     out["source_capacity"] = finding_json(duty.source_capacity);
     out["source_minimum_flow"] = finding_json(duty.source_minimum_flow);
     out["source_maximum_drop"] = finding_json(duty.source_maximum_drop);

@@ -14,7 +14,16 @@
 /// How single values enter the record: through a named unit, rounded, null where there is nothing to say.
 namespace loopfolio::record {
 
-using Json = nlohmann::ordered_json;
+/// The members of an object, in the order in which they are put. Nlohmann's own map copies all that it holds whenever it
+/// grows, as its keys cannot be moved: with room from the start it seldom grows.
+template <class Key, class T, class Less, class Allocator>
+struct Members : nlohmann::ordered_map<Key, T, Less, Allocator> {
+    using nlohmann::ordered_map<Key, T, Less, Allocator>::ordered_map;
+    Members() { this->reserve(most_common); }
+    static constexpr std::size_t most_common = 16;
+};
+
+using Json = nlohmann::basic_json<Members>;
 
 /// `value` rounded to 12 significant digits, so that a unit turned there and back reads as it was written;
 /// null where it is not finite.

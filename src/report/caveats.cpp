@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/report/caveats.hpp"
 
+#include "loopfolio/base/number_text.hpp"
 #include "report/labels.hpp"
 #include "report/words.hpp"
 #include "texts/caveats.hpp"
@@ -29,6 +30,8 @@ constexpr design::Caveat order[] = {
     design::Caveat::loop_too_long,
     design::Caveat::piece_far_off,
     design::Caveat::outside_table,
+    design::Caveat::capacity_unlike_table,
+    design::Caveat::head_far_off,
 };
 
 /// What a flag says of its subjects; one sentence for all subjects of a kind.
@@ -47,6 +50,8 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::loop_too_long: return words(loop_too_long{.subjects = std::move(subjects)});
         case design::Caveat::piece_far_off: return words(piece_far_off{.subjects = std::move(subjects)});
         case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
+        case design::Caveat::capacity_unlike_table: return words(capacity_unlike_table{.subjects = std::move(subjects)});
+        case design::Caveat::head_far_off: return words(head_far_off{.subjects = std::move(subjects)});
     }
     return "";
 }
@@ -54,6 +59,8 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
 std::string flagged(const job::Job& job, const design::Flag& flag, const templates::Texts& words) {
     const auto i = static_cast<std::size_t>(flag.index);
     if (flag.caveat == design::Caveat::outside_table) return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
+    if (flag.caveat == design::Caveat::capacity_unlike_table) return words(times_the_table{.ratio = fixed(flag.figure, 2)});
+    if (flag.caveat == design::Caveat::head_far_off) return text(Pressure::from_si(flag.figure), unit::kilopascal, 0);
     switch (flag.subject) {
         case design::Subject::room: return name_of(job.rooms.at(i));
         case design::Subject::emitter: return job.emitters.at(i).id;

@@ -42,8 +42,8 @@ std::string room_reached(const Context& c, std::size_t i) {
 
 namespace {
 
-std::string emitter_remedy(const Context& c, const design::EmitterResult& emitter) {
-    return c.words(larger_radiator{.needed = watts(emitter.needed_at_50k)});
+std::string emitter_remedy(const Context& c, std::size_t i) {
+    return c.words(larger_radiator{.needed = watts(rating_to_buy(c, i))});
 }
 
 std::string emitter_sentence(const Context& c, std::size_t i) {
@@ -52,14 +52,14 @@ std::string emitter_sentence(const Context& c, std::size_t i) {
         return c.words(small_radiator{.radiator = radiator_name(c, i),
                                       .output = watts(result.output),
                                       .load = watts(result.load),
-                                      .remedy = emitter_remedy(c, result)});
+                                      .remedy = emitter_remedy(c, i)});
     }
     return c.words(small_radiator_cold_room{.radiator = radiator_name(c, i),
                                             .output = watts(result.output),
                                             .load = watts(result.load),
                                             .reached = room_reached(c, i) + "\u00a0°C",
                                             .wanted = degrees(room_of(c, result).temperature.value),
-                                            .remedy = emitter_remedy(c, result)});
+                                            .remedy = emitter_remedy(c, i)});
 }
 
 Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) {
@@ -73,7 +73,7 @@ Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) 
     for (const std::size_t i : emitters) {
         const auto& result = c.design.emitters[i];
         table.rows.push_back(row({radiator_name(c, i), watts(result.output), watts(result.load),
-                                  room_reached(c, i), capital(emitter_remedy(c, result))}));
+                                  room_reached(c, i), capital(emitter_remedy(c, i))}));
     }
     return table;
 }

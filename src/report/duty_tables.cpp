@@ -114,9 +114,9 @@ void add_source(const Context& c, Facts& facts) {
     const auto& duty = c.design.duty;
     if (duty.source_capacity) {
         const auto& f = *duty.source_capacity;
+        std::string found = finding_text(c, f, text(Power::from_si(f.figure), unit::kilowatt, 2), text(Power::from_si(f.limit), unit::kilowatt, 2));
         add(facts, c.words(capacity{}),
-            finding_text(c, f, text(Power::from_si(f.figure), unit::kilowatt, 2),
-                         text(Power::from_si(f.limit), unit::kilowatt, 2)));
+            duty.capacity_by_table ? c.words(capacity_by_table{.finding = std::move(found)}) : std::move(found));
     } else {
         add(facts, c.words(capacity{}), c.words(capacity_not_stated{}));
     }

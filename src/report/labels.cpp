@@ -162,4 +162,10 @@ double metres_of_water(Pressure pressure, const design::Design& design) {
     return pressure.si() / (design.state.density.si() * standard_gravity);
 }
 
+Power rating_to_buy(const Context& c, std::size_t i) {
+    const auto& emitter = c.job.emitters[i];
+    const Power needed = c.design.emitters[i].needed_at_50k;
+    return emitter.deratings.empty() ? needed : needed / (emitter.output_at_50k.value / emitter.rating.value);
+}
+
 }   // namespace loopfolio::report

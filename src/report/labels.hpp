@@ -49,4 +49,7 @@ namespace loopfolio::report {
 /// Height of a column of the system's water with this pressure, as pump makers state head, in metres.
 [[nodiscard]] double metres_of_water(Pressure pressure, const design::Design& design);
 
+/// Rating at 50 K that an emitter in the place of this one needs: what lowers it there would lower that one too.
+[[nodiscard]] Power rating_to_buy(const Context& context, std::size_t emitter);
+
 }   // namespace loopfolio::report

@@ -189,7 +189,8 @@ Blocks sound_block(const Context& c) {
     const auto& s = *c.plant.sound;
     const auto decibels = [](double level) { return fixed(level, 1) + "\u00a0dB(A)"; };
     Sheet sheet{c, {}};
-    sheet.add(power_level{}, decibels(job.power_level.value));
+    sheet.add(power_level{}, s.units == 1 ? decibels(s.power_level)
+                                          : c.words(power_level_of{.level = decibels(s.power_level), .units = std::to_string(s.units)}));
     sheet.add(at_distance{}, c.words(at_distance_text{.level = decibels(s.at_distance),
                                                       .distance = text(job.distance.value, unit::metre, 1),
                                                       .directivity = fixed(s.directivity, 0)}));

@@ -320,7 +320,8 @@ std::string if_all_is_changed(const Context& c) {
     const auto changed = std::ranges::find(c.operation.states, StateKind::changed, &State::kind);
     if (changed == c.operation.states.end()) return "";
     const std::size_t missed = rooms_missed(c, *changed);
-    return missed == 0 ? std::string{} : missed_in_words<changed_cool>(c, *changed, missed);
+    if (missed == 0) return "";
+    return c.operation.changes.any() ? missed_in_words<changed_cool>(c, *changed, missed) : missed_in_words<set_cool>(c, *changed, missed);
 }
 
 namespace {

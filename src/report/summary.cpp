@@ -89,7 +89,7 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
         out.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss)}));
     }
     for (const std::size_t i : change.emitters) {
-        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].needed_at_50k)}));
+        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(rating_to_buy(c, i))}));
     }
     for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
     for (const auto& finding : change.plant) {

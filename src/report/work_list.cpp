@@ -81,8 +81,7 @@ std::string emitter_remedy(const Context& c, std::size_t i) {
         return c.words(rating_needed{.needed = watts(result.needed_at_50k), .now = watts(emitter.output_at_50k.value)});
     }
     if (emitter.rating.value >= result.needed_at_50k) return c.words(uncovered_does{.now = watts(emitter.rating.value)});
-    const double left = emitter.output_at_50k.value / emitter.rating.value;
-    return c.words(rating_needed_lowered{.bought = watts(result.needed_at_50k / left), .needed = watts(result.needed_at_50k),
+    return c.words(rating_needed_lowered{.bought = watts(rating_to_buy(c, i)), .needed = watts(result.needed_at_50k),
                                          .now = watts(emitter.rating.value)});
 }
 

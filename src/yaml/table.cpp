@@ -82,7 +82,7 @@ public:
             read_line(text_.substr(at, end - at), root);
             at = end + 1;
         }
-        if (head_.empty()) throw Stop{0, "the file is empty", std::string{kind_.start}};
+        if (head_.empty()) throw Stop{0, "the file is empty", std::string{kind_.head.empty() ? kind_.start : kind_.head}};
         return root;
     }
     [[nodiscard]] Place place(std::size_t at) const {
@@ -98,13 +98,25 @@ private:
         if (head_.empty()) {
             mark_ = mark_of(line);
             head_ = cells_of(line, mark_);
+            while (head_.size() > 1 && head_.back().text.empty()) head_.pop_back();   // as spreadsheets pad a line
             check_head();
-        } else {
-            if (root.items.size() == most_table_rows) {
-                throw Stop{0, "the table has more than " + std::to_string(most_table_rows) + " rows", ""};
-            }
-            root.items.push_back(row_of(cells_of(line, mark_)));
+            for (const auto& cell : head_) root.entries.push_back({cell.text, place(cell.at), {}});
+            return;
         }
+        Node row = row_of(cells_of(line, mark_));
+        if (row.entries.empty()) return;
+        if (root.items.size() == most_table_rows) {
+            throw Stop{0, "the table has more than " + std::to_string(most_table_rows) + " rows",
+                       "a year has 8760 hours, and a catalogue far fewer models: keep what the job needs"};
+        }
+        root.items.push_back(std::move(row));
+    }
+
+    /// `4,5` in a table whose cells a comma parts is two cells.
+    [[nodiscard]] bool is_decimal_comma(const std::vector<Cell>& cells) const {
+        const auto digits = [](std::string_view text) { return !text.empty() && text.find_first_not_of("0123456789") == text.npos; };
+        const std::string_view before = cells[head_.size() - 1].text;
+        return mark_ == ',' && digits(cells[head_.size()].text) && digits(before.substr(before.starts_with('-') ? 1 : 0));
     }
 
     void check_head() const {
@@ -122,7 +134,8 @@ private:
         while (cells.size() > head_.size() && cells.back().text.empty()) cells.pop_back();   // a mark at the end of the line
         if (cells.size() > head_.size()) {
             throw Stop{cells[head_.size()].at, "has more cells than the first line names, " + std::to_string(head_.size()),
-                       "put a text that holds the mark between cells in quotes"};
+                       is_decimal_comma(cells) ? "a comma parts cells here: write a number with a decimal point, such as `4.5`"
+                                               : "put a text that holds the mark between cells in quotes"};
         }
         Node row;
         row.kind = Node::Kind::mapping;
@@ -148,10 +161,21 @@ private:
     std::vector<Cell> head_;
 };
 
+/// Lines that end in a carriage return alone, ended in a line feed: every byte stays where it was.
+std::string with_line_feeds(std::string_view text) {
+    std::string out{text};
+    for (std::size_t at = 0; at < out.size(); ++at) {
+        if (out[at] == '\r' && (at + 1 == out.size() || out[at + 1] != '\n')) out[at] = '\n';
+    }
+    return out;
+}
+
 }  // namespace
 
 ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind, int number) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
+    const std::string lines = with_line_feeds(text);
+    text = lines;
     ParsedTree out;
     const auto refuse = [&](Place place, std::string rule, std::string hint) {
         place.file = number;

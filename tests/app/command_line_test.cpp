@@ -36,6 +36,17 @@ TEST_CASE("check prints a verdict for every room, emitter and section, and write
     CHECK(run.err.empty());
 }
 
+TEST_CASE("check names what stands beside the heating in words, with figures of a sensible length") {
+    const std::string out = program({"check", example("semi-detached")}).out + program({"check", example("hill-cottage-glycol")}).out;
+    for (const auto* line : {"expansion vessel           has 12 L, needs ", "pressure when hot          reaches 1.", "water that stays open      has ",
+                             "hot water store            has 210 L, needs ", "water to the store's coil  asks for ", "sound at the window        reaches ",
+                             "frost protection           freezes at "}) {
+        INFO(line);
+        CHECK(out.find(line) != std::string::npos);
+    }
+    CHECK(out.find('_') == std::string::npos);
+}
+
 TEST_CASE("exit codes") {
     const Folder folder;
     const std::string bad = folder.write("bad.yaml", "rooms: {");

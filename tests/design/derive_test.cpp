@@ -365,6 +365,8 @@ TEST_CASE("the register lists what figures are derived from, and what each of th
         CHECK(line.what != "U-value of element");
         if (line.what != "conductivity of layer") continue;
         seen = true;
+        REQUIRE(line.subjects.size() == 1);
+        CHECK(line.subjects[0].ends_with(", brickwork, outer leaf"));
         REQUIRE(line.at_low);
         CHECK(line.at_low->source_load_change < Power{});
         CHECK(line.at_high->source_load_change > Power{});

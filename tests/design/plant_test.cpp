@@ -160,6 +160,12 @@ TEST_CASE("a year of hot water at the weather of the season, by hand") {
     cycles.hot_water->hot_cycles_a_year = measured(52.0);
     const auto hot = *planned(cycles).plant.hot_water;
     CHECK((*hot.electricity_a_year - *h.electricity_a_year).si() == Approx(hot.hot_cycle->electricity_a_year.si()));
+    // Warmer than the table: at its warmest points, 3.0 at 60 °C flow; so are the hours that no bin has.
+    job.season->bins.back().outdoor = unit::celsius(25.0);
+    const auto warm = *planned(job).plant.hot_water;
+    REQUIRE(warm.electricity_a_year);
+    CHECK(warm.electricity_a_year->in(unit::kilowatt_hour) ==
+          Approx((1000.0 / 2.25 + 7760.0 / 3.0) / 8760.0 * warm.heat_a_year.in(unit::kilowatt_hour)));
     job.season->bins.front().outdoor = unit::celsius(-11.0);   // colder than the table
     CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);
 }
@@ -205,6 +211,24 @@ TEST_CASE("sound at the window, by hand") {
     CHECK(planned(job).plant.sound->limit->verdict == Verdict::keep);   // with the street, as the verdict counts it
     job.sound->background = measured(34.0);
     CHECK_FALSE(planned(job).plant.sound->far_enough);   // the street alone passes it
+}
+
+TEST_CASE("the sound of every unit counts, as if all stood in one place") {
+    auto job = one_section_job("copper_28", 6000.0);
+    job::Sound s;
+    s.power_level = measured(58.0);
+    s.distance = measured(6.5 * unit::metre);
+    job.sound = s;
+    const double one = planned(job).plant.sound->level;
+    job.heat_source->number = 2;
+    // ISO 9613-2, from memory: levels add by their powers, so that two alike make 10·lg 2 = 3.01 dB more.
+    CHECK(planned(job).plant.sound->level - one == Approx(3.0103).epsilon(1e-4));
+    job.heat_source->number = 1;
+    job.heat_source->further.push_back({"smaller", "", {}, "", {}, 2, {}, measured(52.0)});
+    const auto both = *planned(job).plant.sound;
+    CHECK(both.units == 3);
+    CHECK(both.power_level == Approx(10.0 * std::log10(std::pow(10.0, 5.8) + 2.0 * std::pow(10.0, 5.2))));
+    CHECK(both.level - one == Approx(both.power_level - 58.0));
 }
 
 TEST_CASE("what the plant adds to the verdict of a design") {

@@ -49,6 +49,31 @@ TEST_CASE("sizes serve where their rating, turned to the water that is there, me
     CHECK_FALSE(found[0].largest);
 }
 
+TEST_CASE("what is no panel is offered its own kind, where the catalogue has that") {
+    for (const std::string kind : {"towel_rail", "skirting", "fan_convector", "fan_radiator", "column"}) {
+        INFO(kind);
+        auto job = small_house();
+        job.emitters[0].kind = kind;
+        job.sizes = {size("panel", 2800, 1000, 600), size("own", 3000, 1000, 600), size("own, too small", 900, 1000, 600)};
+        job.sizes[1].kind = job.sizes[2].kind = kind;
+        const auto found = choices(job);
+        REQUIRE(found.size() == 1);
+        REQUIRE(found[0].offers.size() == 1);
+        CHECK(found[0].offers[0].size == 1);
+        job.sizes.erase(job.sizes.begin() + 1);
+        const auto none = choices(job);
+        CHECK(none[0].offers.empty());
+        REQUIRE(none[0].largest);
+        CHECK(none[0].largest->size == 1);
+        job.sizes.pop_back();
+        CHECK(choices(job)[0].offers.size() == 1);   // a panel, rather than nothing
+    }
+    auto job = small_house();
+    job.sizes = {size("panel", 2800, 1000, 600), size("column", 2900, 1000, 600)};
+    job.sizes[1].kind = "column";
+    CHECK(choices(job)[0].offers.size() == 2);
+}
+
 TEST_CASE("a catalogue whose largest is too small says so, and a measure that is not known stays open") {
     auto job = small_house();
     job.sizes = {size("a", 2000, 900, 500), size("b", 2400, 900, 600)};

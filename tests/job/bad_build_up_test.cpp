@@ -99,6 +99,33 @@ TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
          "16:106: error: rooms[0].elements[0].layers[0].fasteners.material = timber: lets less than 1 W/(m·K) through: "
          "the standard counts no such fasteners (room living)\n"
          "    hint: leave `fasteners` out\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5, depth_mm: 50.5}}]}",
+         "16:162: error: rooms[0].elements[0].layers[0].fasteners.depth_mm = 50.5: must not be above the layer's own "
+         "`thickness_mm`, 50 (room living)\n"
+         "    hint: count only what lies in this layer\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5, depth_mm: 50}}]}", ""},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 500, number_per_m2: 24}}]}",
+         "16:126: warning: rooms[0].elements[0].layers[0].fasteners.section_mm2 = 500: makes 1.2% of the area metal, with "
+         "`number_per_m2`: ties and screws seldom take more than 1% (room living)\n"
+         "    hint: state the section of one, and how many there are on one square metre\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 500, number_per_m2: 20}}]}", ""},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, air_gap_level: 1}]}",
+         "16:108: warning: rooms[0].elements[0].layers[0].air_gap_level = 1: corrects insulation, and this layer lets 0.77 "
+         "W/(m·K) through (room living)\n"
+         "    hint: state it of the layer that insulates\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, air_gap_level: 0}]}", ""},
+        {"", "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.11, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5}}]}",
+         "16:109: warning: rooms[0].elements[0].layers[0].fasteners: corrects insulation, and this layer lets 0.11 W/(m·K) "
+         "through (room living)\n"
+         "    hint: state it of the layer that insulates\n"},
+        {"", "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.1, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5}}]}", ""},
+        {"", "{kind: wall, area_m2: 8, layers: [{resistance_m2k_per_w: 2, air_gap_level: 1}]}", ""},
         {"", "{kind: floor, area_m2: 8, beyond: ground, u_value_w_per_m2k: 0.5, ground: clay}",
          "16:90: error: rooms[0].elements[0].ground = clay: is read only with `perimeter_m` (room living)\n"},
         {"", "{kind: floor, area_m2: 8, beyond: ground, perimeter_m: 9, insulation_m2k_per_w: 0, ground: peat}",
@@ -114,6 +141,11 @@ TEST_CASE("slabs and unheated spaces that are not whole") {
          "16:16: error: rooms[0].elements[0].insulation_m2k_per_w: is missing: the slab's insulation counts "
          "(room living)\n"
          "    hint: write 0 where there is none\n"},
+        {"", "{kind: floor, area_m2: 14, beyond: ground, perimeter_m: 150, insulation_m2k_per_w: 0}",
+         "16:72: warning: rooms[0].elements[0].perimeter_m = 150: is long for 14 m²: a strip of that area, ten times as long "
+         "as wide, has 26 m round it (room living)\n"
+         "    hint: give the edge of this floor alone that lies to outside\n"},
+        {"", "{kind: floor, area_m2: 10, beyond: ground, perimeter_m: 22, insulation_m2k_per_w: 0}", ""},
         {"", "{kind: wall, area_m2: 18, perimeter_m: 9, insulation_m2k_per_w: 0}",
          "16:55: error: rooms[0].elements[0].perimeter_m = 9: is read only with `kind: floor` and `beyond: "
          "ground` (room living)\n"},

@@ -7,6 +7,7 @@
 #include "support/catch.hpp"
 
 #include <algorithm>
+#include <sstream>
 
 using namespace loopfolio;
 using namespace loopfolio::layout;
@@ -173,6 +174,28 @@ TEST_CASE("a table that is too wide gives way in steps") {
     const TablePlan broken = plan_for(12, "eleven0char");   // 12 x 44 > 471: words are broken
     CHECK(broken.width <= setting.width + 1e-6);
     CHECK(broken.columns[0].width < 44.0);
+}
+
+TEST_CASE("the words of a head are whole, whatever stands below them") {
+    const std::vector<std::string> heads{"Element", "Area", "Exposed edge", "B\u2032", "Insulation", "Ground \u03bb", "U-value", "Characteristic", "Of it"};
+    const std::vector<std::string> units{"", "m\u00b2", "m", "m", "m\u00b2\u00b7K/W", "W/(m\u00b7K)", "W/(m\u00b2\u00b7K)", "m", "%"};
+    for (const std::size_t letters : {5u, 60u, 400u}) {
+        for (std::size_t columns = 1; columns <= heads.size(); ++columns) {
+            INFO(letters << " letters, " << columns << " columns");
+            report::Table table;
+            for (std::size_t c = 0; c < columns; ++c) {
+                table.columns.push_back({heads[c], units[c], c == 0 ? report::Align::left : report::Align::decimal, 0.0});
+            }
+            report::Row row;
+            for (std::size_t c = 0; c < columns; ++c) row.cells.push_back({c % 4 == 0 ? std::string(letters, 'x') : "0.843", {}});
+            table.rows.assign(3, row);
+            const Pages pages = lay_out(report_of({table}), measurer);
+            for (std::size_t c = 0; c < columns; ++c) {
+                std::istringstream words{heads[c] + " " + units[c]};
+                for (std::string word; words >> word;) CHECK(page_of(pages, word) != 999);
+            }
+        }
+    }
 }
 
 TEST_CASE("short columns stay whole and the longest wraps") {

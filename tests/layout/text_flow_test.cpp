@@ -126,6 +126,9 @@ TEST_CASE("headings are broken evenly, and a last line is no single short word")
     CHECK(joined(break_lines("one two three four of", ten, 94.0, measurer)) == "one two three four|of");
     CHECK(joined(break_evenly("one two three four of", ten, 94.0, false, measurer)) ==
           "one two three|four of");
+    // No word is broken for the sake of even lines.
+    CHECK(joined(break_evenly("Ground d", ten, 31.0, false, measurer)) == "Ground|d");
+    CHECK(joined(break_evenly("Ground d", ten, 31.0, true, measurer)) == "Ground|d");
 }
 
 TEST_CASE("letters of any script are kept whole") {

@@ -193,6 +193,8 @@ struct DutyResult {
     Pressure head;
     std::optional<Pressure> available;   ///< by the circulator's curve at `volume_flow`
     std::optional<Finding> circulator;
+    std::optional<Power> capacity;       ///< of the source on the design day: stated, else by the maker's table
+    bool capacity_by_table = false;
     std::optional<Finding> source_capacity;
     std::optional<Finding> source_minimum_flow;
     std::optional<Finding> source_maximum_drop;
@@ -214,6 +216,8 @@ enum class Caveat {
     loop_too_long,         ///< a floor's loop; figure: metres
     piece_far_off,         ///< output of one section or metre outside what is usual; figure: W
     outside_table,         ///< the source's performance is asked for outside the maker's table; figure: °C of its flow
+    capacity_unlike_table, ///< the stated capacity and the maker's table are over 10 % apart; figure: their ratio
+    head_far_off,          ///< more head than a house's circulators give, 100 kPa: common practice, no source; figure: Pa
 };
 struct Flag {
     Caveat caveat{};

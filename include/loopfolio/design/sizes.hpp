@@ -26,7 +26,8 @@ struct SizeChoice {
 
 inline constexpr std::size_t most_offers = 4;
 
-/// One for each emitter whose verdict is change, heated floors apart; none without a catalogue.
+/// One for each emitter whose verdict is change, heated floors apart; none without a catalogue. A towel rail, skirting, column
+/// or fan unit is offered sizes of its own kind alone, where the catalogue has that kind.
 [[nodiscard]] std::vector<SizeChoice> sizes_that_serve(const job::Job& filled, const Design& design);
 
 }  // namespace loopfolio::design

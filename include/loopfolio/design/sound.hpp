@@ -11,6 +11,8 @@ namespace loopfolio::design {
 
 /// An indication of the outdoor unit's sound at the neighbour's window. Levels in dB(A).
 struct SoundPlan {
+    double power_level = 0.0;                       ///< of all units together
+    int units = 1;
     double directivity = 2.0;
     double at_distance = 0.0;                       ///< free of what stands between
     double level = 0.0;                             ///< at the window

@@ -31,6 +31,7 @@ struct FurtherUnits {
     std::optional<Input<Power>> least_output;           ///< of one, where the points state none
     int number = 1;                                     ///< 1 to 8
     Place place;
+    std::optional<Input<double>> power_level = {};      ///< sound power of one, dB(A); given with a sound sheet
 };
 
 struct HeatSource {

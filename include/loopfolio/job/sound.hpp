@@ -16,7 +16,7 @@ enum class SoundPlace { on_ground, by_wall, in_corner };
 
 /// The outdoor unit's sound at a neighbour's window.
 struct Sound {
-    Input<double> power_level;                       ///< dB(A) re 1 pW, by the maker
+    Input<double> power_level;                       ///< dB(A) re 1 pW, of one unit of the heat source's own kind, by the maker
     Input<Length> distance;                          ///< from the unit to the window
     SoundPlace standing = SoundPlace::by_wall;
     std::optional<Input<double>> barrier;            ///< dB that what stands between takes off, as the designer judges
