@@ -46,9 +46,11 @@ std::string names_hint(const Group& known) {
 /// Tells the unknown ones; gives back what they seem to be meant for.
 std::vector<std::string_view> report_unknown(Findings& findings, const yaml::FileKind& kind, const Group& known, const Node& table) {
     std::vector<std::string_view> out;
+    std::vector<Field> absent;   // a column that is there is not meant by another
+    std::ranges::copy_if(known.fields, std::back_inserter(absent), [&](const Field& f) { return !has_column(table, f.key); });
     for (const auto& column : table.entries) {
         if (find_field(known, column.key) != nullptr) continue;
-        Meant meant = meant_by(known, column.key);
+        Meant meant = meant_by({"", absent}, column.key);
         findings.add({Severity::error, {}, column.place, printable(column.key, most_shown_of_a_name), "",
                       "is not a column of " + std::string{kind.one}, meant.key.empty() ? names_hint(known) : std::move(meant.hint)});
         out.push_back(meant.key);

@@ -162,7 +162,7 @@ TEST_CASE("the first line of a table is told once, and the rows are not told for
          {"jobs/e.csv:1:1: error: output_at_50k_w: is missing: each row of a catalogue of emitters needs it\n    hint: add the column to the first line\n",
           "jobs/e.csv:1:17: error: at: is not a column of a catalogue of emitters\n    hint: its columns are `model`, `name`, `kind`, `output_at_50k_w`, "
           "`exponent`, `length_mm`, `height_mm` and `water_content_l`\n"}},
-        {emitter_job, table(sizes, "model", "id"), {"jobs/e.csv:1:1: error: id: is not a column", "jobs/e.csv:1:1: error: model: is missing: each row"}},
+        {emitter_job, table(sizes, "model", "id"), {"jobs/e.csv:1:1: error: id: is not a column of a catalogue of emitters\n    hint: its columns are ", "jobs/e.csv:1:1: error: model: is missing: each row"}},
         {source_job, of_source("ratio", "ratios"), {"jobs/s.csv:2:41: error: ratios: is not a column of a catalogue of heat sources\n    hint: did you mean `ratio`?\n"}},
         {source_job, of_source(",ratio", ",source_of_points"),
          {"jobs/s.csv:2:1: error: ratio: is missing: each row of a catalogue of heat sources needs it", "jobs/s.csv:2:41: error: source_of_points: is not a column"}},

@@ -179,7 +179,8 @@ TEST_CASE("a table that is too wide gives way in steps") {
 TEST_CASE("the words of a head are whole, whatever stands below them") {
     const std::vector<std::string> heads{"Element", "Area", "Exposed edge", "B\u2032", "Insulation", "Ground \u03bb", "U-value", "Characteristic", "Of it"};
     const std::vector<std::string> units{"", "m\u00b2", "m", "m", "m\u00b2\u00b7K/W", "W/(m\u00b7K)", "W/(m\u00b2\u00b7K)", "m", "%"};
-    for (const std::size_t letters : {5u, 60u, 400u}) {
+    struct Case { std::size_t letters, every; };   // letters of one word in every so many columns
+    for (const auto& [letters, every] : {Case{5, 4}, Case{60, 4}, Case{400, 4}, Case{60, 1}, Case{400, 1}}) {
         for (std::size_t columns = 1; columns <= heads.size(); ++columns) {
             INFO(letters << " letters, " << columns << " columns");
             report::Table table;
@@ -187,7 +188,7 @@ TEST_CASE("the words of a head are whole, whatever stands below them") {
                 table.columns.push_back({heads[c], units[c], c == 0 ? report::Align::left : report::Align::decimal, 0.0});
             }
             report::Row row;
-            for (std::size_t c = 0; c < columns; ++c) row.cells.push_back({c % 4 == 0 ? std::string(letters, 'x') : "0.843", {}});
+            for (std::size_t c = 0; c < columns; ++c) row.cells.push_back({c % every == 0 ? std::string(letters, 'x') : "0.843", {}});
             table.rows.assign(3, row);
             const Pages pages = lay_out(report_of({table}), measurer);
             for (std::size_t c = 0; c < columns; ++c) {
