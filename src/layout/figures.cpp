@@ -213,6 +213,8 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
     for (const double y : {0.0, strips.back().height}) {
         put_rule(strips.back().items, {0.0, y}, {setting.width, y}, 0.35, style::hairline);
     }
+    // The key stands on the page of what it explains.
+    if (!galley.strips.empty()) galley.strips.back().keep = std::max(galley.strips.back().keep, Keep::near);
     append(galley, std::move(strips), style::before_block);
 }
 

@@ -190,6 +190,8 @@ void set_block(const report::List& block, const Setting& setting, Galley& galley
             const double middle = baseline_in(text_style, setting.measurer) - 0.26 * text_style.size;
             put_circle(strips.front().items, {bullet_radius + 1.0, middle}, bullet_radius, style::accent);
         }
+        // No item stands alone on a page, as the first or as the last.
+        if (block.items.size() > 1 && (i == 0 || i + 2 == block.items.size())) strips.back().keep = Keep::near;
         append(galley, std::move(strips), i == 0 ? 6.0 : 3.0);
     }
 }
