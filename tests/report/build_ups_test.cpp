@@ -85,7 +85,8 @@ TEST_CASE("gaps, fasteners and what is added for them are read with the layers")
 }
 
 TEST_CASE("the warmest spot of a heated floor stands beside its limit, and the mean beside both") {
-    const auto& f = *designed(job_in_depth()).design.emitters[0].floor;
+    const auto made = designed(job_in_depth());
+    const auto& f = *made.design.emitters[0].floor;
     REQUIRE(f.warmest);
     CHECK(*f.warmest > f.surface);
     CHECK((*f.warmest > f.surface_limit) == (f.flux > f.limit->flux));
