@@ -27,7 +27,7 @@ namespace {
 /// Where a place of a job lies.
 std::string name_of(Place place, std::string_view file, const std::vector<job::NamedFile>& files) {
     if (place.file == 0) return std::string{file};
-    return (std::filesystem::path{file}.parent_path() / files.at(static_cast<std::size_t>(place.file) - 1).name).lexically_normal().string();
+    return files.at(static_cast<std::size_t>(place.file) - 1).path;
 }
 
 Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file, const std::vector<job::NamedFile>& files) {

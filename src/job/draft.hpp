@@ -53,6 +53,9 @@ void read_rating(const Mapping& m, Emitter& emitter);
 /// A flow that may be written in litres a minute or in litres a second, but not in both.
 [[nodiscard]] Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second);
 
+/// Complains of the first of a table's points without a capacity; `why` says what needs one.
+void demand_capacities(const Mapping& source, const std::vector<PerformancePoint>& points, const std::string& why);
+
 // What holds between fields; each reports through the mappings of the draft.
 void check_temperatures(const Draft& draft);
 /// What a season needs of the heat source and the conditions.

@@ -4,6 +4,7 @@
 
 #include "job/vocabulary.hpp"
 #include "loopfolio/base/input.hpp"
+#include "loopfolio/base/quantity.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/reference/fabric.hpp"
 #include "loopfolio/yaml/findings.hpp"
@@ -107,6 +108,9 @@ template <class E>
     const auto index = choice_at(m, key, noun, names);
     return index ? std::optional{table[*index].value} : std::nullopt;
 }
+
+/// To a hundredth, for a message: a temperature must not show the tail of its binary form.
+[[nodiscard]] std::string in_celsius(Temperature temperature);
 
 /// A number with its basis, in the unit of the key.
 [[nodiscard]] Input<double> number_at(const Mapping& m, std::string_view key);

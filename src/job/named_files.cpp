@@ -43,9 +43,9 @@ std::optional<int> take(const Mapping& m, std::string_view key, const std::strin
         complain(m, key, std::move(fault->rule), "the path starts from the folder of the job file");
         return {};
     }
-    reading.files.push_back({name, std::get<std::string>(std::move(got))});
-    reading.findings.named_files.push_back(
-        (std::filesystem::path{reading.findings.file}.parent_path() / name).lexically_normal().string());
+    const auto path = (std::filesystem::path{reading.findings.file}.parent_path() / name).lexically_normal().string();
+    reading.files.push_back({name, std::get<std::string>(std::move(got)), path});
+    reading.findings.named_files.push_back(path);
     return static_cast<int>(reading.files.size());
 }
 

@@ -97,6 +97,8 @@ std::span<const reference::Named<Basis>> basis_names() {
     return names;
 }
 
+std::string in_celsius(Temperature temperature) { return decimal(std::round(temperature.celsius() * 100.0) / 100.0) + " °C"; }
+
 std::optional<double> plain_at(const Mapping& m, std::string_view key) {
     return ranged(m, key, *find_field(*m.keys, key));
 }

@@ -11,9 +11,6 @@ namespace loopfolio::job {
 
 namespace {
 
-/// To a hundredth: a temperature must not show the tail of its binary form.
-std::string rounded(double celsius) { return decimal(std::round(celsius * 100.0) / 100.0); }
-
 /// At one outdoor temperature a higher flow temperature never makes heat more easily.
 void check_performance(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
     if (points.size() != items.size()) return;
@@ -51,8 +48,8 @@ void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
     for (const double outdoor : outdoors) {
         for (const double flow : flows) {
             if (there.contains({outdoor, flow})) continue;
-            complain(m, "points", "have a hole: none at " + rounded(outdoor) + " °C outdoors and " +
-                     rounded(flow) + " °C flow",
+            complain(m, "points", "have a hole: none at " + in_celsius(Temperature::from_celsius(outdoor)) + " outdoors and " +
+                     in_celsius(Temperature::from_celsius(flow)) + " flow",
                      "give every outdoor temperature with every flow temperature");
             return;
         }
@@ -66,8 +63,8 @@ void check_cold(const Mapping& m, const std::vector<PerformancePoint>& sorted) {
             return p.flow == sorted[i].flow && p.outdoor > sorted[i].outdoor;
         });
         if (warmer == sorted.end() || !warmer->capacity || !sorted[i].capacity || *sorted[i].capacity <= *warmer->capacity) continue;
-        warn(m, "points", "have more capacity at " + rounded(sorted[i].outdoor.celsius()) + " °C outdoors than at " +
-             rounded(warmer->outdoor.celsius()) + " °C, with the same flow temperature", "check the two rows against the maker's table");
+        warn(m, "points", "have more capacity at " + in_celsius(sorted[i].outdoor) + " outdoors than at " +
+             in_celsius(warmer->outdoor) + ", with the same flow temperature", "check the two rows against the maker's table");
         return;
     }
 }
@@ -121,14 +118,7 @@ void read_table(const Mapping& m, Units& out) {
     if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
 }
 
-/// Units that share a load are known by what each gives.
-void demand_capacities(const Mapping& m, const std::vector<PerformancePoint>& points) {
-    const auto unstated = std::ranges::find_if(points, [](const auto& p) { return !p.capacity; });
-    if (unstated == points.end()) return;
-    complain(*open_child(m, "performance", group("performance")), "points",
-             "state no capacity at " + rounded(unstated->outdoor.celsius()) + " °C outdoors, and units of different kinds share the load by it",
-             "give `capacity_kw` at every point");
-}
+constexpr std::string_view shared_by_capacity = "units of different kinds share the load by it";
 
 void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
     for (const auto& item : open_items(m, "further_units", group("further_units"))) {
@@ -136,7 +126,7 @@ void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
         units.name = text_at(item, "name");
         units.model = text_at(item, "model");
         read_table(item, units);
-        demand_capacities(item, units.performance);
+        demand_capacities(item, units.performance, std::string{shared_by_capacity});
         units.power_level = if_given(input_at(item, "power_level_db", unit::decibel));
         if (sound_asked) demand(item, "power_level_db", "the sheet on sound counts every unit");
         if (item.node != nullptr) units.place = item.node->place;
@@ -144,10 +134,18 @@ void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
     }
     if (out.further.empty()) return;
     demand(m, "performance", "`further_units` share the load by what each gives");
-    demand_capacities(m, out.performance);
+    demand_capacities(m, out.performance, std::string{shared_by_capacity});
 }
 
 }  // namespace
+
+void demand_capacities(const Mapping& source, const std::vector<PerformancePoint>& points, const std::string& why) {
+    const auto unstated = std::ranges::find_if(points, [](const auto& p) { return !p.capacity; });
+    if (unstated == points.end()) return;
+    // Not opened again: what is wrong with its keys is told already.
+    const Mapping table{source.reading, value_at(source, "performance"), path_of(source, "performance"), &group("performance"), source.owner};
+    complain(table, "points", "state no capacity at " + in_celsius(unstated->outdoor) + " outdoors, and " + why, "give `capacity_kw` at every point");
+}
 
 Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second) {
     if (has(m, per_minute) && has(m, per_second)) {

@@ -153,7 +153,7 @@ void check_coldest(const Draft& draft) {
     const auto coldest = std::ranges::find_if(season.bins, [](const OutdoorHours& b) { return b.time > Duration{}; });
     if (coldest == season.bins.end()) return;
     const std::string_view key = season.climate_file.empty() ? "bins" : "climate_file";
-    const std::string at = decimal(std::round(100.0 * coldest->outdoor.celsius()) / 100.0) + " °C";
+    const std::string at = in_celsius(coldest->outdoor);
     const Temperature base = season.base.given() ? season.base.value : usual_base;
     if (coldest->outdoor >= base) {
         complain(*draft.season, key, "has no hour that asks for heat: the coldest is " + at, "temperatures are in °C");
@@ -171,12 +171,7 @@ void check_season(const Draft& draft) {
     const HeatSource& source = *draft.job.heat_source;
     const std::string why = "`season` is reckoned from the maker's table";
     demand(*draft.heat_source, "performance", why, "give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`");
-    const auto unstated = std::ranges::find_if(source.performance, [](const auto& p) { return !p.capacity; });
-    if (unstated != source.performance.end() && source.further.empty()) {   // with further units it is told already
-        const auto mapping = open_child(*draft.heat_source, "performance", group("performance"));
-        complain(*mapping, "points", "state no capacity at " + decimal(std::round(100.0 * unstated->outdoor.celsius()) / 100.0) + " °C outdoors, and " + why,
-                 "give `capacity_kw` at every point");
-    }
+    if (source.further.empty()) demand_capacities(*draft.heat_source, source.performance, why);   // with further units it is told already
     const auto& outdoor = draft.job.conditions.outdoor;
     if (season.base.given() && outdoor.given() && season.base.value <= outdoor.value) {
         complain(*draft.season, "base_c", "must be above the design outdoor temperature");

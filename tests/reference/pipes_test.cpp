@@ -10,6 +10,7 @@
 #include <initializer_list>
 #include <numbers>
 #include <set>
+#include <string>
 #include <string_view>
 
 using namespace loopfolio;
@@ -21,7 +22,9 @@ namespace {
 
 struct Size { std::string_view name; double outside, bore; };   // mm
 
-void check_sizes(Verification& outsides, Verification& bores, std::initializer_list<Size> sizes) {
+void check_sizes(const std::string& what, const std::string& source, Known known, std::initializer_list<Size> sizes) {
+    Verification outsides{{what + ", outside", source, known, "mm"}};
+    Verification bores{{what + ", bore", source, known, "mm"}};
     for (const auto& s : sizes) {
         CAPTURE(s.name);
         const auto* pipe = find_pipe(s.name);
@@ -48,28 +51,15 @@ TEST_CASE("bores hold the water that a textbook says they hold") {
 }
 
 TEST_CASE("outside diameters and bores, from the standards") {
-    Verification copper{
-        {"copper tube, outside", "EN 1057 (R250), as trade pages quote it", Known::read, "mm"}};
-    Verification copper_bore{
-        {"copper tube, bore", "EN 1057 (R250), as trade pages quote it", Known::read, "mm"}};
-    check_sizes(copper, copper_bore,
+    check_sizes("copper tube", "EN 1057 (R250), as trade pages quote it", Known::read,
                 {{"copper_15", 15, 13.6}, {"copper_22", 22, 20.2}, {"copper_28", 28, 26.2},
                  {"copper_35", 35, 32.6}, {"copper_42", 42, 39.6}, {"copper_54", 54, 51.6}});
-    Verification narrow{{"copper tube of 8 and 10 mm, outside", "EN 1057", Known::memory, "mm"}};
-    Verification narrow_bore{{"copper tube of 8 and 10 mm, bore", "EN 1057", Known::memory, "mm"}};
-    check_sizes(narrow, narrow_bore, {{"copper_8", 8, 6.8}, {"copper_10", 10, 8.8}});
+    check_sizes("copper tube of 8 and 10 mm", "EN 1057", Known::memory, {{"copper_8", 8, 6.8}, {"copper_10", 10, 8.8}});
     // Its walls are read, its specified outside diameters are not.
-    Verification steel{{"steel tube, medium, outside", "EN 10255:2004", Known::memory, "mm"}};
-    Verification steel_bore{{"steel tube, medium, bore", "EN 10255:2004", Known::memory, "mm"}};
-    check_sizes(steel, steel_bore,
+    check_sizes("steel tube, medium", "EN 10255:2004", Known::memory,
                 {{"steel_dn15", 21.3, 16.1}, {"steel_dn25", 33.7, 27.3}, {"steel_dn50", 60.3, 53.1}});
-    Verification layered{
-        {"multilayer pipe, outside", "sizes of the trade, to ISO 21003", Known::practice, "mm"}};
-    Verification layered_bore{
-        {"multilayer pipe, bore", "sizes of the trade, to ISO 21003", Known::practice, "mm"}};
-    check_sizes(layered, layered_bore,
-                {{"multilayer_16", 16, 12}, {"multilayer_20", 20, 16}, {"multilayer_26", 26, 20},
-                 {"multilayer_32", 32, 26}});
+    check_sizes("multilayer pipe", "sizes of the trade, to ISO 21003", Known::practice,
+                {{"multilayer_16", 16, 12}, {"multilayer_20", 20, 16}, {"multilayer_26", 26, 20}, {"multilayer_32", 32, 26}});
 }
 
 TEST_CASE("every pipe is possible, named once and in rising bore within its material") {

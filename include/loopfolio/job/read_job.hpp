@@ -18,6 +18,7 @@ namespace loopfolio::job {
 struct NamedFile {
     std::string name;    ///< as the job writes it
     std::string bytes;
+    std::string path;    ///< as messages name it: from where the job file is named
 };
 
 /// What a read gives: a job only where no diagnostic is an error.
