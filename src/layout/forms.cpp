@@ -43,7 +43,9 @@ void set_block(const report::Checklist& block, const Setting& setting, Galley& g
                                            setting.measurer));
             mark_text(row.lines.back(), add_element(galley, Role::p, body));
         }
-        append(galley, grid_strips(std::move(row)), i == 0 ? 2.0 : 0.0);
+        auto strips = grid_strips(std::move(row));
+        if (block.items.size() > 1 && (i == 0 || i + 2 == block.items.size())) strips.back().keep = Keep::near;   // none alone on a page
+        append(galley, std::move(strips), i == 0 ? 2.0 : 0.0);
     }
 }
 

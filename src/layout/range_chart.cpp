@@ -42,6 +42,8 @@ public:
         if (chart_.rows.empty()) {
             return set_caption(chart_.caption, add_element(galley_, Role::p), setting_, galley_);
         }
+        // What leads to the chart stands on its page.
+        if (!galley_.strips.empty()) galley_.strips.back().keep = std::max(galley_.strips.back().keep, Keep::near);
         const int figure = add_figure(galley_, chart_.alternative, chart_.caption);
         set_caption(chart_.caption, add_element(galley_, Role::caption, figure), setting_, galley_);
         std::vector<Strip> repeated;

@@ -101,7 +101,8 @@ constexpr auto table = std::to_array<Source>({
     {"en-14825", "BS EN 14825, Seasonal performance of heat pumps: reference climates, bin hours, load "
      "line, cycling",
      from_memory, "the equivalent hours at full load (2066, 1336, 2465) agree with published ones that "
-     "were read; hours of standby differ by one between editions"},
+     "were read; hours of standby differ by one between editions; a range of the base from 14 to 17 °C is "
+     "common practice, no source"},
     {"en-378", "EN 378, Refrigerating systems and heat pumps: safety and environmental requirements",
      from_memory, "the maker's instructions govern the zone that has to be kept clear"},
     {"en-442", "BS EN 442-1 and -2:2014, Radiators and convectors: output at 75/65/20 °C, stated at "
