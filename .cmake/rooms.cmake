@@ -24,7 +24,8 @@ endfunction()
 # in include/loopfolio/NAME. Libraries from outside stay private to the room unless a header shows them.
 function(loopfolio_room name)
   cmake_parse_arguments(ROOM "" "" "DEPENDS;LIBRARIES" ${ARGN})
-  file(GLOB sources CONFIGURE_DEPENDS "${CMAKE_CURRENT_SOURCE_DIR}/src/${name}/*.cpp")
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS "${CMAKE_CURRENT_SOURCE_DIR}/src/${name}/*.cpp")
+  list(FILTER sources EXCLUDE REGEX "/build/[^/]*\\.cpp$")   # programs that run while loopfolio is built
   list(TRANSFORM ROOM_DEPENDS PREPEND loopfolio_)
   if(sources)
     add_library(loopfolio_${name} STATIC ${sources})

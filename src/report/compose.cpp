@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/report/compose.hpp"
 
-#include "report/blocks.hpp"
-#include "report/cautions.hpp"
-#include "report/evidence.hpp"
-#include "report/labels.hpp"
-#include "report/parts.hpp"
-#include "report/words.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/cautions.hpp"
+#include "report/assessor/assessor_blocks.hpp"
+#include "report/shared/names.hpp"
+#include "report/shared/parts.hpp"
+#include "report/shared/phrases.hpp"
 #include "texts/pack.hpp"
 
 #include <algorithm>

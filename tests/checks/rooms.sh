@@ -31,7 +31,7 @@ bad=0
 for room in base reference yaml templates job physics network design record report layout pdf app; do
     allowed=" $(may_see "$room") "
     for file in $(find "include/loopfolio/$room" "src/$room" -name '*.hpp' -o -name '*.cpp' | sort); do
-        for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_]*\.hpp".*|\1|p' "$file" \
+        for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_/]*\.hpp".*|\1|p' "$file" \
                       | grep -v '^loopfolio$' | sort -u); do
             case "$allowed" in
                 *" $seen "*) ;;

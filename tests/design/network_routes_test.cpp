@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/operation.hpp"
 
-#include "design/network_routes.hpp"
-#include "design/pipe_plan.hpp"
+#include "design/pipes/network_routes.hpp"
+#include "design/pipes/pipe_plan.hpp"
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
 #include "support/verification.hpp"

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "report/assumed.hpp"
+#include "report/household/assumed_in_plain_words.hpp"
 #include "report/pack_text.hpp"
 #include "report/readability.hpp"
 #include "support/catch.hpp"

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/pack_text.hpp"
 #include "report/readability.hpp"
-#include "report/season.hpp"
+#include "report/assessor/season.hpp"
 #include "support/catch.hpp"
 #include "support/sample_season.hpp"
 

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "report/words.hpp"
+#include "report/shared/phrases.hpp"
 
 #include "report/pack_text.hpp"
 #include "support/catch.hpp"

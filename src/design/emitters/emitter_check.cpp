@@ -1,0 +1,236 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
+
+#include "design/emitters/heated_floor.hpp"
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/base/root.hpp"
+#include "loopfolio/reference/emitters.hpp"
+#include "loopfolio/reference/limits.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace loopfolio::design {
+
+namespace {
+
+constexpr double least_usual_excess = 10.0;   // K
+constexpr double least_rating_ratio = 0.6, greatest_rating_ratio = 1.6;
+
+void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, const Design& d, Temperature room) {
+    trace.open(Subject::emitter, e.id);
+    const auto c = [](Temperature t) { return fixed(t.celsius(), 1); };
+    trace.step({"share of the room's heat loss", "in proportion to the ratings of the room's emitters",
+                text(r.load, unit::watt, 0), ""});
+    trace.step({"log mean excess", fmt::format("Δθ = (flow − return) / ln((flow − room) / (return − room)), {} / {} / {} °C",
+                c(r.inlet), c(r.inlet - r.drop), c(room)), text(r.excess, unit::kelvin, 2), "en-442"});
+    trace.step({"share of the 50 K output", fmt::format("(Δθ / {})^n = ({} / {})^{}", fixed(physics::rating_excess().si(), 2),
+                fixed(r.excess.si(), 2), fixed(physics::rating_excess().si(), 2), fixed(e.exponent.value, 2)),
+                fixed(r.factor, 4), "en-442"});
+    trace.step({"output at design", fmt::format("Φ = {} × {}", fixed(e.output_at_50k.value.si(), 0), fixed(r.factor, 4)),
+                text(r.output, unit::watt, 0), "en-442"});
+    trace.step({"rating that would just do", fmt::format("{} / {}", fixed(r.load.si(), 0), fixed(r.factor, 4)),
+                text(r.needed_at_50k, unit::watt, 0), ""});
+    trace.step({"design flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed((r.load + r.downward).si(), 0),
+                fixed(d.state.specific_heat.si(), 0), fixed(r.drop.si(), 1)),
+                text(r.flow, unit::kilogram_per_second, 4) + " = " + text(r.volume_flow, unit::litre_per_minute, 2), ""});
+    trace.step({"return temperature at that flow", "water side and room side in balance",
+                text(r.return_temperature, unit::celsius, 1), "en-442"});
+    if (r.lowest_flow_temperature) {
+        trace.step({"lowest flow temperature", fmt::format("where the output is {} with a drop of {}",
+                    text(r.load, unit::watt, 0), text(r.drop, unit::kelvin, 1)),
+                    text(*r.lowest_flow_temperature, unit::celsius, 1), "en-442"});
+    }
+}
+
+/// Rating against what is typical for its kind and size: a slip of a digit, or a figure at another excess, shows.
+void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
+    const auto* kind = reference::find_emitter_kind(e.kind);
+    if (kind == nullptr || kind->typical_w_per_m_at_600 <= 0.0 || !e.length.given() || !e.height.given()) return;
+    const double typical = kind->typical_w_per_m_at_600 * e.length.value.si() * e.height.value.si() / 0.6;
+    const double ratio = e.output_at_50k.value.si() / typical;
+    if (ratio < least_rating_ratio || ratio > greatest_rating_ratio) {
+        flags.push_back({Caveat::rating_far_off, Subject::emitter, index, ratio});
+    }
+}
+
+/// Along a loop an emitter takes the flow that it gets: its output then follows from both.
+void size_on_loop(const physics::EmitterRating& rating, Temperature room, const Design& d, EmitterResult& r) {
+    const auto balance = physics::balance_at_flow(rating, r.flow, d.state.specific_heat, r.inlet, room);
+    r.output = balance ? balance->output : Power{};
+    r.factor = r.output / rating.output_at_50k;
+    r.excess = balance ? physics::log_mean_excess(r.inlet, balance->return_temperature, room).value_or(TemperatureDifference{})
+                       : TemperatureDifference{};
+}
+
+void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, const Design& d) {
+    const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
+    const physics::EmitterRating rating{e.output_at_50k.value, e.exponent.value};
+    if (r.on_loop) {
+        size_on_loop(rating, room, d, r);
+    } else {
+        r.excess = physics::log_mean_excess(r.inlet, r.inlet - r.drop, room).value_or(TemperatureDifference{});
+        r.factor = physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent).value_or(0.0);
+        r.output = r.factor * rating.output_at_50k;
+    }
+    r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
+    r.volume_flow = r.flow / d.state.density;
+    // To the water a floor is as large as what goes up and down together.
+    const double both = r.load > Power{} ? 1.0 + r.downward / r.load : 1.0;
+    const auto balance = physics::balance_at_flow({both * rating.output_at_50k, rating.exponent}, r.flow, d.state.specific_heat,
+                                                  r.inlet, room);
+    r.return_temperature = balance ? balance->return_temperature : r.inlet;
+    r.lowest_flow_temperature = physics::lowest_flow_temperature(rating, r.load, r.drop, room);
+    r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), reference::limits().shortfall_noted.value);
+}
+
+/// Loss factor of emitter and valves, and what it costs at the design flow. Returns the dynamic pressure in the
+/// conduit that the loss factor counts on.
+Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& d) {
+    const auto path = path_of(e);
+    r.loss_factor = path.loss_factor;
+    if (path.valve_resistance > 0.0) {
+        r.pressure_drop = physics::valve_pressure_drop(r.volume_flow, 1.0 / std::sqrt(path.valve_resistance), d.state.density);
+    }
+    if (path.conduit.bore <= Length{}) return {};
+    const auto pipe = physics::pipe_flow(r.flow, path.conduit, d.state);
+    r.loop_friction = pipe.gradient * path.length;
+    r.pressure_drop += r.loss_factor * pipe.dynamic_pressure + r.loop_friction;
+    return pipe.dynamic_pressure;
+}
+
+void trace_resistance(Trace& trace, const job::Emitter& e, const EmitterResult& r, Pressure dynamic) {
+    const auto* pipe = reference::find_pipe(e.loop_pipe.empty() ? e.connection : e.loop_pipe);
+    std::string formula = fmt::format("Σζ·ρv²/2, Σζ = {}, ρv²/2 = {} in {}", fixed(r.loss_factor, 2),
+                                      text(dynamic, unit::pascal, 2),
+                                      pipe != nullptr ? pipe->label : std::string_view{e.connection});
+    if (r.loop_friction > Pressure{}) formula += ", and the loop's friction of " + text(r.loop_friction, unit::pascal, 0);
+    if (e.valves_kv) formula += ", and the valves' by their Kv of " + fixed(e.valves_kv->value, 2);
+    trace.step({"pressure drop with its valves", std::move(formula), text(r.pressure_drop, unit::pascal, 0), "faber-kell-2002"});
+}
+
+}  // namespace
+
+EmitterPath path_of(const job::Emitter& e) {
+    const auto* kind = reference::find_emitter_kind(e.kind);
+    const auto* connection = reference::find_pipe(e.connection);
+    EmitterPath out;
+    if (e.valves_kv) out.valve_resistance = 1.0 / (e.valves_kv->value * e.valves_kv->value);
+    out.loss_factor = loss_factor(e.fittings) + (kind != nullptr ? kind->zeta : 0.0);
+    if (connection != nullptr) out.conduit = {connection->bore, connection->roughness};
+    const auto* loop = e.loop_pipe.empty() ? nullptr : reference::find_pipe(e.loop_pipe);
+    if (loop == nullptr) return out;
+    // A loss factor moves to another bore with the fourth power of their ratio: the flow is the same.
+    if (connection != nullptr) out.loss_factor *= std::pow(loop->bore / connection->bore, 4.0);
+    out.conduit = {loop->bore, loop->roughness};
+    out.length = e.loop_length.value;
+    return out;
+}
+
+namespace {
+
+/// An emitter between two tees of a one-pipe loop.
+std::vector<char> loop_junctions(const job::Job& job, const Design& d) {
+    std::vector<char> out(d.nodes.size(), 0);
+    for (std::size_t i = 0; i < job.sections.size(); ++i) {
+        if (job.sections[i].carries != job::Carries::loop) continue;
+        out[static_cast<std::size_t>(d.joints.section_from[i])] = out[static_cast<std::size_t>(d.joints.section_to[i])] = 1;
+    }
+    return out;
+}
+
+}  // namespace
+
+void share_loads(const job::Job& job, Design& design) {
+    const auto on_loop = loop_junctions(job, design);
+    design.emitters.resize(job.emitters.size());
+    std::vector<Power> rated(job.rooms.size());
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        auto& r = design.emitters[i];
+        for (std::size_t k = 0; k < job.rooms.size(); ++k) {
+            if (job.rooms[k].id == job.emitters[i].room) r.room = static_cast<int>(k);
+        }
+        rated[static_cast<std::size_t>(r.room)] += job.emitters[i].output_at_50k.value;
+        ++design.rooms[static_cast<std::size_t>(r.room)].emitters;
+    }
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        const auto& e = job.emitters[i];
+        auto& r = design.emitters[i];
+        r.load = design.rooms[static_cast<std::size_t>(r.room)].load *
+                 (e.output_at_50k.value / rated[static_cast<std::size_t>(r.room)]);
+        r.inlet = r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].flow.value : design.flow;
+        r.drop = e.drop ? e.drop->value
+                        : r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].drop.value : design.drop;
+        r.downward = downward_loss(e, r, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+        r.flow = (r.load + r.downward) / (design.state.specific_heat * r.drop);
+        const int at = design.joints.emitter_at[i], back = design.joints.emitter_return[i];
+        r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 && on_loop[static_cast<std::size_t>(back)] != 0;
+    }
+}
+
+void check_emitters(const job::Job& job, Design& design, Trace* trace) {
+    for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+        const auto& e = job.emitters[i];
+        auto& r = design.emitters[i];
+        auto& room = design.rooms[static_cast<std::size_t>(r.room)];
+        size_emitter(job, e, r, design);
+        const Pressure dynamic = find_resistance(e, r, design);
+        room.output += r.output;
+        const int index = static_cast<int>(i);
+        if (r.excess.si() < least_usual_excess) {
+            design.flags.push_back({Caveat::low_excess, Subject::emitter, index, r.excess.si()});
+        }
+        flag_rating(e, index, design.flags);
+        check_floor(e, job.rooms[static_cast<std::size_t>(r.room)], r, index, design.flags);
+        if (trace != nullptr) {
+            trace_emitter(*trace, e, r, design, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+            trace_rating(*trace, e, r);
+            trace_resistance(*trace, e, r, dynamic);
+        }
+    }
+}
+
+namespace {
+
+/// Room temperature at which the emitters, at design flow and return temperatures, match the loss.
+std::optional<Temperature> temperature_reached(const job::Job& job, const Design& d, std::size_t room) {
+    const Temperature outdoor = job.conditions.outdoor.value;
+    const Temperature wanted = job.rooms[room].temperature.value;
+    const auto& result = d.rooms[room];
+    if (wanted <= outdoor) return {};
+    const HeatLossCoefficient coefficient = result.loss / (wanted - outdoor);
+    const auto surplus = [&](double celsius) {
+        const auto t = Temperature::from_celsius(celsius);
+        Power output;
+        for (std::size_t i = 0; i < job.emitters.size(); ++i) {
+            if (d.emitters[i].room != static_cast<int>(room)) continue;
+            const auto& e = job.emitters[i];
+            const auto& r = d.emitters[i];
+            output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value_or(0.0) * e.output_at_50k.value;
+        }
+        return (output - coefficient * (t - outdoor)).si();
+    };
+    const auto root = find_root(surplus, outdoor.celsius(), wanted.celsius(), 1e-4);
+    if (!root) return {};
+    return Temperature::from_celsius(*root);
+}
+
+}  // namespace
+
+void check_rooms(const job::Job& job, Design& design) {
+    const double tolerance = reference::limits().shortfall_noted.value;
+    for (std::size_t i = 0; i < job.rooms.size(); ++i) {
+        auto& r = design.rooms[i];
+        if (!job.rooms[i].heated) continue;
+        if (r.emitters == 0) {
+            r.finding = {Check::room_has_emitter, Verdict::change, 0.0, 1.0, -1.0};
+            continue;
+        }
+        r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), tolerance);
+        if (r.output < r.loss) r.reached = temperature_reached(job, design, i);
+    }
+}
+
+}  // namespace loopfolio::design

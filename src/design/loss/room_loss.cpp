@@ -1,0 +1,263 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
+
+#include "design/resolve/derive.hpp"
+#include "design/loss/trace_parts.hpp"
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/physics/design_allowance.hpp"
+#include "loopfolio/physics/fabric.hpp"
+#include "loopfolio/reference/reference.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopfolio::design {
+
+namespace {
+
+/// Outside surfaces of the reference room with this room's fabric and ceiling height.
+struct ReferenceSurfaces {
+    Area floor, gross_wall, glazing, opaque_wall;
+    Length exposed_perimeter;
+};
+
+ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling) {
+    const auto& room = reference::reference_room();
+    const Length side = Length::from_si(std::sqrt(room.floor_area.si()));
+    ReferenceSurfaces s;
+    s.floor = room.floor_area;
+    s.exposed_perimeter = fabric.outside_walls * side;
+    s.gross_wall = s.exposed_perimeter * ceiling;
+    // A room without an outside wall has no window; one with little wall cannot be more than 80 % window.
+    s.glazing = std::min(room.glazing_share_of_floor * room.floor_area, 0.8 * s.gross_wall);
+    s.opaque_wall = s.gross_wall - s.glazing;
+    return s;
+}
+
+/// The lowest ratio of exposed perimeter to area that the published ground-floor tables carry, in 1/m; a room with no
+/// outside wall still stands on ground that reaches the outside somewhere.
+constexpr double least_perimeter_ratio = 0.05;
+
+UValue floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
+    switch (fabric.floor) {
+        case reference::FloorKind::none: return {};
+        case reference::FloorKind::exposed: {
+            const UValue bare = reference::limits().exposed_floor_uninsulated.value;
+            return UValue::from_si(1.0 / (1.0 / bare.si() + fabric.floor_insulation.value.si()));
+        }
+        case reference::FloorKind::ground: break;
+    }
+    const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_perimeter_ratio * s.floor.si()));
+    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground))
+        .value_or(UValue{});
+}
+
+void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const ReferenceSurfaces& s) {
+    const auto& f = *room.fabric;
+    const auto u = [](UValue v) { return fixed(v.si(), 2); };
+    const auto m2 = [](Area v) { return fixed(v.si(), 2); };
+    const auto per = [](UValue v) { return text(v, unit::watt_per_square_metre_kelvin, 3); };
+    trace.step({"walls, per m² of floor", fmt::format("A·U / floor = {} × {} / {}", m2(s.opaque_wall),
+                u(f.wall_u_value.value), m2(s.floor)), per(a.walls), f.wall_u_value.source});
+    trace.step({"glazing", fmt::format("A·U / floor = {} × {} / {}", m2(s.glazing), u(f.glazing_u_value.value),
+                m2(s.floor)), per(a.glazing), f.glazing_u_value.source});
+    if (a.roof.si() > 0.0) trace.step({"roof", "U of the roof over the whole floor", per(a.roof), f.roof_u_value.source});
+    if (a.floor.si() > 0.0) {
+        const bool ground = f.floor == reference::FloorKind::ground;
+        const std::string how = ground ? fmt::format("ground slab: exposed edge {} m, area {} m², insulation {} m²K/W, "
+                                                     "ground {} W/(m·K)", fixed(s.exposed_perimeter.si(), 1),
+                                                     m2(s.floor), fixed(f.floor_insulation.value.si(), 2),
+                                                     fixed(f.ground.conductivity.value.si(), 1))
+                                       : std::string{"U of the exposed floor over the whole floor"};
+        trace.step({"floor", how, per(a.floor),
+                    ground ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});
+    }
+    trace.step({"thermal bridges", fmt::format("ΔU × exposed area / floor, ΔU = {}", u(f.thermal_bridge.value)),
+                per(a.bridges), f.thermal_bridge.source});
+    trace_air(trace, room);
+    trace.step({"ventilation", fmt::format("c·n·h = {} × {} × {}", fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
+                fixed(room.air_changes.value.in(unit::per_hour), 2), fixed(room.ceiling_height.value.si(), 2)),
+                per(a.ventilation), std::string{reference::limits().air_heat_capacity_source}});
+    trace.step({"sum, per m² and kelvin", "", per(a.per_kelvin), ""});
+}
+
+AreaMethod derived_rate(const job::Room& room, Trace* trace) {
+    const auto& f = *room.fabric;
+    const auto s = surfaces_of(f, room.ceiling_height.value);
+    AreaMethod a;
+    a.walls = f.wall_u_value.value * (s.opaque_wall / s.floor);
+    a.glazing = f.glazing_u_value.value * (s.glazing / s.floor);
+    a.roof = f.roof == reference::RoofKind::none ? UValue{} : f.roof_u_value.value;
+    a.floor_u_value = floor_u_value(f, s);
+    a.floor = a.floor_u_value;
+    // The edge of a ground floor is in its own relation, so bridges count for the other surfaces.
+    const bool roof = f.roof != reference::RoofKind::none;
+    const bool exposed_floor = f.floor == reference::FloorKind::exposed;
+    a.bridges = f.thermal_bridge.value * (s.gross_wall / s.floor + (roof ? 1.0 : 0.0) + (exposed_floor ? 1.0 : 0.0));
+    const auto ventilation = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
+                                                              room.air_changes.value,
+                                                              s.floor * room.ceiling_height.value);
+    a.ventilation = ventilation / s.floor;
+    a.per_kelvin = a.walls + a.glazing + a.roof + a.floor + a.bridges + a.ventilation;
+    if (trace != nullptr) trace_terms(*trace, room, a, s);
+    return a;
+}
+
+AreaMethod by_area(const job::Room& room, TemperatureDifference difference, Trace* trace) {
+    AreaMethod a;
+    if (room.heat_loss_rate) {
+        a.stated_rate = true;
+        a.rate = room.heat_loss_rate->value;
+        if (difference.si() > 0.0) a.per_kelvin = a.rate / difference;
+    } else {
+        a = derived_rate(room, trace);
+        a.rate = a.per_kelvin * difference;
+    }
+    a.loss = a.rate * room.floor_area.value;
+    if (trace != nullptr) {
+        trace->step({"rate at the design difference",
+                     a.stated_rate ? std::string{"as the firm states it"}
+                                   : fmt::format("{} × {}", fixed(a.per_kelvin.si(), 3), text(difference, unit::kelvin, 1)),
+                     text(a.rate, unit::watt_per_square_metre, 1), a.stated_rate ? room.heat_loss_rate->source : ""});
+        trace->step({"heat loss by area", fmt::format("Φ = q·A = {} × {}", fixed(a.rate.si(), 1),
+                     text(room.floor_area.value, unit::square_metre, 1)), text(a.loss, unit::watt, 0), ""});
+    }
+    return a;
+}
+
+/// Kelvin across an element: from the room to whatever lies beyond, never below zero. What a warmer
+/// neighbour would give is not counted on, because it may be turned off.
+TemperatureDifference across(const job::Element& e, const job::Room& room, const job::Job& job,
+                             TemperatureDifference difference) {
+    TemperatureDifference d = difference;
+    if (e.beyond == job::Beyond::room) {
+        for (const auto& other : job.rooms) {
+            if (other.id == e.beyond_room) d = room.temperature.value - other.temperature.value;
+        }
+    } else if (e.beyond_temperature) {
+        d = room.temperature.value - e.beyond_temperature->value;
+    } else if (e.factor.given()) {
+        d = e.factor.value * difference;
+    }
+    return std::max(d, TemperatureDifference{});
+}
+
+void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m, TemperatureDifference difference) {
+    for (std::size_t i = 0; i < room.elements.size(); ++i) {
+        const auto& e = room.elements[i];
+        trace_build_up(trace, e, m.layered[i]);
+        trace.step({e.name.empty() ? fmt::format("element {}", i + 1) : e.name,
+                    fmt::format("A·(U{})·Δθ, A = {} m², U = {}", e.beyond == job::Beyond::room ? "" : " + ΔU",
+                                fixed(e.area.value.si(), 2), fixed(e.u_value.value.si(), 2)),
+                    text(m.elements[i], unit::watt, 0), e.u_value.source});
+    }
+    trace_air(trace, room);
+    trace.step({"ventilation", fmt::format("c·n·V·Δθ = {} × {} × {} × {}",
+                fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
+                fixed(room.air_changes.value.in(unit::per_hour), 2),
+                fixed((room.floor_area.value * room.ceiling_height.value).si(), 1), fixed(difference.si(), 1)),
+                text(m.ventilation, unit::watt, 0), std::string{reference::limits().air_heat_capacity_source}});
+    trace.step({"heat loss by elements", "sum", text(m.loss, unit::watt, 0), "en-12831-1"});
+}
+
+ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference,
+                          Trace* trace) {
+    ElementMethod m;
+    m.elements.reserve(room.elements.size());
+    for (const auto& e : room.elements) {
+        const bool inside = e.beyond == job::Beyond::room;
+        const bool bridged = e.beyond == job::Beyond::outside || e.beyond == job::Beyond::unheated;
+        const UValue u = e.u_value.value + (bridged ? room.element_thermal_bridge.value : UValue{});
+        const Power loss = e.area.value * u * across(e, room, job, difference);
+        m.elements.push_back(loss);
+        m.layered.push_back(transmittance_of(e));
+        (inside ? m.to_rooms : m.to_outside) += loss;
+    }
+    const auto air = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
+                                                      room.air_changes.value,
+                                                      room.floor_area.value * room.ceiling_height.value);
+    m.ventilation = air * difference;
+    m.loss = m.to_outside + m.to_rooms + m.ventilation;
+    if (difference.si() > 0.0) m.outside = (m.to_outside + m.ventilation) / difference;
+    if (trace != nullptr) trace_elements(*trace, room, m, difference);
+    return m;
+}
+
+/// The finest knowledge wins: another survey's figure that the job chose to state, then elements, then area.
+void adopt(const job::Room& room, RoomResult& r) {
+    if (room.heat_loss) {
+        r.method = LossMethod::other_survey;
+        r.loss = r.loss_to_outside = room.heat_loss->value;
+    } else if (r.by_elements) {
+        r.method = LossMethod::elements;
+        r.loss = r.by_elements->loss;
+        r.loss_to_outside = r.by_elements->to_outside + r.by_elements->ventilation;
+    } else if (r.by_area) {
+        r.method = LossMethod::area;
+        r.loss = r.loss_to_outside = r.by_area->loss;
+    }
+}
+
+/// What the emitters must give beside the loss, so that the room warms up again after it was left to cool.
+void add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& r) {
+    if (c.intermittent_margin.given()) {
+        r.heat_up = physics::with_margin(r.loss, c.intermittent_margin.value).value_or(r.loss) - r.loss;
+    } else if (room.heat_up.given()) {
+        r.heat_up = physics::heat_up_power(room.floor_area.value, room.heat_up.value).value_or(Power{});
+    }
+    r.load = r.loss + r.heat_up;
+}
+
+constexpr double methods_apart = 0.25;
+constexpr double bare_loft = 1.0;   // W/(m2 K): a default above this stands for next to no insulation
+constexpr double least_usual_rate = 15.0, greatest_usual_rate = 250.0;   // W/m2
+
+void flag_room(const job::Room& room, const RoomResult& r, int index, std::vector<Flag>& flags) {
+    if (r.by_area && r.by_elements && r.by_elements->loss.si() > 0.0) {
+        const double apart = r.by_area->loss / r.by_elements->loss - 1.0;
+        if (std::abs(apart) > methods_apart) flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
+    }
+    if (r.method == LossMethod::area && room.fabric && !room.heat_loss_rate &&
+        room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value.si() > bare_loft) {
+        flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
+    }
+    for (const auto& layered : r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {
+        if (layered && layered->upper / layered->lower > physics::greatest_limit_ratio) {
+            flags.push_back({Caveat::limits_apart, Subject::room, index, layered->upper / layered->lower});
+        }
+    }
+    const double rate = (r.loss / room.floor_area.value).si();
+    if (rate < least_usual_rate || rate > greatest_usual_rate) {
+        flags.push_back({Caveat::unusual_rate, Subject::room, index, rate});
+    }
+}
+
+}  // namespace
+
+void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
+    design.rooms.resize(job.rooms.size());
+    for (std::size_t i = 0; i < job.rooms.size(); ++i) {
+        const auto& room = job.rooms[i];
+        auto& r = design.rooms[i];
+        if (!room.heated) continue;
+        if (trace != nullptr) trace->open(Subject::room, room.id);
+        const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value, TemperatureDifference{});
+        if (trace != nullptr) {
+            trace_outdoor(*trace, job.conditions);
+            trace->step({"design difference", fmt::format("Δθ = room − outdoor = {} − ({})", fixed(room.temperature.value.celsius(), 1),
+                         fixed(job.conditions.outdoor.value.celsius(), 1)), text(difference, unit::kelvin, 1), ""});
+        }
+        if (room.fabric || room.heat_loss_rate) r.by_area = by_area(room, difference, trace);
+        if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
+        adopt(room, r);
+        if (trace != nullptr) trace->step({"heat loss adopted", "", text(r.loss, unit::watt, 0), ""});
+        add_allowance(job.conditions, room, r);
+        if (trace != nullptr) trace_allowance(*trace, job.conditions, room, r);
+        flag_room(room, r, static_cast<int>(i), design.flags);
+    }
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/states/operation.hpp"
+
+#include "loopfolio/base/root.hpp"
+
+#include <limits>
+
+namespace loopfolio::design {
+
+namespace {
+
+constexpr double most_searched = 20.0;   // times the present load
+
+/// The section that reaches a limit first as the load grows: flows grow with the load.
+LoadCapacity by_sections(const Design& d, LoadLimit limit, CapacityLimit of) {
+    LoadCapacity out{limit, std::numeric_limits<double>::infinity(), {}, -1};
+    for (std::size_t i = 0; i < d.sections.size(); ++i) {
+        const auto& s = d.sections[i];
+        if (s.load <= Power{}) continue;
+        const double factor = s.capacity[static_cast<std::size_t>(of)] / s.load;
+        if (factor < out.factor) out = {limit, factor, {}, static_cast<int>(i)};
+    }
+    return out;
+}
+
+LoadCapacity by_emitters(const Design& d) {
+    LoadCapacity out{LoadLimit::emitters, std::numeric_limits<double>::infinity(), {}, -1};
+    for (std::size_t i = 0; i < d.rooms.size(); ++i) {
+        const auto& r = d.rooms[i];
+        if (r.load <= Power{} || r.emitters == 0) continue;
+        if (r.output / r.load < out.factor) out = {LoadLimit::emitters, r.output / r.load, {}, static_cast<int>(i)};
+    }
+    return out;
+}
+
+job::Job scaled(const job::Job& job, const Design& d, double factor) {
+    job::Job out = job;
+    out.conditions.intermittent_margin = {};
+    for (std::size_t i = 0; i < out.rooms.size(); ++i) {
+        out.rooms[i].heat_up = {};   // it is in what is scaled
+        if (out.rooms[i].heated) out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
+    }
+    return out;
+}
+
+/// The load at which the circulator gives just the head that is needed, found by designing again.
+std::optional<LoadCapacity> by_circulator(const job::Job& job, const Design& d) {
+    if (!describes_itself(job.circulator)) return {};
+    const auto spare = [&](double factor) {
+        const auto result = design::design(scaled(job, d, factor));
+        const auto* again = std::get_if<Design>(&result);
+        // Beyond the last point of the curve nothing is given.
+        return again == nullptr ? -1.0 : (again->duty.available.value_or(Pressure{}) - again->duty.head).si();
+    };
+    if (spare(most_searched) > 0.0) return {};
+    const auto root = find_root(spare, 0.01, most_searched, 1e-4);
+    if (!root) return {};
+    return LoadCapacity{LoadLimit::circulator, *root, {}, -1};
+}
+
+}  // namespace
+
+std::vector<LoadCapacity> find_capacities(const job::Job& job, const Design& d) {
+    std::vector<LoadCapacity> out{by_sections(d, LoadLimit::velocity_preferred, CapacityLimit::velocity_preferred),
+                                  by_sections(d, LoadLimit::gradient_preferred, CapacityLimit::gradient_preferred),
+                                  by_sections(d, LoadLimit::velocity, CapacityLimit::velocity)};
+    if (const auto pump = by_circulator(job, d)) out.push_back(*pump);
+    out.push_back(by_emitters(d));
+    if (d.duty.capacity && d.duty.source_load > Power{}) {
+        out.push_back({LoadLimit::source, *d.duty.capacity / d.duty.source_load, {}, -1});
+    }
+    std::erase_if(out, [](const LoadCapacity& c) { return c.factor == std::numeric_limits<double>::infinity(); });
+    for (auto& c : out) c.load = c.factor * (c.limit == LoadLimit::source ? d.duty.source_load : d.duty.load);
+    return out;
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/pipes/network_routes.hpp"
+
+#include "design/pipes/pipe_plan.hpp"
+#include "loopfolio/base/number_text.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace loopfolio::design {
+
+namespace {
+
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+MassFlow flow_in(int link, const std::vector<MassFlow>& flow) { return link < 0 ? MassFlow{} : flow[at(link)]; }
+MassFlow size_of(MassFlow m) { return m < MassFlow{} ? -m : m; }
+
+/// Which way the water goes in each section, and how much.
+void direct_sections(Design& d, const network::BuiltNetwork& built, const std::vector<MassFlow>& flow) {
+    for (std::size_t i = 0; i < d.sections.size(); ++i) {
+        const auto& links = built.sections[i];
+        const MassFlow out = flow_in(links.flow, flow);
+        const MassFlow back = flow_in(links.return_, flow);
+        auto& s = d.sections[i];
+        s.flow = std::max(size_of(out), size_of(back));
+        // A return pipe is described from `to` to `from`, so that both count as outwards here.
+        const bool outwards = links.flow >= 0 ? out >= MassFlow{} : back >= MassFlow{};
+        s.upstream = outwards ? d.joints.section_from[i] : d.joints.section_to[i];
+        s.downstream = outwards ? d.joints.section_to[i] : d.joints.section_from[i];
+    }
+}
+
+/// By node, the section that brings most of its water and the one that takes most of it away.
+void find_parents(Design& d, const network::BuiltNetwork& built, const job::Job& job) {
+    d.node_parent_section.assign(d.nodes.size(), -1);
+    d.node_return_section.assign(d.nodes.size(), -1);
+    const auto most = [&](std::vector<int>& by_node, int node, std::size_t section) {
+        int& now = by_node[at(node)];
+        if (now < 0 || d.sections[section].flow > d.sections[at(now)].flow) now = static_cast<int>(section);
+    };
+    for (std::size_t i = 0; i < d.sections.size(); ++i) {
+        const auto& s = d.sections[i];
+        const bool loop = job.sections[i].carries == job::Carries::loop;
+        if (built.sections[i].flow >= 0 && s.downstream != d.source_node) most(d.node_parent_section, s.downstream, i);
+        if (loop) most(d.node_return_section, s.upstream, i);
+        else if (built.sections[i].return_ >= 0 && s.downstream != d.joints.source_return) most(d.node_return_section, s.downstream, i);
+    }
+}
+
+/// Marks sections from a node to the source along `by_node`; `loop` sections are walked with the water.
+void mark_way(Design& d, const job::Job& job, const std::vector<int>& by_node, int node, bool returning, std::vector<int>& way) {
+    for (std::size_t step = 0; step <= d.sections.size(); ++step) {
+        const int section = by_node[at(node)];
+        if (section < 0) return;
+        auto& s = d.sections[at(section)];
+        if (!s.on_index_circuit) way.push_back(section);
+        s.on_index_circuit = true;
+        const bool onwards = returning && job.sections[at(section)].carries == job::Carries::loop;
+        node = onwards ? s.downstream : s.upstream;
+        if (node == (returning ? d.joints.source_return : d.source_node)) return;
+    }
+}
+
+void mark_index_circuit(const job::Job& job, Design& d, int emitter) {
+    if (emitter < 0) return;
+    auto& way = d.duty.index_sections;
+    mark_way(d, job, d.node_parent_section, d.joints.emitter_at[at(emitter)], false, way);
+    std::reverse(way.begin(), way.end());
+    mark_way(d, job, d.node_return_section, d.joints.emitter_return[at(emitter)], true, way);
+}
+
+/// What reaches emitters along a loop, or through pipes that lose heat.
+bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& built, const std::vector<MassFlow>& flow,
+                 network::Workspace& workspace, std::vector<Refusal>& refusals) {
+    const bool loses = std::ranges::any_of(job.sections, [](const job::Section& s) { return s.heat_loss.has_value(); });
+    const bool loops = std::ranges::any_of(d.emitters, [](const EmitterResult& e) { return e.on_loop; });
+    if (!loses && !loops) return true;
+    const auto heat = network::solve_thermal(built.system, flow, d.state.specific_heat, workspace);
+    if (!heat.solved) {
+        refuse(heat.findings, job, built, refusals);
+        return false;
+    }
+    d.pipe_loss = heat.energy.pipes;
+    for (std::size_t i = 0; i < d.emitters.size(); ++i) {
+        auto& e = d.emitters[i];
+        if (e.load <= Power{}) continue;
+        e.inlet = heat.emitters[i].inlet;
+        if (!e.on_loop) continue;
+        e.flow = size_of(flow[at(built.system.emitters[i].link)]);
+        if (e.flow > MassFlow{}) e.drop = (e.load + e.downward) / (e.flow * d.state.specific_heat);
+    }
+    return true;
+}
+
+/// Water flows from each mixing set to the emitters beyond it; the tree of `find_parents` must cross it too.
+void cross_mixers(Design& d) {
+    for (std::size_t i = 0; i < d.mixers.size(); ++i) d.node_parent_section[at(d.joints.mixer_to[i])] = -1;
+}
+
+Pressure spare_of(const network::EmitterSetting& s) { return s.available - s.own; }
+
+Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const network::BalanceResult& r) {
+    Routes out;
+    out.spare.resize(d.emitters.size());
+    out.head = r.pump_rise.front();
+    for (std::size_t i = 0; i < task.emitters.size(); ++i) out.spare[at(task.emitters[i])] = spare_of(r.emitters[i]);
+    for (const int i : r.order) {
+        // What lies beyond a mixing set is driven by the set's own pump.
+        if (at(i) >= task.emitters.size() || d.emitters[at(task.emitters[at(i)])].mixer >= 0) continue;
+        out.index_emitter = task.emitters[at(i)];
+        break;
+    }
+    // On a loop no emitter is further than another; the one that gets least of its need is named.
+    if (out.index_emitter < 0) {
+        for (std::size_t i = 0; i < d.emitters.size(); ++i) {
+            if (!d.emitters[i].on_loop) continue;
+            const auto now = static_cast<std::size_t>(std::max(out.index_emitter, 0));
+            if (out.index_emitter < 0 || d.emitters[i].drop > d.emitters[now].drop) out.index_emitter = static_cast<int>(i);
+        }
+    }
+    for (std::size_t i = 1; i < r.pump_rise.size(); ++i) out.mixer_head.push_back(r.pump_rise[i]);
+    mark_index_circuit(job, d, out.index_emitter);
+    return out;
+}
+
+}  // namespace
+
+namespace {
+
+/// Where in the job a link comes from.
+struct Origin {
+    std::string field = "pipework";
+    Place place;
+    std::string name;
+};
+
+Origin origin_of(int link, const job::Job& job, const network::BuiltNetwork& built) {
+    for (std::size_t i = 0; i < built.sections.size() && i < job.sections.size(); ++i) {
+        if (link != built.sections[i].flow && link != built.sections[i].return_) continue;
+        return {fmt::format("pipework.sections[{}]", i), job.sections[i].place, "section `" + job.sections[i].id + "`"};
+    }
+    for (std::size_t i = 0; i < built.system.emitters.size() && i < job.emitters.size(); ++i) {
+        if (link != built.system.emitters[i].link) continue;
+        return {fmt::format("emitters[{}]", i), job.emitters[i].place, "emitter `" + job.emitters[i].id + "`"};
+    }
+    for (std::size_t i = 0; i < built.mixers.size() && i < job.mixers.size(); ++i) {
+        const auto& m = built.mixers[i];
+        if (link != m.valve && link != m.bypass && link != m.pump && link != m.back) continue;
+        return {fmt::format("mixers[{}]", i), job.mixers[i].place, "mixing set `" + job.mixers[i].id + "`"};
+    }
+    if (link >= 0 && (link == built.drive || link == built.source_pump)) return {"circulator", {}, "the circulator"};
+    return {};
+}
+
+}  // namespace
+
+void refuse(const network::Findings& findings, const job::Job& job, const network::BuiltNetwork& built,
+            std::vector<Refusal>& refusals) {
+    for (const auto& f : findings) {
+        if (f.severity != Severity::error) continue;
+        const Origin origin = origin_of(f.link, job, built);
+        std::string rule{network::word(f.kind)};
+        if (!f.field.empty()) rule += fmt::format(": {} is {}", f.field, fixed(f.value, 3));
+        if (!origin.name.empty()) rule += ", at " + origin.name;
+        refusals.push_back({origin.field, origin.place, rule, "the pipework cannot be solved as it is described"});
+    }
+}
+
+std::optional<Routes> network_routes(const job::Job& job, Design& d, std::vector<Refusal>& refusals) {
+    auto built = network::build_network(plan_of(job, d));
+    refuse(built.findings, job, built, refusals);
+    if (!refusals.empty()) return {};
+    close_unused(d, built);
+    const auto task = task_of(job, d, built);
+    network::Workspace workspace;
+    const auto balanced = network::balance(built.system.pipework, d.state, task.task, workspace);
+    refuse(balanced.findings, job, built, refusals);
+    if (!balanced.solved) return {};
+    d.duty.flow = balanced.pump_flow.front();
+    direct_sections(d, built, balanced.flow);
+    find_parents(d, built, job);
+    cross_mixers(d);
+    if (!find_inlets(job, d, built, balanced.flow, workspace, refusals)) return {};
+    return routes_of(job, d, task, balanced);
+}
+
+}  // namespace loopfolio::design

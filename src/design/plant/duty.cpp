@@ -1,0 +1,204 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
+
+#include "design/plant/maker_table.hpp"
+#include "design/pipes/pipe_plan.hpp"
+
+#include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/limits.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopfolio::design {
+
+namespace {
+
+/// Pressure from the source to each node and back, sections only.
+std::vector<Pressure> pressure_to_nodes(const Design& d, const Routes& tree) {
+    std::vector<Pressure> at(d.nodes.size());
+    for (const int node : tree.order) {
+        const auto n = static_cast<std::size_t>(node);
+        if (tree.parent_node[n] < 0) continue;
+        at[n] = at[static_cast<std::size_t>(tree.parent_node[n])] +
+                d.sections[static_cast<std::size_t>(d.node_parent_section[n])].pressure_drop;
+    }
+    return at;
+}
+
+void find_index_circuit(Design& d, const Routes& tree, const std::vector<Pressure>& at_node) {
+    auto& duty = d.duty;
+    for (std::size_t i = 0; i < d.emitters.size(); ++i) {
+        auto& e = d.emitters[i];
+        e.circuit = at_node[static_cast<std::size_t>(d.joints.emitter_at[i])] + e.pressure_drop + duty.source;
+        if (duty.index_emitter < 0 || e.circuit > d.emitters[static_cast<std::size_t>(duty.index_emitter)].circuit) {
+            duty.index_emitter = static_cast<int>(i);
+        }
+    }
+    if (duty.index_emitter < 0) return;
+    const auto index = static_cast<std::size_t>(duty.index_emitter);
+    for (int node = d.joints.emitter_at[index]; tree.parent_node[static_cast<std::size_t>(node)] >= 0;
+         node = tree.parent_node[static_cast<std::size_t>(node)]) {
+        const int section = d.node_parent_section[static_cast<std::size_t>(node)];
+        d.sections[static_cast<std::size_t>(section)].on_index_circuit = true;
+        duty.index_sections.push_back(section);
+    }
+    std::reverse(duty.index_sections.begin(), duty.index_sections.end());
+    duty.sections = at_node[static_cast<std::size_t>(d.joints.emitter_at[index])];
+    duty.emitter = d.emitters[index].pressure_drop;
+    duty.head = duty.sections + duty.emitter + duty.source;
+}
+
+/// The same from the network's solution: what a circuit needs is the head less what it has to spare.
+void take_index_circuit(Design& d, const Routes& routes) {
+    auto& duty = d.duty;
+    duty.head = routes.head;
+    duty.index_emitter = routes.index_emitter;
+    for (std::size_t i = 0; i < d.emitters.size(); ++i) d.emitters[i].circuit = routes.head - routes.spare[i];
+    if (duty.index_emitter < 0) return;
+    duty.emitter = d.emitters[static_cast<std::size_t>(duty.index_emitter)].pressure_drop;
+    duty.sections = duty.head - duty.emitter - duty.source;
+}
+
+void find_performance(const job::Job& job, Design& d) {
+    if (!job.heat_source || job.heat_source->performance.empty()) return;
+    const Temperature made = d.separation ? d.separation->source_leaving : d.flow;
+    const auto outdoor = job.conditions.outdoor.value;
+    const auto at_flow = performance_by_table(*job.heat_source, outdoor, d.flow);
+    const auto at_source = performance_by_table(*job.heat_source, outdoor, made);
+    if (at_flow && at_source) d.duty.performance = PerformanceResult{*at_flow, *at_source};
+    else d.flags.push_back({Caveat::outside_table, Subject::circulator, 0, made.celsius()});
+}
+
+constexpr double capacities_alike = 0.10;                        // of the table's
+constexpr Pressure usual_head = unit::kilopascal(100.0);         // most that circulators of houses give
+
+/// Stated, or by the maker's table with the water that the source makes; told where the two are far apart.
+void find_source_capacity(const job::Job& job, Design& d) {
+    const auto& source = *job.heat_source;
+    const auto outdoor = job.conditions.outdoor.value;
+    auto by_table = capacity_by_table(source, outdoor, d.separation ? d.separation->source_leaving : d.flow);
+    if (by_table) *by_table = left_by_defrost(source, outdoor) * *by_table;
+    d.duty.capacity = source.capacity ? std::optional{source.capacity->value} : by_table;
+    d.duty.capacity_by_table = !source.capacity && by_table;
+    if (!source.capacity || !by_table || *by_table <= Power{}) return;
+    const double ratio = source.capacity->value / *by_table;
+    if (std::abs(ratio - 1.0) > capacities_alike) d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
+}
+
+void judge_plant(const job::Job& job, Design& d) {
+    auto& duty = d.duty;
+    if (duty.head > usual_head) d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
+    if (job.circulator && (!job.circulator->curve.empty() || job.circulator->quadratic || job.circulator->set_head)) {
+        duty.available = head_at(*job.circulator, duty.volume_flow);
+        if (!duty.available && !job.circulator->curve.empty()) {
+            const double most = job.circulator->curve.back().flow.si();
+            d.flags.push_back({Caveat::curve_exceeded, Subject::circulator, 0, duty.volume_flow.si() / most});
+        }
+        duty.circulator = in_hand(Check::circulator_head, duty.head.si(), duty.available.value_or(Pressure{}).si(),
+                                  reference::limits().pump_margin.value);
+    }
+    if (!job.heat_source) return;
+    const auto& source = *job.heat_source;
+    const VolumeFlow at_source = d.separation ? d.separation->source_flow : duty.volume_flow;
+    find_source_capacity(job, d);
+    if (duty.capacity) {
+        duty.source_capacity = in_hand(Check::source_capacity, duty.source_load.si(), duty.capacity->si(),
+                                       reference::limits().source_margin.value);
+    }
+    if (source.minimum_flow) {
+        duty.source_minimum_flow = at_least(Check::source_minimum_flow, at_source.si(), source.minimum_flow->value.si(), 0.0);
+    }
+    if (source.maximum_drop && at_source > VolumeFlow{}) {
+        const auto drop = duty.load / (at_source * d.state.density * d.state.specific_heat);
+        duty.source_maximum_drop = at_most(Check::source_maximum_drop, drop.si(), source.maximum_drop->value.si(),
+                                           source.maximum_drop->value.si());
+    }
+}
+
+void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
+    const auto& duty = d.duty;
+    trace.open(Subject::circulator, "duty");
+    const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; }) && d.mixers.empty();
+    trace.step({"total flow", one_drop ? fmt::format("V = ΣΦ / (ρ·c·Δθ) = {} / ({} × {} × {})", fixed(duty.load.si(), 0),
+                fixed(d.state.density.si(), 1), fixed(d.state.specific_heat.si(), 0), fixed(d.drop.si(), 1))
+                                       : std::string{"sum of what the emitters and mixing sets draw, and of one-pipe loops at the design drop"},
+                text(duty.volume_flow, unit::litre_per_minute, 1), ""});
+    if (duty.index_emitter >= 0) {
+        trace.step({"index emitter", "the emitter whose circuit drops most",
+                    job.emitters[static_cast<std::size_t>(duty.index_emitter)].id, ""});
+    }
+    trace.step({"sections of its circuit", d.tree ? "sum along the way, flow and return" : "from the solution of the whole network with the emitters' design flows", text(duty.sections, unit::kilopascal, 2), ""});
+    trace.step({"emitter and its valves", duty.index_emitter < 0 ? std::string{} : fmt::format("Σζ·ρv²/2 in the connection, Σζ = {}",
+                fixed(d.emitters[static_cast<std::size_t>(duty.index_emitter)].loss_factor, 2)), text(duty.emitter, unit::kilopascal, 2), "faber-kell-2002"});
+    trace.step({"heat source", job.heat_source && job.heat_source->pressure_drop ? "stated drop × (flow / stated flow)²"
+                                                                                 : "not stated: taken as none",
+                text(duty.source, unit::kilopascal, 2), ""});
+    trace.step({"pump head", "sum", text(duty.head, unit::kilopascal, 2), ""});
+    if (duty.available) {
+        trace.step({"head of the circulator at that flow", "its curve, smooth through the maker's points, or its set point",
+                    text(*duty.available, unit::kilopascal, 2), job.circulator->source});
+    }
+}
+
+}  // namespace
+
+Finding in_hand(Check check, double needed, double there, double margin_kept) {
+    Finding f{check, Verdict::change, needed, there, 0.0};
+    f.margin = needed > 0.0 ? there / needed - 1.0 : there > 0.0 ? 1.0 : 0.0;
+    if (f.margin >= margin_kept) f.verdict = Verdict::keep;
+    else if (f.margin >= 0.0) f.verdict = Verdict::keep_noted;
+    return f;
+}
+
+std::optional<Pressure> head_at(const job::Circulator& pump, VolumeFlow flow) {
+    if (!describes_itself(pump)) return {};
+    if (!pump.curve.empty() && flow > pump.curve.back().flow) return {};
+    return network::pump_rise(pump_of(pump, {}), flow);
+}
+
+Pressure source_drop(const job::HeatSource& source, VolumeFlow flow) {
+    if (!source.pressure_drop || !source.pressure_drop_flow) return {};
+    const double ratio = flow / source.pressure_drop_flow->value;
+    return ratio * ratio * source.pressure_drop->value;
+}
+
+/// What the emitters' circulator has to drive through beside the pipework.
+Pressure drop_before_emitters(const job::Job& job, VolumeFlow flow) {
+    if (through_header(job)) return {};
+    Pressure sum;
+    if (!separated(job) && job.heat_source) sum += source_drop(*job.heat_source, flow);
+    const auto& s = job.separation;
+    if (s && s->pressure_drop && s->pressure_drop_flow) {
+        const double ratio = flow / s->pressure_drop_flow->value;
+        sum += ratio * ratio * s->pressure_drop->value;
+    }
+    return sum;
+}
+
+void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace) {
+    auto& duty = design.duty;
+    for (const auto& e : design.emitters) duty.downward += e.downward;
+    for (const auto& e : design.emitters) duty.load += e.load;
+    duty.load += duty.downward;
+    for (const auto& r : design.rooms) {
+        duty.source_load += r.loss_to_outside;
+        duty.heat_up += r.heat_up;
+    }
+    duty.source_load += design.pipe_loss + duty.heat_up + duty.downward;
+    duty.volume_flow = duty.flow / design.state.density;
+    duty.back = duty.flow > MassFlow{} ? design.flow - duty.load / (duty.flow * design.state.specific_heat) : design.return_;
+    duty.source = drop_before_emitters(job, duty.volume_flow);
+    if (routes.order.empty()) take_index_circuit(design, routes);
+    else find_index_circuit(design, routes, pressure_to_nodes(design, routes));
+    check_mixers(job, design, routes, reference::limits().pump_margin.value);
+    check_separation(job, design, trace);
+    judge_plant(job, design);
+    find_performance(job, design);
+    if (trace != nullptr) trace_duty(*trace, job, design);
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,196 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/hot_water.hpp"
+
+#include "design/plant/maker_table.hpp"
+#include "loopfolio/base/number_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace loopfolio::design {
+
+namespace {
+
+constexpr double days_a_year = 365.0;
+constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
+
+void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
+    if (h.source_capacity) {
+        out.capacity = h.source_capacity->value;
+        return;
+    }
+    if (!job.heat_source) return;
+    out.capacity = capacity_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value);
+    out.by_table = out.capacity.has_value();
+    if (out.by_table) return;
+    if (job.heat_source->capacity) out.capacity = job.heat_source->capacity->value;
+}
+
+/// Heat that the water carries for every kelvin that it cools.
+HeatLossCoefficient source_side(const Design& d) {
+    const MassFlow flow = d.separation ? d.separation->source_flow * d.state.density : d.duty.flow;
+    return flow * d.state.specific_heat;
+}
+
+void find_transfer(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
+    const auto side = source_side(d);
+    if (h.coil) out.transfer = physics::coil_transfer(h.coil->value, side);
+    else if (h.plate) out.transfer = physics::plate_transfer(h.plate->value, side, side);
+}
+
+void find_reheat(const job::HotWater& h, HotWaterPlan& out) {
+    if (!out.capacity || !out.transfer) return;
+    out.reheat = physics::reheat({h.store.value, h.cold.value, h.stored.value, h.source_flow.value, *out.capacity, *out.transfer});
+    out.unreachable = !out.reheat;
+    out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
+    if (!out.flow_for_capacity) return;
+    const double asked = out.flow_for_capacity->celsius(), made = h.source_flow.value.celsius();
+    // Hotter than water in a closed system is let to get, or a night to heat it: no such coil stays. Common practice, no source.
+    const bool hopeless = out.unreachable || asked > 95.0 || out.reheat->time > unit::hour(8.0);
+    const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
+    out.coil = Finding{Check::coil_flow, verdict, asked, made, made - asked};
+}
+
+/// Hours that hot water takes, by what coil and source pass on the mean, and what that leaves for the rooms.
+void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
+    constexpr Duration day = unit::hour(24.0);
+    if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, round_the_store);
+    if (!out.reheat) return;
+    const Power mean = out.reheat->heat / out.reheat->time;
+    out.hours_a_day = physics::time_for_hot_water(out.drawn, out.standing_loss.value_or(Energy{}), mean);
+    if (out.hours_a_day && *out.hours_a_day < day) {
+        out.load_with_hot_water = d.duty.source_load * (day / (day - *out.hours_a_day));
+    }
+}
+
+void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
+    if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
+    // The source reaches what its flow temperature leaves a coil to work with: 5 K, common practice, no source.
+    const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - TemperatureDifference::from_si(5.0));
+    const auto ratio = job.heat_source ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
+                                       : std::nullopt;
+    const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
+    if (!h.immersion && by_source < h.hot_cycle.value) {
+        out.needs_immersion = true;
+        return;
+    }
+    out.hot_cycle = physics::pasteurise({h.store.value, h.stored.value, h.hot_cycle.value, by_source, ratio.value_or(0.0),
+                                         h.hot_cycles_a_year->value});
+}
+
+void trace_reheat(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
+    if (p.capacity) {
+        trace.step({"capacity while it heats the store", p.by_table ? "the maker's points, straight between them, on the design day" : "as stated",
+                    text(*p.capacity, unit::kilowatt, 2), ""});
+    }
+    if (p.transfer) {
+        trace.step({"heat through the exchanger for each kelvin", std::string(h.coil ? "C·(1 − exp(−UA/C)), C = m·c of the source's water"
+                    : "ε·C, counterflow, C = m·c on both sides") + fmt::format(", C = {} at the design flow", text(source_side(d), unit::watt_per_kelvin, 0)),
+                    text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
+    }
+    if (p.reheat) {
+        trace.step({"time to heat the store", fmt::format("ρ·c·V·dT/dt = min(Φ, K·(θf − T)), from {} to {}", text(h.cold.value, unit::celsius, 1),
+                    text(h.stored.value, unit::celsius, 1)), text(p.reheat->time, unit::minute, 0), "heat-balance"});
+    }
+    if (p.flow_for_capacity) {
+        trace.step({"flow temperature that passes all of it at the end", "θ stored + Φ/K", text(*p.flow_for_capacity, unit::celsius, 1), "heat-balance"});
+    }
+}
+
+void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
+    trace.open(Subject::plant, "hot_water");
+    trace.step({"heat drawn a day", fmt::format("{} persons × {} from {} to {}", fixed(h.persons.value, 1), text(h.each.value, unit::litre, 0),
+                text(h.cold.value, unit::celsius, 1), text(h.drawn.value, unit::celsius, 1)), text(p.drawn, unit::kilowatt_hour, 2), "iapws-if97"});
+    trace.step({"store that holds a day's draw", fmt::format("V·(θd − θc)/(θs − θc)/{}", text(h.usable.value, unit::percent, 0)),
+                text(p.store_needed, unit::litre, 0), "heat-balance"});
+    trace_reheat(trace, h, d, p);
+    if (p.standing_loss) {
+        trace.step({"standing loss a day", "test loss × (θ stored − 20 °C)/45 K", text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
+    }
+    if (p.hours_a_day) {
+        trace.step({"time a day for hot water", "(drawn + standing loss)/mean power", text(*p.hours_a_day, unit::hour, 2), "heat-balance"});
+    }
+    if (p.load_with_hot_water) {
+        trace.step({"heating load in the hours left", fmt::format("{} × 24/(24 − {})", text(d.duty.source_load, unit::kilowatt, 2),
+                    fixed(p.hours_a_day->in(unit::hour), 2)), text(*p.load_with_hot_water, unit::kilowatt, 2), "heat-balance"});
+    }
+}
+
+}  // namespace
+
+std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& design, std::vector<Refusal>& refusals, Trace* trace) {
+    if (!job.hot_water) return {};
+    const auto& h = *job.hot_water;
+    const auto drawn = physics::daily_heat({h.persons.value, h.each.value, h.cold.value, h.drawn.value});
+    const auto needed = physics::store_volume(h.persons.value * h.each.value, h.cold.value, h.drawn.value, h.stored.value, h.usable.value);
+    if (!drawn || !needed) {
+        refusals.push_back({"hot_water.supply", h.place, fmt::format("water drawn at {} from a main at {} cannot come of a store at {}",
+                            text(h.drawn.value, unit::celsius, 1), text(h.cold.value, unit::celsius, 1), text(h.stored.value, unit::celsius, 1)),
+                            "`cold_c` must lie below `drawn_c`, and `drawn_c` not above `stored_c`"});
+        return {};
+    }
+    HotWaterPlan out;
+    out.drawn = *drawn;
+    out.store_needed = *needed;
+    out.heat_a_year = days_a_year * out.drawn;
+    const double share = h.store.value / *needed - 1.0;
+    out.store = Finding{Check::store_volume, share >= 0.0 ? Verdict::keep : Verdict::keep_noted, h.store.value.si(), needed->si(), share};
+    find_capacity(job, h, out);
+    find_transfer(h, design, out);
+    find_reheat(h, out);
+    find_hours(h, design, out);
+    out.heat_a_year += days_a_year * out.standing_loss.value_or(Energy{});
+    find_hot_cycle(job, h, out);
+    if (trace != nullptr) trace_hot_water(*trace, h, design, out);
+    return out;
+}
+
+namespace {
+
+/// Outdoor temperature up to which every unit's table goes. Warmer hours are taken at it, which counts them dear.
+Temperature warmest_point(const job::HeatSource& source) {
+    std::optional<Temperature> out;
+    for (const auto& units : kinds_of(source)) {   // points rise with the outdoor temperature
+        if (!units.points.empty()) out = std::min(out.value_or(units.points.back().outdoor), units.points.back().outdoor);
+    }
+    return out.value_or(Temperature{});
+}
+
+}  // namespace
+
+void find_hot_water_year(const job::Job& job, const physics::Season& season, HotWaterPlan& plan, Trace* trace) {
+    if (!job.hot_water || !job.heat_source || season.bins.empty()) return;
+    const Temperature warmest_known = warmest_point(*job.heat_source);
+    const auto inverse_ratio = [&](Temperature outdoor) -> std::optional<double> {
+        const auto ratio = performance_by_table(*job.heat_source, std::min(outdoor, warmest_known), job.hot_water->source_flow.value);
+        return ratio ? std::optional{1.0 / *ratio} : std::nullopt;
+    };
+    constexpr Duration year = days_a_year * unit::hour(24.0);
+    Duration covered;
+    double sum = 0.0;   // hours over ratio, in seconds
+    const auto* warmest = &season.bins.front();
+    for (const auto& bin : season.bins) {
+        if (bin.outdoor > warmest->outdoor) warmest = &bin;
+        if (bin.time <= Duration{}) continue;
+        const auto one = inverse_ratio(bin.outdoor);
+        if (!one) return;
+        sum += *one * bin.time.si();
+        covered += bin.time;
+    }
+    const auto mild = inverse_ratio(warmest->outdoor);
+    if (!mild) return;
+    if (covered < year) sum += *mild * (year - covered).si();
+    const double mean = sum / std::max(covered, year).si();
+    const Energy cycles = plan.hot_cycle ? plan.hot_cycle->electricity_a_year : Energy{};
+    plan.electricity_a_year = mean * plan.heat_a_year + cycles;
+    if (trace == nullptr) return;
+    trace->step({"electricity a year for hot water",
+                 fmt::format("heat / mean ratio + hot cycles = {} / {} + {}, ratio by the maker at {}, hours without a bin at {}",
+                             text(plan.heat_a_year, unit::kilowatt_hour, 0), fixed(1.0 / mean, 2), text(cycles, unit::kilowatt_hour, 0),
+                             text(job.hot_water->source_flow.value, unit::celsius, 1), text(std::min(warmest->outdoor, warmest_known), unit::celsius, 1)),
+                 text(*plan.electricity_a_year, unit::kilowatt_hour, 0), ""});
+}
+
+}  // namespace loopfolio::design

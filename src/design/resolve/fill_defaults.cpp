@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/design/design.hpp"
+
+#include "design/resolve/derive.hpp"
+#include "design/resolve/fill.hpp"
+#include "design/parts.hpp"
+#include "loopfolio/reference/reference.hpp"
+
+namespace loopfolio::design {
+
+namespace {
+
+constexpr Temperature no_heat_above = Temperature::from_celsius(15.5);   // base of British degree days
+
+template <class Q>
+void fill(Input<Q>& input, const reference::Cited<Q>& cited) {
+    if (!input.given()) input = Input<Q>::filled(cited.value, std::string{cited.source}, cited.low, cited.high);
+}
+
+template <class Q>
+void fill(Input<Q>& input, Q value, std::string_view source) {
+    if (!input.given()) input = Input<Q>::filled(value, std::string{source});
+}
+
+void fill_conditions(job::Conditions& c) {
+    const auto& limits = reference::limits();
+    fill(c.drop, limits.temperature_drop);
+    fill(c.velocity_preferred, limits.velocity_preferred);
+    fill(c.velocity_limit, limits.velocity_limit);
+    fill(c.gradient_preferred, limits.gradient_preferred);
+    // A day half way between the design day and one that needs no heat.
+    if (!c.mild_day.given() && c.outdoor.value < no_heat_above) {
+        c.mild_day = Input<Temperature>::filled(c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value), "common-practice");
+    }
+}
+
+void fill_fabric(job::Fabric& f) {
+    fill(f.wall_u_value, reference::wall_u_value(f.wall, f.era));
+    fill(f.glazing_u_value, reference::glazing_u_value(f.glazing));
+    if (f.roof != reference::RoofKind::none) fill(f.roof_u_value, reference::roof_u_value(f.roof, f.era));
+    if (f.floor != reference::FloorKind::none) fill(f.floor_insulation, reference::floor_insulation(f.era));
+    fill(f.thermal_bridge, reference::thermal_bridge_allowance(f.era));
+}
+
+/// An unheated space is taken to lie half way between the room and outdoors until the job knows better;
+/// ISO 13370 already refers a ground floor's U-value to the outdoor temperature.
+double default_factor(job::Beyond beyond) { return beyond == job::Beyond::unheated ? 0.5 : 1.0; }
+
+void fill_room(job::Room& room) {
+    const auto& use = reference::defaults_for(room.use);
+    fill(room.temperature, Temperature::from_celsius(use.temperature_c), use.temperature_source);
+    if (!room.air_changes.given()) {
+        room.air_changes = Input<AirChangeRate>::filled(
+            unit::per_hour(use.air_changes_per_hour), std::string{use.air_changes_source},
+            unit::per_hour(use.air_changes_low), unit::per_hour(use.air_changes_high));
+    }
+    if (room.fabric) fill_fabric(*room.fabric);
+    if (room.elements.empty()) return;
+    fill(room.element_thermal_bridge, reference::limits().thermal_bridge);
+    for (auto& element : room.elements) {
+        const bool to_outside = element.beyond == job::Beyond::outside;   // the whole difference, nothing assumed
+        if (to_outside || element.beyond == job::Beyond::room || element.beyond_temperature) continue;
+        const bool unheated = element.beyond == job::Beyond::unheated;
+        fill(element.factor, default_factor(element.beyond), unheated ? "common-practice" : "iso-13370");
+        if (unheated && element.factor.basis == Basis::default_value) {
+            element.factor.low = 0.3;
+            element.factor.high = 0.8;
+        }
+    }
+}
+
+void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
+    const auto* kind = reference::find_emitter_kind(emitter.kind);
+    fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
+                                                    kind->exponent_source});
+    if (emitter.return_at.empty()) emitter.return_at = emitter.at;
+    if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
+    if (!emitter.connection.empty()) return;
+    // Valves are taken to have the size of the pipe that reaches them, and at least that of the smallest that radiators are
+    // made for: a thinner pipe ends in an adapter.
+    for (const auto& section : sections) {
+        if (section.from == emitter.at || section.to == emitter.at) emitter.connection = section.pipe;
+    }
+    const auto* pipe = reference::find_pipe(emitter.connection);
+    const auto* smallest = reference::find_pipe("copper_15");
+    if (pipe != nullptr && pipe->bore < smallest->bore) emitter.connection = smallest->name;
+}
+
+}  // namespace
+
+void fill_section(job::Section& section) {
+    const auto* pipe = reference::find_pipe(section.pipe);
+    fill(section.bore, pipe->bore, pipe->source);
+    fill(section.roughness, pipe->roughness, pipe->roughness_source);
+    if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
+}
+
+job::Job fill_defaults(job::Job job) {
+    fill_parts(job);
+    derive_fabric(job);   // what is derived is not filled
+    fill_conditions(job.conditions);
+    for (auto& room : job.rooms) fill_room(room);
+    for (auto& section : job.sections) fill_section(section);
+    for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
+    derive_emitters(job);   // by exponents that may have been filled
+    for (auto& mixer : job.mixers) {
+        if (!mixer.drop.given()) mixer.drop = job.conditions.drop;
+    }
+    if (job.heat_source && job.heat_source->return_at.empty()) job.heat_source->return_at = job.heat_source->at;
+    fill_hot_water(job);
+    fill_system_water(job);
+    fill_season(job);
+    return job;
+}
+
+}  // namespace loopfolio::design

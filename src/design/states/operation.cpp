@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "design/states/operation.hpp"
+
+#include "design/pipes/network_routes.hpp"
+
+#include <algorithm>
+
+namespace loopfolio::design {
+
+namespace {
+
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+BalancedValve valve_of(const Design& d, int emitter, const network::EmitterSetting& setting) {
+    const auto& r = d.emitters[at(emitter)];
+    BalancedValve out;
+    out.emitter = emitter;
+    out.flow = r.volume_flow;
+    out.own = setting.own;
+    out.added = setting.added;
+    out.kv = setting.kv;
+    out.return_temperature = r.return_temperature;
+    out.drop = r.inlet - r.return_temperature;
+    return out;
+}
+
+/// Head that the circulator there is gives, from no flow to somewhat beyond where it is used.
+std::vector<job::CurvePoint> curve_of(const job::Job& job, const Design& d) {
+    std::vector<job::CurvePoint> out;
+    if (!describes_itself(job.circulator)) return out;
+    constexpr int points = 24;
+    const VolumeFlow last = job.circulator->curve.empty() ? 1.6 * d.duty.volume_flow : job.circulator->curve.back().flow;
+    const auto pump = pump_of(job.circulator, {});
+    for (int i = 0; i <= points; ++i) {
+        const VolumeFlow flow = (static_cast<double>(i) / points) * last;
+        const Pressure head = network::pump_rise(pump, flow);
+        if (head < Pressure{}) break;
+        out.push_back({flow, head});
+    }
+    return out;
+}
+
+/// Solves the states in their order; false, with refusals, at the first that cannot be solved.
+bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vector<Refusal>& refusals) {
+    network::Workspace workspace;
+    const auto add = [&](const StateTask& task) {
+        auto state = solve_state(task, workspace, refusals);
+        if (state) out.states.push_back(*std::move(state));
+        return state.has_value();
+    };
+    auto balancing = balance_design(job, d, workspace, refusals);
+    if (!balancing) return false;
+    out.as_found = *std::move(balancing);
+    if (!add({StateKind::as_found, job, d, nullptr}) || !add({StateKind::balanced, job, d, &out.as_found})) return false;
+
+    auto [changed_job, changes] = with_changes(job, d);
+    out.changes = std::move(changes);
+    auto again = design::design(changed_job);
+    if (auto* refused = std::get_if<std::vector<Refusal>>(&again)) {
+        refusals = std::move(*refused);
+        return false;
+    }
+    const auto& changed = std::get<Design>(again);
+    out.changed_head = changed.duty.head;
+    auto rebalanced = balance_design(changed_job, changed, workspace, refusals);
+    if (!rebalanced) return false;
+    out.changed = *std::move(rebalanced);
+    return add({StateKind::changed, changed_job, changed, &out.changed}) &&
+           add({StateKind::mild_day, changed_job, changed, &out.changed});
+}
+
+}  // namespace
+
+std::optional<Balancing> balance_design(const job::Job& job, const Design& d, network::Workspace& workspace,
+                                        std::vector<Refusal>& refusals) {
+    auto built = network::build_network(plan_of(job, d));
+    refuse(built.findings, job, built, refusals);
+    if (!refusals.empty()) return {};
+    close_unused(d, built);
+    const auto task = task_of(job, d, built);
+    const auto result = network::balance(built.system.pipework, d.state, task.task, workspace);
+    refuse(result.findings, job, built, refusals);
+    if (!result.solved) return {};
+    Balancing out;
+    out.head = result.pump_rise.front();
+    for (const int i : result.order) {
+        if (at(i) < task.emitters.size()) out.valves.push_back(valve_of(d, task.emitters[at(i)], result.emitters[at(i)]));
+    }
+    for (const auto& f : result.findings) {
+        if (f.kind != network::FindingKind::emitter_out_of_reach || at(f.index) >= task.emitters.size()) continue;
+        for (auto& v : out.valves) v.out_of_reach = v.out_of_reach || v.emitter == task.emitters[at(f.index)];
+    }
+    if (!out.valves.empty()) out.index_emitter = out.valves.front().emitter;
+    return out;
+}
+
+std::variant<Operation, std::vector<Refusal>> operate(const job::Job& filled, const Design& design) {
+    Operation out;
+    std::vector<Refusal> refusals;
+    out.pump_known = describes_itself(filled.circulator);
+    if (design.duty.flow <= MassFlow{}) return out;
+    if (!solve_states(filled, design, out, refusals)) return refusals;
+    out.pump_curve = curve_of(filled, design);
+    out.joins = compare_joins(filled, design);
+    out.best_join = best_of(out.joins);
+    if (out.best_join > 0) out.best_join_design = design_joined_at(filled, out.joins[at(out.best_join)].junction);
+    out.kept = keep_pipes(filled, design);
+    out.capacities = find_capacities(filled, design);
+    return out;
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/assessor/season.hpp"
+
+#include "report/shared/blocks.hpp"
+#include "report/shared/names.hpp"
+#include "report/shared/phrases.hpp"
+#include "texts/season.hpp"
+
+#include <cmath>
+
+namespace loopfolio::report {
+
+namespace {
+
+using namespace texts::season;
+
+/// To two figures: what follows them is noise in a forecast.
+double two_figures(double value) {
+    if (!(value > 0.0)) return 0.0;
+    const double step = std::pow(10.0, std::floor(std::log10(value)) - 1.0);
+    return step * std::round(value / step);
+}
+
+std::string about(double value) {
+    const double rounded = two_figures(value);
+    return fixed(rounded, rounded > 0.0 && rounded < 10.0 ? 1 : 0);
+}
+
+/// Nothing where no range moved the figure.
+template <class Say>
+std::string band(const Context& c, double low, double high, Say say) {
+    if (two_figures(low) == two_figures(high)) return "";
+    return c.words(running_band{.low = say(low), .high = say(high)});
+}
+
+template <class Text>
+std::string small_share(const Context& c, Energy part, const design::SeasonPlan& plan) {
+    return c.words(Text{.share = text(part / plan.season.demand, unit::percent, 0)});
+}
+
+void say_energy(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    const auto kilowatt_hours = [](Energy e) { return e.in(unit::kilowatt_hour); };
+    const auto& d = plan.demand;
+    const auto& e = plan.electricity;
+    say(out, c.words(running_heat{.demand = about(kilowatt_hours(d.value)), .band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about)}));
+    if (!plan.season.whole_performance) return;
+    std::string used = c.words(running_electricity{.electricity = about(kilowatt_hours(e.value)),
+                                                   .band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about)});
+    used += " " + c.words(running_ratio{.performance = fixed(plan.performance.value, 1)});
+    say(out, std::move(used));
+}
+
+void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    const auto sum = [&](double value) { return money(c, two_figures(value)); };
+    if (plan.cost) {
+        say(out, c.words(running_cost{.price = price_text(c),
+                                      .cost = sum(plan.cost->value),
+                                      .band = band(c, plan.cost->low, plan.cost->high, sum)}));
+    }
+    if (plan.carbon) {
+        say(out, c.words(running_carbon{.carbon = about(plan.carbon->value), .band = band(c, plan.carbon->low, plan.carbon->high, about)}));
+    }
+}
+
+/// It is in no figure of the season.
+void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    if (!c.plant.hot_water || !c.plant.hot_water->electricity_a_year) {
+        say(out, c.words(running_hot_water_unknown{}));
+        return;
+    }
+    const double units = c.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
+    std::string said = c.words(running_hot_water{.electricity = about(units)});
+    if (plan.cost) said += " " + c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+    say(out, std::move(said));
+}
+
+void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    const auto& s = plan.season;
+    const auto counts = [&](Energy part) { return part / s.demand >= 0.005; };
+    if (counts(s.backup_heat)) say(out, small_share<running_backup>(c, s.backup_heat, plan));
+    if (counts(s.unmet)) say(out, small_share<running_missing>(c, s.unmet, plan));
+    if (counts(s.outside_demand)) say(out, small_share<running_outside>(c, s.outside_demand, plan));
+}
+
+/// The next step down of those compared that the whole season can be reckoned with and that saves something.
+void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
+    constexpr Energy worth_saying = 50.0 * unit::kilowatt_hour;
+    constexpr double rounding = 1e-9;
+    if (plan.season.outside_share() > rounding) return;   // a part compares with no other
+    for (auto at = plan.options.rbegin(); at != plan.options.rend(); ++at) {
+        const auto& option = *at;
+        const Energy less = plan.electricity.value - option.electricity;
+        if (option.outside > rounding || option.flow >= c.design.flow || less < worth_saying) continue;
+        const double units = less.in(unit::kilowatt_hour);
+        std::string said = c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
+        if (plan.cost) said += " " + c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+        said += " " + c.words(running_lower_radiators{.count = static_cast<std::size_t>(option.too_small)});
+        say(out, std::move(said));
+        return;
+    }
+}
+
+}   // namespace
+
+namespace {
+
+/// A sign stands before its number, a word apart from it.
+std::string in_currency(const Context& c, std::string number) {
+    const std::string& currency = c.job.season->currency;
+    const auto letter = [](char ch) { return (ch >= 'A' && ch <= 'Z') || (ch >= 'a' && ch <= 'z'); };
+    return currency + (!currency.empty() && letter(currency.back()) ? "\u00a0" : "") + std::move(number);
+}
+
+}   // namespace
+
+std::string money(const Context& c, double sum) { return in_currency(c, fixed(sum, 0)); }
+
+std::string price_text(const Context& c) {
+    const double price = c.job.season->price->value;
+    const std::string shortest = trimmed(price, 4), two = fixed(price, 2);
+    return in_currency(c, shortest.size() > two.size() ? shortest : two);
+}
+
+Blocks running_block(const Context& c) {
+    if (!c.job.season) return {};
+    Blocks out;
+    if (!c.plant.season) {
+        say(out, c.words(running_none{}));
+        return headed(c.words(running_heading{}), std::move(out));
+    }
+    const auto& plan = *c.plant.season;
+    say(out, c.words(running_intro{}));
+    say_energy(c, plan, out);
+    if (plan.season.whole_performance) {
+        say_prices(c, plan, out);
+        say_hot_water(c, plan, out);
+        say_gaps(c, plan, out);
+        say_lower(c, plan, out);
+    }
+    return headed(c.words(running_heading{}), std::move(out));
+}
+
+}   // namespace loopfolio::report

@@ -1,0 +1,12 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "report/shared/parts.hpp"
+
+namespace loopfolio::report {
+
+/// Sizes of the firm's catalogue for each emitter that is too small; empty without a catalogue, or where all are large enough.
+[[nodiscard]] Blocks sizes_table(const Context& context);
+
+}   // namespace loopfolio::report

@@ -1,0 +1,212 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/installer/schedules.hpp"
+
+#include "loopfolio/design/source_line.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/names.hpp"
+#include "report/shared/phrases.hpp"
+#include "texts/duty_tables.hpp"
+
+#include <cmath>
+
+namespace loopfolio::report {
+
+namespace {
+
+using namespace texts::duty_tables;
+
+std::string head_text(const Context& c, Pressure head) {
+    return text(head, unit::kilopascal, 2) + " (" + fixed(metres_of_water(head, c.design), 2) + "\u00a0m)";
+}
+
+std::string margin_text(const Context& c, double margin) {
+    std::string share = text(std::abs(margin), unit::percent, 0);
+    return margin < 0.0 ? c.words(margin_short{.share = std::move(share)}) : c.words(margin_in_hand{.share = std::move(share)});
+}
+
+std::string finding_text(const Context& c, const design::Finding& f, const std::string& needed,
+                         const std::string& there) {
+    return c.words(finding{.verdict = label(c, f.verdict),
+                           .needed = needed,
+                           .there = there,
+                           .margin = margin_text(c, f.margin)});
+}
+
+std::vector<Column> index_columns(const Context& c) {
+    return {name_column(c.words(column_id{})),
+            words_column(c.words(column_pipe{})),
+            figure_column(c.words(column_length{}), "m"),
+            figure_column(c.words(column_flow{}), "L/min"),
+            figure_column(c.words(column_friction{}), "kPa"),
+            figure_column(c.words(column_fittings{}), "kPa"),
+            figure_column(c.words(column_drop{}), "kPa"),
+            figure_column(c.words(column_so_far{}), "kPa")};
+}
+
+Row index_section_row(const Context& c, std::size_t i, Pressure so_far) {
+    const auto& section = c.job.sections[i];
+    const auto& result = c.design.sections[i];
+    return row({section.id, pipe_label(c, section.pipe), figure(section.length.value, unit::metre, 1),
+                figure(result.volume_flow, unit::litre_per_minute, 1),
+                figure(result.friction, unit::kilopascal, 2), figure(result.fittings, unit::kilopascal, 2),
+                figure(result.pressure_drop, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)});
+}
+
+/// The rows after the sections: emitter, heat source, what is left over, and their sum.
+void index_ends(const Context& c, Pressure so_far, std::vector<Row>& rows) {
+    const auto& duty = c.design.duty;
+    const auto index = static_cast<std::size_t>(duty.index_emitter);
+    so_far += duty.emitter;
+    rows.push_back(row({c.job.emitters.at(index).id, c.words(row_emitter{}), "",
+                        figure(c.design.emitters.at(index).volume_flow, unit::litre_per_minute, 1), "", "",
+                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+    so_far += duty.source;
+    rows.push_back(row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
+                        figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
+                        figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
+    constexpr Pressure counts = Pressure::from_si(5.0);
+    if (const Pressure more = duty.head - so_far; more > counts) {
+        rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(more, unit::kilopascal, 2),
+                            figure(duty.head, unit::kilopascal, 2)}));
+    }
+    rows.push_back(sum_row({c.words(row_head{}), "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
+}
+
+std::string note_on_index(const Context& c) {
+    const std::string metres = fixed(metres_of_water(c.design.duty.head, c.design), 2);
+    std::string out = c.design.tree ? c.words(index_note{.metres = metres})
+                                    : c.words(index_note_single_pipes{.metres = metres});
+    if (!c.job.heat_source || !c.job.heat_source->pressure_drop) out += " " + c.words(index_note_no_source_drop{});
+    return out;
+}
+
+Table index_table(const Context& c) {
+    Table table;
+    table.caption = c.words(index_caption{});
+    table.compact = true;
+    table.columns = index_columns(c);
+    Pressure so_far;
+    for (const int index : c.design.duty.index_sections) {
+        const auto i = static_cast<std::size_t>(index);
+        so_far += c.design.sections[i].pressure_drop;
+        table.rows.push_back(index_section_row(c, i, so_far));
+    }
+    index_ends(c, so_far, table.rows);
+    table.note = note_on_index(c);
+    return table;
+}
+
+void add(Facts& facts, std::string term, std::string said) {
+    facts.facts.push_back({std::move(term), std::move(said)});
+}
+
+std::string circulator_text(const Context& c) {
+    const auto& duty = c.design.duty;
+    if (!duty.circulator) return c.words(circulator_not_stated{});
+    const std::string there = duty.available ? head_text(c, *duty.available) : c.words(head_beyond_curve{});
+    const std::string found = finding_text(c, *duty.circulator, head_text(c, duty.head), there);
+    const std::string& name = c.job.circulator->name;
+    return name.empty() ? found : c.words(circulator_named{.name = name, .finding = found});
+}
+
+void add_source(const Context& c, Facts& facts) {
+    const auto& duty = c.design.duty;
+    if (duty.source_capacity) {
+        const auto& f = *duty.source_capacity;
+        std::string found = finding_text(c, f, text(Power::from_si(f.figure), unit::kilowatt, 2), text(Power::from_si(f.limit), unit::kilowatt, 2));
+        add(facts, c.words(capacity{}),
+            duty.capacity_by_table ? c.words(capacity_by_table{.finding = std::move(found)}) : std::move(found));
+    } else {
+        add(facts, c.words(capacity{}), c.words(capacity_not_stated{}));
+    }
+    if (duty.source_minimum_flow) {
+        const auto& f = *duty.source_minimum_flow;
+        add(facts, c.words(least_flow{}),
+            finding_text(c, f, text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
+                         text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1)));
+    }
+    if (duty.source_maximum_drop) {
+        const auto& f = *duty.source_maximum_drop;
+        add(facts, c.words(largest_drop{}),
+            c.words(largest_drop_text{.verdict = label(c, f.verdict),
+                                      .drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
+                                      .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}));
+    }
+    if (duty.performance) {
+        add(facts, c.words(performance{}), c.words(performance_text{.ratio = fixed(duty.performance->at_source, 2)}));
+    }
+}
+
+}   // namespace
+
+Blocks index_circuit(const Context& c) {
+    Blocks out;
+    if (c.design.duty.index_emitter < 0) say(out, c.words(no_circuit{}));
+    else out.push_back(index_table(c));
+    return out;
+}
+
+Blocks source_chart(const Context& c) {
+    const auto line = design::source_line(c.job, c.design);
+    if (!line) return {};
+    LineChart chart;
+    chart.caption = c.words(chart_caption{.made = text(line->made, unit::celsius, 1)});
+    chart.x = {c.words(chart_outdoor{}), "°C", false};
+    chart.y = {c.words(chart_heat{}), "kW", true};
+    LineChart::Series capacity{c.words(chart_capacity{}), {}, LineChart::Dash::solid}, load{c.words(chart_load{}), {}, LineChart::Dash::dashed};
+    for (const auto& p : line->points) {
+        capacity.points.push_back({p.outdoor.celsius(), p.capacity.in(unit::kilowatt)});
+        load.points.push_back({p.outdoor.celsius(), p.load.in(unit::kilowatt)});
+    }
+    chart.series = {std::move(capacity), std::move(load)};
+    chart.marks.push_back({c.words(chart_design_day{}),
+                           {c.job.conditions.outdoor.value.celsius(), c.design.duty.source_load.in(unit::kilowatt)}});
+    if (line->balance) {
+        chart.marks.push_back({c.words(chart_balance{.outdoor = text(line->balance->outdoor, unit::celsius, 1)}),
+                               {line->balance->outdoor.celsius(), line->balance->load.in(unit::kilowatt)}});
+    }
+    chart.alternative = c.words(chart_alternative{});
+    return {std::move(chart)};
+}
+
+Facts duty_facts(const Context& c) {
+    const auto& duty = c.design.duty;
+    Facts facts;
+    add(facts, c.words(flow_and_return{}),
+        c.words(flow_and_return_text{.flow = text(c.design.flow, unit::celsius, 1),
+                                     .back = text(c.design.duty.back, unit::celsius, 1),
+                                     .drop = text(c.design.flow - c.design.duty.back, unit::kelvin, 1)}));
+    add(facts, c.words(emitter_load{}), text(duty.load, unit::kilowatt, 2));
+    add(facts, c.words(source_load{}), text(duty.source_load, unit::kilowatt, 2));
+    add(facts, c.words(duty_flow{}),
+        text(duty.volume_flow, unit::litre_per_minute, 1) + " = " +
+            text(duty.volume_flow, unit::cubic_metre_per_hour, 3));
+    add(facts, c.words(duty_head{}), head_text(c, duty.head));
+    add(facts, c.words(circulator{}), circulator_text(c));
+    add_source(c, facts);
+    if (c.design.pipe_loss > Power{}) add(facts, c.words(pipe_loss{}), text(c.design.pipe_loss, unit::watt, 0));
+    return facts;
+}
+
+Facts fluid_facts(const Context& c) {
+    const auto& d = c.design;
+    Facts facts;
+    add(facts, c.words(fluid_kind{}), label(c, c.job.fluid.kind));
+    if (c.job.fluid.kind != job::FluidName::water) {
+        const std::string share = text(c.job.fluid.concentration.value, unit::percent, 0);
+        add(facts, c.words(concentration{}),
+            c.job.fluid.basis == job::ConcentrationBasis::mass
+                ? c.words(share_by_mass{.share = share})
+                : c.words(share_by_volume{.share = share, .mass = text(d.fluid.mass_fraction, unit::percent, 1)}));
+    }
+    add(facts, c.words(mean_temperature{}),
+        c.words(mean_temperature_text{.temperature = text(d.mean, unit::celsius, 1)}));
+    add(facts, c.words(density{}), text(d.state.density, unit::kilogram_per_cubic_metre, 1));
+    add(facts, c.words(specific_heat{}), text(d.state.specific_heat, unit::joule_per_kilogram_kelvin, 0));
+    add(facts, c.words(viscosity{}), text(d.state.viscosity, unit::millipascal_second, 3));
+    if (d.freezing) add(facts, c.words(freezing{}), text(*d.freezing, unit::celsius, 1));
+    return facts;
+}
+
+}   // namespace loopfolio::report

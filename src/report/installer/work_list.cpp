@@ -1,0 +1,226 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/installer/schedules.hpp"
+
+#include "report/shared/plant_finding_words.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/names.hpp"
+#include "report/shared/by_verdict.hpp"
+#include "report/shared/phrases.hpp"
+#include "texts/work_list.hpp"
+
+namespace loopfolio::report {
+
+namespace {
+
+using namespace texts::work_list;
+
+std::string emitter_words(const Context& c, std::size_t i) {
+    return c.words(emitter_item{.emitter = c.job.emitters[i].id,
+                                .room = name_of(room_of(c, c.design.emitters[i])),
+                                .kind = short_kind(c, c.job.emitters[i])});
+}
+
+std::string section_words(const Context& c, std::size_t i) {
+    const auto& s = c.job.sections[i];
+    const std::string length = text(s.length.value, unit::metre, 1);
+    const std::string pipe = pipe_label(c, s.pipe);
+    if (s.where.empty()) return c.words(section_item{.section = s.id, .length = length, .pipe = pipe});
+    return c.words(section_item_where{.section = s.id, .length = length, .pipe = pipe, .where = s.where});
+}
+
+/// What is there beside what is needed.
+template <class Q, class U>
+std::string falls_short(const Context& c, Q there, Q needed, const U& unit, int decimals) {
+    return c.words(there_of_needed{.there = text(there, unit, decimals), .needed = text(needed, unit, decimals)});
+}
+
+/// The size that would be kept, and the one that would do for the hard limit.
+std::string wider_pipe(const Context& c, const design::SectionResult& result) {
+    const auto *keep = result.next_size, *limit = result.size_for_limit;
+    if (limit == nullptr || limit == keep) return keep != nullptr ? c.named(keep->label) : std::string{};
+    if (keep == nullptr) return c.named(limit->label);
+    return c.words(pipe_or_least{.pipe = c.named(keep->label), .least = c.named(limit->label)});
+}
+
+std::string wider_drop(const Context& c, const design::SectionResult& result) {
+    const std::string limit = text(*result.drop_to_limit, unit::kelvin, 1);
+    if (!result.drop_to_keep) return limit;
+    return c.words(drop_or_least{.drop = text(*result.drop_to_keep, unit::kelvin, 1), .least = limit});
+}
+
+std::string section_remedy(const Context& c, const design::SectionResult& result) {
+    const std::string pipe = wider_pipe(c, result);
+    if (!result.drop_to_limit) return pipe.empty() ? c.words(second_pair{}) : pipe;
+    const std::string drop = wider_drop(c, result);
+    if (pipe.empty()) return c.words(drop_to_keep{.drop = drop});
+    return c.words(larger_pipe_or_drop{.pipe = pipe, .drop = drop});
+}
+
+Row bare_room(const Context& c, std::size_t i) {
+    return row({name_of(c.job.rooms[i]), c.words(no_emitter{}),
+                c.words(emitters_needed{.heat = text(c.design.rooms[i].loss, unit::watt, 0),
+                                        .flow = text(c.design.flow, unit::celsius, 1),
+                                        .back = text(c.design.return_, unit::celsius, 1)})});
+}
+
+/// What is new in the design and yet falls short has one line.
+std::string new_or_not(const Context& c, bool existing, std::string finding) {
+    return existing ? finding : c.words(new_and_short{.finding = std::move(finding)});
+}
+
+/// What would do: a larger one, the same one uncovered, or another floor.
+std::string emitter_remedy(const Context& c, std::size_t i) {
+    const auto& emitter = c.job.emitters[i];
+    const auto& result = c.design.emitters[i];
+    const auto watts = [](Power power) { return text(power, unit::watt, 0); };
+    if (emitter.floor) {
+        return c.words(floor_needed{.flux = text(result.load / emitter.floor->area.value, unit::watt_per_square_metre, 0)});
+    }
+    if (emitter.deratings.empty()) {
+        return c.words(rating_needed{.needed = watts(result.needed_at_50k), .now = watts(emitter.output_at_50k.value)});
+    }
+    if (emitter.rating.value >= result.needed_at_50k) return c.words(uncovered_does{.now = watts(emitter.rating.value)});
+    return c.words(rating_needed_lowered{.bought = watts(rating_to_buy(c, i)), .needed = watts(result.needed_at_50k),
+                                         .now = watts(emitter.rating.value)});
+}
+
+Row small_emitter(const Context& c, std::size_t i) {
+    const auto& result = c.design.emitters[i];
+    return row({emitter_words(c, i),
+                new_or_not(c, c.job.emitters[i].existing, falls_short(c, result.output, result.load, unit::watt, 0)),
+                emitter_remedy(c, i)});
+}
+
+Row narrow_section(const Context& c, std::size_t i) {
+    const auto& finding = c.design.sections[i].velocity;
+    const auto velocity = [](double si) { return text(Velocity::from_si(si), unit::metre_per_second, 2); };
+    return row({section_words(c, i),
+                new_or_not(c, c.job.sections[i].existing,
+                           c.words(velocity_and_limit{.velocity = velocity(finding.figure), .limit = velocity(finding.limit)})),
+                section_remedy(c, c.design.sections[i])});
+}
+
+void changes(Table& table, const Context& c, const Points& change) {
+    for (const std::size_t i : change.bare_rooms) table.rows.push_back(bare_room(c, i));
+    for (const std::size_t i : change.emitters) table.rows.push_back(small_emitter(c, i));
+    for (const std::size_t i : change.sections) table.rows.push_back(narrow_section(c, i));
+}
+
+/// What the circulator must give; or what wider pipe would do for the one that is there.
+std::string circulator_remedy(const Context& c) {
+    const std::string head = text(c.design.duty.head, unit::kilopascal, 1);
+    const std::string at = text(c.design.duty.volume_flow, unit::litre_per_minute, 1);
+    if (!c.wider_pipes) return c.words(circulator_needed{.head = head, .at = at});
+    std::vector<std::string> pipes;
+    for (const auto& change : c.wider_pipes->changes) {
+        pipes.push_back(c.words(pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
+                                             .pipe = c.named(change.to->label)}));
+    }
+    return c.words(circulator_or_pipes{.head = head,
+                                       .at = at,
+                                       .pipes = list_of(c.words, pipes),
+                                       .brought = text(c.wider_pipes->head, unit::kilopascal, 1)});
+}
+
+Row weak_pump(const Context& c, std::string pump, const design::Finding& f) {
+    return row({std::move(pump),
+                falls_short(c, Pressure::from_si(f.limit), Pressure::from_si(f.figure), unit::kilopascal, 1),
+                c.words(stronger_pump{})});
+}
+
+Row wide_drop(const Context& c, const design::Finding& f) {
+    return row({c.words(heat_source{}),
+                c.words(drop_at_most{.drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
+                                     .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}),
+                c.words(more_flow{})});
+}
+
+Row plant_change(const Context& c, const design::Finding& f) {
+    if (beside_heating(f.check)) {
+        auto words = beside_words(c, f);
+        return row({std::move(words.item), std::move(words.finding), std::move(words.work)});
+    }
+    const auto& duty = c.design.duty;
+    switch (f.check) {
+        case design::Check::circulator_head:
+            return row({c.words(circulator{}),
+                        falls_short(c, Pressure::from_si(f.limit), duty.head, unit::kilopascal, 1),
+                        circulator_remedy(c)});
+        case design::Check::source_capacity:
+            return row({c.words(heat_source{}),
+                        falls_short(c, Power::from_si(f.limit), duty.source_load, unit::kilowatt, 2),
+                        c.words(larger_source{})});
+        case design::Check::mixer_head: return weak_pump(c, c.words(mixing_pump{}), f);
+        case design::Check::separation_head: return weak_pump(c, c.words(source_side_pump{}), f);
+        case design::Check::source_maximum_drop: return wide_drop(c, f);
+        default:
+            return row({c.words(heat_source{}),
+                        falls_short(c, VolumeFlow::from_si(f.figure), VolumeFlow::from_si(f.limit),
+                                    unit::litre_per_minute, 1),
+                        c.words(buffer{})});
+    }
+}
+
+void fresh(Table& table, const Context& c) {
+    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
+        if (c.job.emitters[i].existing || c.design.emitters[i].finding.verdict == Verdict::change) continue;
+        const std::string rating = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0);
+        table.rows.push_back(
+            row({emitter_words(c, i), c.words(new_in_design{}), c.words(rating_at_50k{.rating = rating})}));
+    }
+    for (std::size_t i = 0; i < c.job.sections.size(); ++i) {
+        if (c.job.sections[i].existing || c.design.sections[i].verdict == Verdict::change) continue;
+        table.rows.push_back(row({section_words(c, i), c.words(new_in_design{}), c.words(as_scheduled{})}));
+    }
+}
+
+}   // namespace
+
+Blocks work_list(const Context& c) {
+    Table table;
+    table.caption = c.words(caption{});
+    table.columns = {words_column(c.words(column_item{}), 1.3), words_column(c.words(column_finding{})),
+                     words_column(c.words(column_remedy{}), 1.2)};
+    const Points change = points_with(Verdict::change, c);
+    fresh(table, c);
+    changes(table, c, change);
+    for (const auto& finding : change.plant) table.rows.push_back(plant_change(c, finding));
+    Blocks out;
+    if (table.rows.empty()) {
+        say(out, c.words(nothing_to_do{}));
+        return out;
+    }
+    table.note = change.count() == 0 ? c.words(no_change{}) : c.words(run_again{});
+    out.push_back(std::move(table));
+    return out;
+}
+
+Table verdict_tally(const Context& c) {
+    Table table;
+    table.caption = c.words(tally_caption{});
+    table.columns = {words_column(c.words(column_of{}))};
+    for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
+        table.columns.push_back(figure_column(label(c, v), ""));
+    }
+    const auto add = [&](std::string what, const auto& counts) {
+        table.rows.push_back(
+            row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
+    };
+    double rooms[3] = {}, emitters[3] = {}, sections[3] = {}, plant[3] = {};
+    for (const auto& r : c.design.rooms) {
+        if (r.method != design::LossMethod::none) rooms[static_cast<int>(r.finding.verdict)] += 1.0;
+    }
+    for (const auto& e : c.design.emitters) emitters[static_cast<int>(e.finding.verdict)] += 1.0;
+    for (const auto& s : c.design.sections) sections[static_cast<int>(s.verdict)] += 1.0;
+    for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
+        plant[static_cast<int>(v)] = static_cast<double>(points_with(v, c).plant.size());
+    }
+    add(c.words(tally_rooms{}), rooms);
+    add(c.words(tally_emitters{}), emitters);
+    add(c.words(tally_sections{}), sections);
+    add(c.words(tally_plant{}), plant);
+    return table;
+}
+
+}   // namespace loopfolio::report

@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/report/caveats.hpp"
+
+#include "loopfolio/base/number_text.hpp"
+#include "report/shared/names.hpp"
+#include "report/shared/phrases.hpp"
+#include "texts/caveats.hpp"
+
+#include <map>
+
+namespace loopfolio::report {
+
+namespace {
+
+using namespace texts::caveats;
+
+/// In the order in which they are told.
+constexpr design::Caveat order[] = {
+    design::Caveat::transition_flow,
+    design::Caveat::still_section,
+    design::Caveat::methods_differ,
+    design::Caveat::rating_far_off,
+    design::Caveat::curve_exceeded,
+    design::Caveat::low_excess,
+    design::Caveat::loft_not_stated,
+    design::Caveat::unusual_rate,
+    design::Caveat::limits_apart,
+    design::Caveat::floor_too_warm,
+    design::Caveat::loop_too_long,
+    design::Caveat::piece_far_off,
+    design::Caveat::outside_table,
+    design::Caveat::capacity_unlike_table,
+    design::Caveat::head_far_off,
+};
+
+/// What a flag says of its subjects; one sentence for all subjects of a kind.
+std::string sentence(const templates::Texts& words, design::Caveat caveat, std::string subjects) {
+    switch (caveat) {
+        case design::Caveat::transition_flow: return words(transition_flow{.subjects = std::move(subjects)});
+        case design::Caveat::still_section: return words(still_section{.subjects = std::move(subjects)});
+        case design::Caveat::methods_differ: return words(methods_differ{.subjects = std::move(subjects)});
+        case design::Caveat::rating_far_off: return words(rating_far_off{.subjects = std::move(subjects)});
+        case design::Caveat::curve_exceeded: return words(curve_exceeded{.subjects = std::move(subjects)});
+        case design::Caveat::low_excess: return words(low_excess{.subjects = std::move(subjects)});
+        case design::Caveat::loft_not_stated: return words(loft_not_stated{.subjects = std::move(subjects)});
+        case design::Caveat::unusual_rate: return words(unusual_rate{.subjects = std::move(subjects)});
+        case design::Caveat::limits_apart: return words(limits_apart{.subjects = std::move(subjects)});
+        case design::Caveat::floor_too_warm: return words(floor_too_warm{.subjects = std::move(subjects)});
+        case design::Caveat::loop_too_long: return words(loop_too_long{.subjects = std::move(subjects)});
+        case design::Caveat::piece_far_off: return words(piece_far_off{.subjects = std::move(subjects)});
+        case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
+        case design::Caveat::capacity_unlike_table: return words(capacity_unlike_table{.subjects = std::move(subjects)});
+        case design::Caveat::head_far_off: return words(head_far_off{.subjects = std::move(subjects)});
+    }
+    return "";
+}
+
+std::string flagged(const job::Job& job, const design::Flag& flag, const templates::Texts& words) {
+    const auto i = static_cast<std::size_t>(flag.index);
+    if (flag.caveat == design::Caveat::outside_table) return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
+    if (flag.caveat == design::Caveat::capacity_unlike_table) return words(times_the_table{.ratio = fixed(flag.figure, 2)});
+    if (flag.caveat == design::Caveat::head_far_off) return text(Pressure::from_si(flag.figure), unit::kilopascal, 0);
+    switch (flag.subject) {
+        case design::Subject::room: return name_of(job.rooms.at(i));
+        case design::Subject::emitter: return job.emitters.at(i).id;
+        case design::Subject::section: return job.sections.at(i).id;
+        case design::Subject::circulator: return words(the_circulator{});
+        case design::Subject::plant: break;
+    }
+    return "";
+}
+
+}   // namespace
+
+std::vector<std::string> caveats(const job::Job& filled, const design::Design& design, const templates::Texts& words) {
+    std::map<design::Caveat, std::vector<std::string>> subjects;
+    for (const auto& flag : design.flags) subjects[flag.caveat].push_back(flagged(filled, flag, words));
+    std::vector<std::string> out;
+    for (const auto caveat : order) {
+        if (const auto found = subjects.find(caveat); found != subjects.end()) {
+            out.push_back(sentence(words, caveat, list_of(words, found->second)));
+        }
+    }
+    return out;
+}
+
+}   // namespace loopfolio::report

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "report/shared/parts.hpp"
+
+#include <string>
+#include <string_view>
+
+/// What things of the job and the reference are called in the pack.
+namespace loopfolio::report {
+
+[[nodiscard]] const job::Room& room_of(const Context& context, const design::EmitterResult& emitter);
+
+[[nodiscard]] std::string name_of(const job::Room& room);
+/// The name that the job gives, or the label of its kind.
+[[nodiscard]] std::string name_of(const Context& context, const job::Emitter& emitter);
+[[nodiscard]] std::string name_of(const Context& context, const job::HeatSource& source);
+[[nodiscard]] std::string pipe_label(const Context& context, std::string_view pipe);
+[[nodiscard]] std::string kind_label(const Context& context, const job::Emitter& emitter);
+[[nodiscard]] std::string node_label(const Context& context, int node);
+
+/// Title of a source by its key; the words themselves where they are no key.
+[[nodiscard]] std::string source_title(std::string_view key_or_words);
+
+[[nodiscard]] std::string label(const Context& context, design::LossMethod method);
+[[nodiscard]] std::string label(const Context& context, design::CapacityLimit limit);
+[[nodiscard]] std::string label(const Context& context, job::FluidName fluid);
+[[nodiscard]] std::string label(const Context& context, job::ElementKind kind);
+[[nodiscard]] std::string label(const Context& context, job::Beyond beyond);
+
+/// `type 22` where the label of the kind holds that in brackets, else the label.
+[[nodiscard]] std::string short_kind(const Context& context, const job::Emitter& emitter);
+
+/// `45 °C`, `47.5 °C`: for running text.
+[[nodiscard]] std::string degrees(Temperature temperature);
+
+/// `semi-detached house, 4 Example Road, ...`.
+[[nodiscard]] std::string address_line(const job::Property& property);
+
+[[nodiscard]] std::string label(const Context& context, Verdict verdict);
+
+/// Who, what and when: the facts that let each part stand alone.
+[[nodiscard]] Facts identity_facts(const Context& context);
+
+/// Who signs for the design.
+[[nodiscard]] std::string designer_signer(const Context& context);
+
+/// Height of a column of the system's water with this pressure, as pump makers state head, in metres.
+[[nodiscard]] double metres_of_water(Pressure pressure, const design::Design& design);
+
+/// Rating at 50 K that an emitter in the place of this one needs: what lowers it there would lower that one too.
+[[nodiscard]] Power rating_to_buy(const Context& context, std::size_t emitter);
+
+}   // namespace loopfolio::report

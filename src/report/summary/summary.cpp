@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "report/summary/summary.hpp"
+
+#include "report/shared/plant_finding_words.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/names.hpp"
+#include "report/household/findings_in_plain_words.hpp"
+#include "report/installer/schedules.hpp"
+#include "report/shared/phrases.hpp"
+#include "texts/common.hpp"
+#include "texts/summary.hpp"
+
+namespace loopfolio::report {
+
+using namespace texts::summary;
+
+namespace {
+
+/// Radiators and lengths of pipe that are there and can stay, noted or not.
+std::size_t staying(const Context& c, const Outcome& o) {
+    return there(c.job, o.keep).count() + there(c.job, o.noted).count();
+}
+
+/// `1 room, 2 radiators and the pump`: what has to change.
+std::string changing(const Context& c, const Points& change) {
+    std::vector<std::string> things;
+    if (!change.bare_rooms.empty()) things.push_back(c.words(bare_rooms{.count = change.bare_rooms.size()}));
+    if (!change.emitters.empty()) things.push_back(c.words(texts::common::radiators{.count = change.emitters.size()}));
+    if (!change.sections.empty()) things.push_back(c.words(texts::common::lengths_of_pipe{.count = change.sections.size()}));
+    bool source = false;
+    std::vector<std::string> beside;
+    for (const auto& finding : change.plant) {
+        if (finding.check == design::Check::circulator_head) things.push_back(c.words(the_pump{}));
+        else if (finding.check == design::Check::mixer_head) things.push_back(c.words(the_mixing_pump{}));
+        else if (finding.check == design::Check::separation_head) things.push_back(c.words(the_source_pump{}));
+        else if (beside_heating(finding.check)) beside.push_back(beside_words(c, finding).listed);
+        else source = true;
+    }
+    if (source) things.push_back(c.words(the_heat_source{}));
+    things.insert(things.end(), beside.begin(), beside.end());
+    return list_of(c.words, things);
+}
+
+std::string outcome_sentence(const Context& c, const Outcome& o) {
+    if (o.change.count() == 0) {
+        return o.noted.count() == 0 ? c.words(nothing_changes{}) : c.words(nothing_changes_but_noted{.count = o.noted.count()});
+    }
+    const auto all = there(c.job, o.keep).count() + there(c.job, o.noted).count() + there(c.job, o.change).count();
+    return c.words(changes{.things = changing(c, o.change),
+                           .all = c.words(radiators_and_pipes{.count = all}),
+                           .staying = fixed(static_cast<double>(staying(c, o)), 0)});
+}
+
+std::string pipe_line(const Context& c, std::size_t i) {
+    const auto& section = c.job.sections[i];
+    const auto* wider = c.design.sections[i].next_size;
+    std::string length = text(section.length.value, unit::metre, 1), kind = pipe_label(c, section.pipe);
+    if (wider == nullptr) return c.words(pipe_other{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
+    return c.words(pipe_wider{
+        .mark = section.id, .length = std::move(length), .kind = std::move(kind), .wider = c.named(wider->label)});
+}
+
+std::string pump_line(const Context& c) {
+    if (!c.wider_pipes) return c.words(pump{});
+    std::vector<std::string> pipes;
+    for (const auto& change : c.wider_pipes->changes) {
+        pipes.push_back(c.words(pump_pipe{.mark = c.job.sections[static_cast<std::size_t>(change.section)].id,
+                                          .wider = c.named(change.to->label)}));
+    }
+    return c.words(pump_or_pipes{.pipes = list_of(c.words, pipes)});
+}
+
+std::string plant_line(const Context& c, design::Check check) {
+    switch (check) {
+        case design::Check::circulator_head: return pump_line(c);
+        case design::Check::mixer_head: return c.words(mixing_pump{});
+        case design::Check::separation_head: return c.words(source_pump{});
+        case design::Check::source_capacity: return c.words(source_small{});
+        case design::Check::source_maximum_drop: return c.words(source_drop{});
+        default: return c.words(source_flow{});
+    }
+}
+
+/// One line for each thing that changes.
+std::vector<std::string> change_lines(const Context& c, const Points& change) {
+    std::vector<std::string> out;
+    for (const std::size_t i : change.bare_rooms) {
+        out.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss)}));
+    }
+    for (const std::size_t i : change.emitters) {
+        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(rating_to_buy(c, i))}));
+    }
+    for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
+    for (const auto& finding : change.plant) {
+        out.push_back(beside_heating(finding.check) ? beside_words(c, finding).line : plant_line(c, finding.check));
+    }
+    return out;
+}
+
+/// So many lines as leave the summary on its one page.
+Blocks changes_listed(const Context& c) {
+    constexpr std::size_t most = 6;
+    auto lines = change_lines(c, outcome_of(c).change);
+    if (lines.empty()) return {};
+    if (lines.size() > most) {
+        const std::size_t left_out = lines.size() - (most - 1);
+        lines.resize(most - 1);
+        lines.push_back(c.words(more_changes{.count = left_out}));
+    }
+    Blocks out;
+    heading(out, 3, c.words(changes_head{}));
+    out.push_back(List{std::move(lines)});
+    return out;
+}
+
+Blocks parts_listed(const Context&) { return {Contents{Contents::Of::parts}}; }
+
+constexpr NamedBlock blocks[] = {
+    {"lead", lead_block},
+    {"key_figures", key_figures},
+    {"if_nothing_changes", nothing_changed},
+    {"changes_listed", changes_listed},
+    {"identity", identity_block},
+    {"parts_listed", parts_listed},
+};
+
+Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}, true}; }
+
+}   // namespace
+
+Outcome outcome_of(const Context& c) {
+    return {points_with(Verdict::keep, c), points_with(Verdict::keep_noted, c), points_with(Verdict::change, c)};
+}
+
+Blocks lead_block(const Context& c) {
+    Paragraph paragraph{c.words(lead{.flow = degrees(c.design.flow), .outcome = outcome_sentence(c, outcome_of(c))})};
+    paragraph.lead = true;
+    return {std::move(paragraph)};
+}
+
+Blocks key_figures(const Context& c) {
+    const Outcome o = outcome_of(c);
+    KeyFigures out;
+    out.figures.push_back({text(c.design.duty.source_load, unit::kilowatt, 1),
+                           c.words(figure_load{.outdoor = degrees(c.job.conditions.outdoor.value)})});
+    out.figures.push_back({degrees(c.design.flow), c.words(figure_flow{})});
+    out.figures.push_back({fixed(static_cast<double>(staying(c, o)), 0), c.words(figure_staying{})});
+    out.figures.push_back({fixed(static_cast<double>(o.change.count()), 0), c.words(figure_changing{.count = o.change.count()})});
+    return {std::move(out)};
+}
+
+Blocks nothing_changed(const Context& c) {
+    Blocks out;
+    if (auto sentence = if_nothing_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
+    if (auto sentence = if_all_is_changed(c); !sentence.empty()) say(out, std::move(sentence));
+    return out;
+}
+
+NamedPart summary_part() { return {"summary", opened, blocks}; }
+
+}   // namespace loopfolio::report
