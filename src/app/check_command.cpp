@@ -3,7 +3,6 @@
 #include "app/commands.hpp"
 #include "app/each_job.hpp"
 #include "loopfolio/base/number_text.hpp"
-#include "loopfolio/record/record.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/report/caveats.hpp"
 #include "loopfolio/report/compose.hpp"
@@ -17,118 +16,131 @@ namespace loopfolio::app {
 namespace {
 
 using design::Finding;
+using design::Subject;
+using study::Study;
 
-std::string line(Verdict verdict, std::string_view name, std::string_view figures) {
-    return fmt::format("  {:<12} {:<26} {}\n", word(verdict), name, figures);
+std::string line(std::string_view verdict, std::string_view name, std::string_view figures) {
+    return fmt::format("  {:<12} {:<26} {}\n", verdict, name, figures);
 }
 
 std::string percent_in_hand(double margin) {
     return fixed(std::abs(margin) * 100.0, 0) + (margin < 0.0 ? "% short" : "% in hand");
 }
 
-std::string rooms(const Designed& d) {
-    std::string out = "rooms\n";
-    for (std::size_t i = 0; i < d.job.rooms.size(); ++i) {
-        const auto& room = d.job.rooms[i];
-        const auto& r = d.design.rooms[i];
-        if (!room.heated) continue;
-        out += line(r.finding.verdict, room.name,
-                    fmt::format("{} {}, output {}", r.heat_up > Power{} ? "loss and heat-up" : "loss", text(r.load, unit::watt, 0),
-                                text(r.output, unit::watt, 0)) +
-                        (r.reached ? ", reaches " + text(*r.reached, unit::celsius, 1) : std::string{}));
-    }
-    return out;
+std::string room_line(const Study& s, const Finding& f) {
+    const auto i = static_cast<std::size_t>(f.index);
+    const auto& r = s.design.rooms[i];
+    return line(word(f.verdict), s.house.values.rooms[i].name,
+                fmt::format("{} {}, output {}", r.heat_up > Power{} ? "loss and heat-up" : "loss", text(r.load, unit::watt, 0),
+                            text(r.output, unit::watt, 0)) +
+                    (r.reached ? ", reaches " + text(*r.reached, unit::celsius, 1) : std::string{}));
 }
 
-std::string emitters(const Designed& d) {
-    std::string out = "emitters\n";
-    for (std::size_t i = 0; i < d.job.emitters.size(); ++i) {
-        const auto& r = d.design.emitters[i];
-        out += line(r.finding.verdict, d.job.emitters[i].id,
-                    fmt::format("gives {} of {}, {}", text(r.output, unit::watt, 0), text(r.load, unit::watt, 0),
-                                percent_in_hand(r.finding.margin)));
-    }
-    return out;
+std::string emitter_line(const Study& s, const Finding& f) {
+    return line(word(f.verdict), s.house.values.emitters[static_cast<std::size_t>(f.index)].id,
+                fmt::format("gives {} of {}, {}", text(design::figure_as<Power>(f), unit::watt, 0),
+                            text(design::limit_as<Power>(f), unit::watt, 0), percent_in_hand(f.margin.value_or(0.0))));
 }
 
-std::string sections(const Designed& d) {
-    std::string out = "sections\n";
-    for (std::size_t i = 0; i < d.job.sections.size(); ++i) {
-        const auto& s = d.job.sections[i];
-        const auto& r = d.design.sections[i];
-        const auto* pipe = reference::find_pipe(s.pipe);
-        std::string figures = fmt::format("{}, {}, {}, {}", pipe->label, text(r.load, unit::kilowatt, 2),
-                                          text(r.hydraulic.velocity, unit::metre_per_second, 2),
-                                          text(r.hydraulic.gradient, unit::pascal_per_metre, 0));
-        if (r.size_for_limit != nullptr && r.size_for_limit != r.next_size) {
-            figures += fmt::format("; {} would clear the limit", r.size_for_limit->label);
-        }
-        if (r.drop_to_limit) figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
-        if (r.next_size != nullptr) figures += fmt::format("; {} would keep", r.next_size->label);
-        if (r.drop_to_keep) figures += fmt::format("; so would a drop of {}", text(*r.drop_to_keep, unit::kelvin, 1));
-        out += line(r.verdict, s.id, figures);
+/// One line for both checks of a section, with what would keep it.
+std::string section_line(const Study& s, std::size_t i) {
+    const auto& section = s.house.values.sections[i];
+    const auto& r = s.design.sections[i];
+    const auto* pipe = reference::find_pipe(section.pipe);
+    std::string figures = fmt::format("{}, {}, {}, {}", pipe->label, text(r.load, unit::kilowatt, 2),
+                                      text(r.hydraulic.velocity, unit::metre_per_second, 2),
+                                      text(r.hydraulic.gradient, unit::pascal_per_metre, 0));
+    if (r.size_for_limit != nullptr && r.size_for_limit != r.next_size) {
+        figures += fmt::format("; {} would clear the limit", r.size_for_limit->label);
     }
-    return out;
+    if (r.drop_to_limit) figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
+    if (r.next_size != nullptr) figures += fmt::format("; {} would keep", r.next_size->label);
+    if (r.drop_to_keep) figures += fmt::format("; so would a drop of {}", text(*r.drop_to_keep, unit::kelvin, 1));
+    return line(word(r.verdict), section.id, figures);
 }
 
-std::string plant(const Designed& d) {
-    const auto& duty = d.design.duty;
-    std::string out = "duty\n";
+/// The label of a check, with the name of the thing where the house may have several.
+std::string label_of(const Study& s, const Finding& f) {
+    const std::string label{design::row_of(f.check).label};
+    const auto i = static_cast<std::size_t>(f.index);
+    switch (f.subject) {
+        case Subject::room: return label + ", " + s.house.values.rooms[i].name;
+        case Subject::emitter: return label + ", " + s.house.values.emitters[i].id;
+        case Subject::section: return label + ", " + s.house.values.sections[i].id;
+        case Subject::mixer: return label + ", " + s.house.values.mixers[i].id;
+        case Subject::circulator:
+        case Subject::plant:
+        case Subject::heat_source:
+        case Subject::separation:
+        case Subject::system_water:
+        case Subject::hot_water:
+        case Subject::sound: return label;
+    }
+    return label;
+}
+
+/// Any finding, by the words of its check: `has 60 L, needs 44 L`.
+std::string finding_line(const Study& s, const Finding& f) {
+    const auto row = design::row_of(f.check);
+    const auto value = [&](const design::Figure& figure) {
+        return fixed(row.shown.value(figure), row.decimals) + "\u00a0" + std::string{row.shown.symbol};
+    };
+    return line(word(f.verdict), label_of(s, f), fmt::format("{} {}, {} {}", row.figure, value(f.figure), row.limit, value(f.limit)));
+}
+
+std::string circulator_line(const Study& s) {
+    const auto& duty = s.design.duty;
     const std::string need = fmt::format("{} at {}", text(duty.volume_flow, unit::litre_per_minute, 1),
                                          text(duty.head, unit::kilopascal, 1));
-    if (duty.circulator) {
-        out += line(duty.circulator->verdict, "circulator",
-                    need + (duty.available ? ", has " + text(*duty.available, unit::kilopascal, 1)
-                                           : std::string{", beyond the end of its curve"}));
-    } else {
-        out += fmt::format("  {:<12} {:<26} {}\n", "", "circulator", need + ", no curve given");
-    }
-    if (duty.source_capacity) {
-        out += line(duty.source_capacity->verdict, "heat source",
-                    fmt::format("needs {}, has {}", text(duty.source_load, unit::kilowatt, 2),
-                                text(Power::from_si(duty.source_capacity->limit), unit::kilowatt, 2)));
-    }
-    if (duty.source_minimum_flow) {
-        out += line(duty.source_minimum_flow->verdict, "heat source, least flow",
-                    fmt::format("gets {}, needs {}", text(duty.volume_flow, unit::litre_per_minute, 1),
-                                text(VolumeFlow::from_si(duty.source_minimum_flow->limit), unit::litre_per_minute, 1)));
+    if (!duty.circulator) return line("", "circulator", need + ", no curve given");
+    return line(word(s.design.verdict_of(duty.circulator)), "circulator",
+                need + (duty.available ? ", has " + text(*duty.available, unit::kilopascal, 1)
+                                       : std::string{", beyond the end of its curve"}));
+}
+
+/// Every finding stands in one of these groups, in the order of the list.
+struct Groups {
+    std::string rooms, emitters, sections, duty, beside;
+};
+
+Groups groups_of(const Study& s) {
+    Groups out;
+    for (const auto& f : s.findings) {
+        switch (f.subject) {
+            case Subject::room: out.rooms += room_line(s, f); break;
+            case Subject::emitter: out.emitters += emitter_line(s, f); break;
+            case Subject::section:
+                if (f.check == design::Check::section_velocity) out.sections += section_line(s, static_cast<std::size_t>(f.index));
+                else if (f.check != design::Check::section_gradient) out.sections += finding_line(s, f);
+                break;
+            case Subject::circulator: break;   // it has a line where nothing is checked too
+            case Subject::plant:
+            case Subject::heat_source:
+            case Subject::mixer:
+            case Subject::separation: out.duty += finding_line(s, f); break;
+            case Subject::system_water:
+            case Subject::hot_water:
+            case Subject::sound: out.beside += finding_line(s, f); break;
+        }
     }
     return out;
 }
 
-/// How a check beside the heating is told: `has 60 L, needs 44 L`.
-struct BesideLine {
-    std::string_view name, figure, limit;
-    int decimals;
-};
-BesideLine beside_line(design::Check check) {
-    switch (check) {
-        case design::Check::vessel_size: return {"expansion vessel", "has", "needs", 0};
-        case design::Check::vessel_pressure: return {"pressure when hot", "reaches", "at most", 2};
-        case design::Check::frost_protection: return {"frost protection", "freezes at", "must hold to", 1};
-        case design::Check::open_volume: return {"water that stays open", "has", "needs", 0};
-        case design::Check::store_volume: return {"hot water store", "has", "needs", 0};
-        case design::Check::coil_flow: return {"water to the store's coil", "asks for", "is sent", 1};
-        case design::Check::sound_level: return {"sound at the window", "reaches", "at most", 0};
-        default: return {"", "has", "limit", 2};
-    }
-}
-
-std::string beside(const Designed& d) {
+std::string notes(const Study& s, const templates::Texts& words) {
     std::string out;
-    for (const auto& f : design::findings_of(d.plant)) {
-        const auto [name, figure, limit, decimals] = beside_line(f.check);
-        const auto in_unit = record::figures_of(f);
-        out += line(f.verdict, name.empty() ? in_unit.name : name,
-                    fmt::format("{} {} {}, {} {} {}", figure, fixed(in_unit.figure, decimals), in_unit.unit, limit, fixed(in_unit.limit, decimals), in_unit.unit));
-    }
-    return out.empty() ? out : "system water, hot water, sound\n" + out;
-}
-
-std::string notes(const Designed& d, const templates::Texts& words) {
-    std::string out;
-    for (const auto& caveat : report::caveats(d.job, d.design, words)) out += "  " + caveat + "\n";
+    for (const auto& caveat : report::caveats(s.house.values, s.design, words)) out += "  " + caveat + "\n";
     return out.empty() ? out : "less firm\n" + out;
+}
+
+/// A terminal's text is searched, so units stand after plain spaces.
+std::string with_plain_spaces(std::string text) {
+    constexpr std::string_view no_break = "\u00a0";
+    for (std::size_t at; (at = text.find(no_break)) != std::string::npos;) text.replace(at, no_break.size(), " ");
+    return text;
+}
+
+std::string headed(std::string_view head, const std::string& lines) {
+    return lines.empty() ? std::string{} : std::string{head} + "\n" + lines;
 }
 
 }  // namespace
@@ -136,11 +148,16 @@ std::string notes(const Designed& d, const templates::Texts& words) {
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
     const auto look = templates::default_template(report::vocabulary());
-    return each_job(options.jobs, fonts, err, [&](const Designed& d, const std::string&, const std::string&) -> int {
-        out << d.job.identity.reference << ", revision " << d.job.identity.revision << '\n'
-            << rooms(d) << emitters(d) << sections(d) << plant(d) << beside(d) << notes(d, look.texts)
-            << "verdict: " << word(design::worst(d.design, d.plant)) << '\n';
-        return options.strict && design::worst(d.design, d.plant) == Verdict::change ? exit_change : exit_done;
+    return each_job(options.jobs, fonts, study::Scope::check, err, [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
+        const Study& s = calculated.study;
+        const Groups groups = groups_of(s);
+        const auto& identity = s.house.values.identity;
+        out << with_plain_spaces(identity.reference + ", revision " + identity.revision + "\n" + headed("rooms", groups.rooms) +
+                                 headed("emitters", groups.emitters) + headed("sections", groups.sections) +
+                                 headed("duty", circulator_line(s) + groups.duty) +
+                                 headed("system water, hot water, sound", groups.beside) + notes(s, look.texts)) +
+                   fmt::format("verdict: {}\n", word(s.verdict));
+        return options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
     });
 }
 

@@ -16,22 +16,23 @@ inline void print(const Diagnostics& diagnostics, std::ostream& err) {
     for (const auto& d : diagnostics) err << text_of(d);
 }
 
-/// Reads and designs each job file and hands those that stand to `use(designed, text, file)`, which returns an exit code.
+/// Reads and calculates each job file and hands those that could be to `use(calculated, text, file)`, which returns an exit
+/// code.
 template <class Use>
-int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, std::ostream& err, Use&& use) {
+int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, study::Scope scope, std::ostream& err, Use&& use) {
     int worst = exit_done;
     for (const auto& file : files) {
         int code = exit_done;
         try {
             const std::string text = read_file(file, job::largest_job_bytes);
-            auto result = design_job(text, file, fonts);
+            auto result = calculate(text, file, fonts, scope);
             if (const auto* diagnostics = std::get_if<Diagnostics>(&result)) {
                 print(*diagnostics, err);
                 code = exit_invalid;
             } else {
-                auto& designed = std::get<Designed>(result);
-                print(designed.warnings, err);
-                code = use(designed, text, file);
+                auto& calculated = std::get<Calculated>(result);
+                print(calculated.warnings, err);
+                code = use(calculated, text, file);
             }
         } catch (const FileError& error) {
             err << error.what() << '\n';

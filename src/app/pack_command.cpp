@@ -26,13 +26,13 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
         }
     }
     std::map<std::string, std::string> made_by;   // stem to job file, in this run
-    return each_job(options.jobs, style.fonts, err, [&](Designed& designed, const std::string& text,
-                                                  const std::string& file) -> int {
-        if (const auto fault = take_firm(designed.job, file, style)) {
+    return each_job(options.jobs, style.fonts, study::Scope::pack, err, [&](Calculated& calculated, const std::string& text,
+                                                                           const std::string& file) -> int {
+        if (const auto fault = take_firm(calculated.study.house, file, style)) {
             err << text_of(*fault);
             return exit_invalid;
         }
-        const Pack pack = make_pack(designed, text, file, style);
+        const Pack pack = make_pack(calculated, text, style);
         const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
         if (!fresh) {
             err << text_of({Severity::error, file, {}, "job.reference", pack.stem,
@@ -45,7 +45,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
                                OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
         write_together(files);
         out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages,
-                           word(design::worst(designed.design, designed.plant)));
+                           word(calculated.study.verdict));
         return exit_done;
     });
 }

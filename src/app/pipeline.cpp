@@ -5,8 +5,6 @@
 #include "app/unprintable.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/version.hpp"
-#include "loopfolio/design/assumptions.hpp"
-#include "loopfolio/design/remedies.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
@@ -53,73 +51,51 @@ job::ReadFile reader_beside(std::string_view file) {
     };
 }
 
-std::variant<Designed, Diagnostics> design_job(std::string_view text, std::string_view file, const pdf::Fonts& fonts) {
+std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file, const pdf::Fonts& fonts,
+                                                study::Scope scope) {
     const auto unprintable = [&](std::string_view words) { return unprintable_in(words, fonts); };
     auto read = job::read_job(text, file, unprintable, reader_beside(file));
     if (!read.job) return std::move(read.diagnostics);
 
-    Designed out;
-    out.job = design::fill_defaults(*std::move(read.job));
-    out.warnings = std::move(read.diagnostics);
-    out.files = std::move(read.files);
-    auto result = design::design(out.job, &out.trace);
+    auto result = study::study(design::resolve(*std::move(read.job)), scope);
     if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result)) {
-        return as_diagnostics(*refusals, file, out.files);
+        return as_diagnostics(*refusals, file, read.files);
     }
-    out.design = std::get<design::Design>(std::move(result));
-    auto operation = design::operate(out.job, out.design);
-    if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&operation)) {
-        return as_diagnostics(*refusals, file, out.files);
-    }
-    out.operation = std::get<design::Operation>(std::move(operation));
-    auto plant = design::plan_plant(out.job, out.design, &out.trace);
-    if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&plant)) {
-        return as_diagnostics(*refusals, file, out.files);
-    }
-    out.plant = std::get<design::Plant>(std::move(plant));
+    Calculated out{std::get<study::Study>(std::move(result)), std::move(read.diagnostics), std::move(read.files)};
+    auto& origin = out.study.origin;
+    origin.version = version();
+    origin.job_file = std::filesystem::path{file}.filename().string();
+    origin.job_sha256 = record::sha256(text);
+    for (const auto& f : out.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
     return out;
 }
 
-std::optional<Diagnostic> take_firm(job::Job& job, std::string_view file, const PackStyle& style) {
-    if (!job.firm.name.empty()) return {};
+std::optional<Diagnostic> take_firm(design::House& house, std::string_view file, const PackStyle& style) {
+    if (!house.inputs.firm.name.empty()) return {};
     const auto& firm = style.look.firm;
     if (firm.name.empty()) {
         return Diagnostic{Severity::error, std::string{file}, {}, "firm", "", "is stated neither here nor by the template",
                           "add `firm:` with its `name`, or name it in the template's pack.yaml"};
     }
-    job.firm = {firm.name, firm.address, firm.telephone, firm.email, firm.registration};
+    house.inputs.firm = {firm.name, firm.address, firm.telephone, firm.email, firm.registration};
+    house.values.firm = house.inputs.firm;
     return {};
 }
 
-namespace {
-
-std::vector<std::pair<std::string, std::string>> named(const std::vector<record::FileDigest>& files) {
-    std::vector<std::pair<std::string, std::string>> out;
-    for (const auto& f : files) out.emplace_back(f.name, f.sha256);
-    return out;
-}
-
-}  // namespace
-
-Pack make_pack(const Designed& d, std::string_view text, std::string_view file, const PackStyle& style) {
-    const std::string name = std::filesystem::path{file}.filename().string();
-    const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    record::Origin origin{"loopfolio", std::string{version()}, name, record::sha256(text)};
-    for (const auto& f : d.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
-
+Pack make_pack(const Calculated& calculated, std::string_view text, const PackStyle& style) {
+    const auto& study = calculated.study;
+    const auto& identity = study.house.values.identity;
     Pack pack;
-    pack.stem = d.job.identity.reference + "-" + d.job.identity.revision;
-    pack.record = record::to_json(origin, d.job, d.design, d.operation, d.plant, inputs, d.trace);
-    const auto report = report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace,
-                                        {"loopfolio " + origin.version, origin.job_file, origin.job_sha256, named(origin.files)}, style.look,
-                                        design::widen_for_pump(d.job, d.design));
+    pack.stem = identity.reference + "-" + identity.revision;
+    pack.record = record::to_json(study);
+    const auto report = report::compose(study, style.look);
     const auto pages = layout::lay_out(report, style.fonts);
     const auto& words = style.look.texts;
     // An archive that keeps the pack alone keeps what it was made from, and its figures.
     std::vector<pdf::Attachment> attachments{
         {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, words(texts::pack::attached_job{})},
         {pack.stem + ".json", "application/json", "Data", pack.record, words(texts::pack::attached_record{})}};
-    for (const auto& f : d.files) {
+    for (const auto& f : calculated.files) {
         const auto ending = std::filesystem::path{f.name}.extension();
         const bool table = ending != ".yaml" && ending != ".yml";
         std::string flat = f.name;   // two folders may hold files of one name

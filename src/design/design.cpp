@@ -14,6 +14,8 @@ namespace {
 
 using Refusals = std::vector<Refusal>;
 
+constexpr double standard_gravity = 9.80665;   // m/s2, exact by definition
+
 physics::FluidKind kind_of(job::FluidName name) {
     switch (name) {
         case job::FluidName::water: return physics::FluidKind::water;
@@ -39,8 +41,10 @@ void set_fluid(const job::Job& job, Design& d, Refusals& refusals) {
         d.freezing = physics::freezing_point(d.fluid.kind, *mass);
     }
     const auto state = physics::state_of(d.fluid, d.mean);
-    if (state) d.state = *state;
-    else refusals.push_back({"fluid", job.fluid.concentration.place,
+    if (state) {
+        d.state = *state;
+        d.metre_of_water = Pressure::from_si(state->density.si() * standard_gravity);
+    } else refusals.push_back({"fluid", job.fluid.concentration.place,
                              fmt::format("has no properties at the mean water temperature of {}",
                                          text(d.mean, unit::celsius, 1)),
                              "the relations hold for liquid between the freezing point and 100 °C"});
@@ -88,22 +92,9 @@ void refuse_underived(const job::Job& job, Refusals& refusals) {
     }
 }
 
-Verdict worst_of(const Design& d) {
-    Verdict worst = Verdict::keep;
-    for (const auto& r : d.rooms) worst = worse(worst, r.finding.verdict);
-    for (const auto& r : d.emitters) worst = worse(worst, r.finding.verdict);
-    for (const auto& r : d.sections) worst = worse(worst, r.verdict);
-    for (const auto& f : {d.duty.circulator, d.duty.source_capacity, d.duty.source_minimum_flow, d.duty.source_maximum_drop,
-                          d.separation ? d.separation->pump : std::nullopt}) {
-        if (f) worst = worse(worst, f->verdict);
-    }
-    for (const auto& m : d.mixers) {
-        if (m.pump) worst = worse(worst, m.pump->verdict);
-    }
-    return worst;
-}
+}  // namespace
 
-std::variant<Design, Refusals> design_with(const job::Job& job, Remedies remedies, Trace* trace) {
+std::variant<Design, Refusals> design_values(const job::Job& job, Trace* trace, Remedies remedies) {
     Design d;
     Refusals refusals;
     d.flow = job.conditions.flow.value;
@@ -126,18 +117,12 @@ std::variant<Design, Refusals> design_with(const job::Job& job, Remedies remedie
     check_rooms(job, d);
     check_sections(job, d, remedies, trace);
     check_duty(job, d, *routes, trace);
-    d.verdict = worst_of(d);
+    d.verdict = worst_of(d.findings);
     return d;
 }
 
-}  // namespace
-
-std::variant<Design, Refusals> design(const job::Job& job, Trace* trace) {
-    return design_with(job, Remedies::sought, trace);
-}
-
-std::variant<Design, Refusals> design_without_remedies(const job::Job& job) {
-    return design_with(job, Remedies::left_out, nullptr);
+std::variant<Design, Refusals> design(const House& house, Trace* trace, Remedies remedies) {
+    return design_values(house.values, trace, remedies);
 }
 
 }  // namespace loopfolio::design

@@ -5,6 +5,7 @@
 // The checks that make up a design, one a file. Each reads the filled job and what stands already, fills its own
 // results, and writes its derivation where a trace is passed.
 
+#include "design/judge.hpp"
 #include "loopfolio/design/design.hpp"
 
 #include <optional>
@@ -60,26 +61,23 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace);
 /// What the rooms get: output against loss, and the temperature reached where it falls short.
 void check_rooms(const job::Job& job, Design& design);
 
-/// Whether larger pipes and wider drops that would do are looked for, which takes a third of the time of a design.
-enum class Remedies { sought, left_out };
-
 /// Velocity, pressure drop, capacity and remedies of every section.
 void check_sections(const job::Job& job, Design& design, Remedies remedies, Trace* trace);
 
-/// As `design`, but no section has remedies: for many designs of which loads and verdicts are compared.
-[[nodiscard]] std::variant<Design, std::vector<Refusal>> design_without_remedies(const job::Job& job);
+/// As `design`, of values that are derived already, such as those of a house with changes made.
+[[nodiscard]] std::variant<Design, std::vector<Refusal>> design_values(const job::Job& values, Trace* trace = nullptr,
+                                                                      Remedies remedies = Remedies::sought);
 
 /// The index circuit, the duty, and the plant that has to give it.
 void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace);
 
-/// What the pump of each mixing set must give, with this margin.
-void check_mixers(const job::Job& job, Design& design, const Routes& routes, double margin);
+/// What the pump of each mixing set must give, and what it gives.
+void find_mixer_heads(const job::Job& job, Design& design, const Routes& routes);
+void judge_mixers(const job::Job& job, Design& design);
 
-/// Both sides of a hydraulic separation.
+/// Both sides of a hydraulic separation, and the head that its primary pump must give.
 void check_separation(const job::Job& job, Design& design, Trace* trace);
-
-/// Verdict on plant that has something in hand over what is needed of it.
-[[nodiscard]] Finding in_hand(Check check, double needed, double there, double margin_kept);
+void judge_separation(const job::Job& job, Design& design);
 
 /// Head of a circulator at a flow, by its curve or set point; nothing without either, or beyond the curve.
 [[nodiscard]] std::optional<Pressure> head_at(const job::Circulator& pump, VolumeFlow flow);
@@ -98,13 +96,6 @@ struct EmitterPath {
 
 /// Fills what a section leaves out from the tables of its pipe.
 void fill_section(job::Section& section);
-
-/// Verdict on something that must be at least `needed`: kept from `needed` on, noted down to
-/// `needed (1 - tolerance)`.
-[[nodiscard]] Finding at_least(Check check, double figure, double needed, double tolerance);
-
-/// Verdict on something that must be at most `limit`: noted above `preferred`.
-[[nodiscard]] Finding at_most(Check check, double figure, double preferred, double limit);
 
 /// Sum of loss factors of fittings on one pipe; inserts not included.
 [[nodiscard]] double loss_factor(std::span<const job::FittingCount> fittings);

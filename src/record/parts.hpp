@@ -2,11 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "loopfolio/design/assumptions.hpp"
-#include "loopfolio/design/design.hpp"
-#include "loopfolio/design/operation.hpp"
-#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
+#include "loopfolio/study/study.hpp"
 #include "record/values.hpp"
 
 #include <string_view>
@@ -45,17 +42,18 @@ template <class List>
     return list[static_cast<std::size_t>(index)].id;
 }
 
-/// `room`, `emitter`, `section`, `circulator`.
-[[nodiscard]] std::string_view subject_word(design::Subject subject);
+/// The id that the job gives to what a finding or a caveat is about, or null.
+[[nodiscard]] Json id_of(const job::Job& job, design::Subject subject, int index);
 
+[[nodiscard]] Json findings_json(const job::Job& job, const design::Findings& findings);
 [[nodiscard]] Json finding_json(const design::Finding& finding);
 [[nodiscard]] Json design_json(const job::Job& job, const design::Design& design);
 /// Sizes of the firm's catalogue that would serve, for each emitter that is too small.
-[[nodiscard]] Json sizes_json(const job::Job& job, const design::Design& design);
+[[nodiscard]] Json sizes_json(const job::Job& job, const std::vector<study::SizeChoice>& sizes);
 [[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);
 
 [[nodiscard]] Json derivations_json(const design::Trace& trace);
-[[nodiscard]] Json register_json(const std::vector<design::Assumption>& inputs);
+[[nodiscard]] Json register_json(const std::vector<study::Assumption>& inputs);
 
 }   // namespace loopfolio::record

@@ -70,8 +70,8 @@ Json sound_input_json(const job::Sound& s) {
     return out;
 }
 
-template <class Finding>
-Json finding_or_null(const std::optional<Finding>& finding) { return finding ? finding_json(*finding) : Json{}; }
+/// The finding behind a place in the plant's list, or null.
+Json finding_at(const design::Plant& plant, design::FindingId id) { return id ? finding_json(plant.at(id)) : Json{}; }
 
 Json pressures_json(const physics::VesselPressures& p) {
     Json out;
@@ -84,7 +84,8 @@ Json pressures_json(const physics::VesselPressures& p) {
     return out;
 }
 
-Json water_json(const design::WaterPlan& w) {
+Json water_json(const design::Plant& plant) {
+    const auto& w = *plant.water;
     Json out;
     put(out, "sections", w.sections, unit::litre);
     put(out, "emitters", w.emitters, unit::litre);
@@ -104,14 +105,14 @@ Json water_json(const design::WaterPlan& w) {
     put(out, "next_vessel", w.next_vessel, unit::litre);
     put(out, "second_opinion", w.second_opinion, unit::litre);
     out["pressures"] = w.pressures ? pressures_json(*w.pressures) : Json{};
-    out["vessel_size"] = finding_or_null(w.vessel_size);
-    out["valve_margin"] = finding_or_null(w.valve_margin);
+    out["vessel_size"] = finding_at(plant, w.vessel_size);
+    out["valve_margin"] = finding_at(plant, w.valve_margin);
     put(out, "glycol", w.glycol, unit::litre);
-    out["frost"] = finding_or_null(w.frost);
+    out["frost"] = finding_at(plant, w.frost);
     put(out, "inhibitor", w.inhibitor, unit::litre);
     put(out, "open_needed", w.open_needed, unit::litre);
     put(out, "for_defrost", w.for_defrost, unit::litre);
-    out["open_volume"] = finding_or_null(w.open_volume);
+    out["open_volume"] = finding_at(plant, w.open_volume);
     return out;
 }
 
@@ -134,18 +135,19 @@ Json hot_cycle_json(const physics::PasteurisationUse& use) {
     return out;
 }
 
-Json hot_water_json(const design::HotWaterPlan& h) {
+Json hot_water_json(const design::Plant& plant) {
+    const auto& h = *plant.hot_water;
     Json out;
     put(out, "drawn", h.drawn, unit::kilowatt_hour);
     put(out, "store_needed", h.store_needed, unit::litre);
-    out["store"] = finding_json(h.store);
+    out["store"] = finding_at(plant, h.store);
     put(out, "capacity", h.capacity, unit::kilowatt);
     out["capacity_by_table"] = h.by_table;
     put(out, "transfer", h.transfer, unit::watt_per_kelvin);
     out["reheat"] = h.reheat ? reheat_json(*h.reheat) : Json{};
     out["unreachable"] = h.unreachable;
     put(out, "flow_for_capacity", h.flow_for_capacity, unit::celsius);
-    out["coil"] = finding_or_null(h.coil);
+    out["coil"] = finding_at(plant, h.coil);
     put(out, "standing_loss", h.standing_loss, unit::kilowatt_hour);
     put(out, "hours_a_day", h.hours_a_day, unit::hour);
     put(out, "load_with_hot_water", h.load_with_hot_water, unit::kilowatt);
@@ -156,14 +158,15 @@ Json hot_water_json(const design::HotWaterPlan& h) {
     return out;
 }
 
-Json sound_json(const design::SoundPlan& s) {
+Json sound_json(const design::Plant& plant) {
+    const auto& s = *plant.sound;
     Json out;
     out["directivity"] = number(s.directivity);
     put(out, "at_distance", s.at_distance, unit::decibel);
     put(out, "level", s.level, unit::decibel);
     put(out, "with_background", s.with_background, unit::decibel);
     put(out, "far_enough", s.far_enough, unit::metre);
-    out["limit"] = finding_or_null(s.limit);
+    out["limit"] = finding_at(plant, s.limit);
     return out;
 }
 
@@ -179,9 +182,9 @@ void put_plant(Json& out, const job::Job& job) {
 Json plant_json(const job::Job& job, const design::Plant& plant) {
     Json out;
     out["season"] = plant.season ? season_json(job, *plant.season) : Json{};
-    out["system_water"] = plant.water ? water_json(*plant.water) : Json{};
-    out["hot_water"] = plant.hot_water ? hot_water_json(*plant.hot_water) : Json{};
-    out["sound"] = plant.sound ? sound_json(*plant.sound) : Json{};
+    out["system_water"] = plant.water ? water_json(plant) : Json{};
+    out["hot_water"] = plant.hot_water ? hot_water_json(plant) : Json{};
+    out["sound"] = plant.sound ? sound_json(plant) : Json{};
     return out;
 }
 

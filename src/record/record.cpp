@@ -10,7 +10,7 @@ namespace {
 
 constexpr int format_version = 2;
 
-Json origin_json(const Origin& origin) {
+Json origin_json(const study::Origin& origin) {
     Json out;
     out["program"] = origin.program;
     out["version"] = origin.version;
@@ -33,15 +33,15 @@ Json derivations_json(const design::Trace& trace) {
                              {"result", step.result},
                              {"source", step.source}});
         }
-        out.push_back({{"subject", subject_word(derivation.subject)},
+        out.push_back({{"subject", word(derivation.subject)},
                        {"id", derivation.id},
                        {"steps", std::move(steps)}});
     }
     return out;
 }
 
-Json register_json(const std::vector<design::Assumption>& inputs) {
-    const auto effect = [](const std::optional<design::Effect>& e) {
+Json register_json(const std::vector<study::Assumption>& inputs) {
+    const auto effect = [](const std::optional<study::Effect>& e) {
         Json out;
         if (!e) return out;
         put(out, "source_load_change", e->source_load_change, unit::watt);
@@ -58,7 +58,7 @@ Json register_json(const std::vector<design::Assumption>& inputs) {
         line["basis"] = word(input.basis);
         line["source"] = input.source;
         line["source_is_key"] = input.is_key;
-        line["needs_care"] = design::needs_care(input);
+        line["needs_care"] = study::needs_care(input);
         line["at_low"] = effect(input.at_low);
         line["at_high"] = effect(input.at_high);
         out.push_back(std::move(line));
@@ -66,21 +66,22 @@ Json register_json(const std::vector<design::Assumption>& inputs) {
     return out;
 }
 
-std::string to_json(const Origin& origin, const job::Job& filled, const design::Design& design,
-                    const design::Operation& operation, const design::Plant& plant,
-                    const std::vector<design::Assumption>& inputs, const design::Trace& trace) {
+std::string to_json(const study::Study& study) {
+    const auto& job = study.house.values;
     Json out;
     out["record"] = "loopfolio design record";
     out["record_version"] = format_version;
-    out["origin"] = origin_json(origin);
-    out["job"] = job_json(filled);
-    out["design"] = design_json(filled, design);
-    out["sizes"] = sizes_json(filled, design);
-    out["operation"] = operation_json(filled, operation);
-    out["plant"] = plant_json(filled, plant);
-    out["flags"] = flags_json(filled, design);
-    out["register"] = register_json(inputs);
-    out["derivations"] = derivations_json(trace);
+    out["origin"] = origin_json(study.origin);
+    out["verdict"] = word(study.verdict);
+    out["findings"] = findings_json(job, study.findings);
+    out["job"] = job_json(job);
+    out["design"] = design_json(job, study.design);
+    out["sizes"] = sizes_json(job, study.sizes);
+    out["operation"] = operation_json(job, study.operation);
+    out["plant"] = plant_json(job, study.plant);
+    out["flags"] = flags_json(job, study.design);
+    out["register"] = register_json(study.inputs);
+    out["derivations"] = derivations_json(study.trace);
     return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -7,39 +7,9 @@ namespace loopfolio::record {
 
 namespace {
 
-/// How the figure of a check is turned for a reader.
-struct CheckUnit {
-    std::string_view name;
-    double si;
-    std::string_view symbol;
-};
-
-CheckUnit unit_of(design::Check check) {
-    switch (check) {
-        case design::Check::room_has_emitter: return {"room_has_emitter", 1.0, "1"};
-        case design::Check::emitter_output: return {"emitter_output", 1.0, "W"};
-        case design::Check::section_velocity: return {"section_velocity", 1.0, "m/s"};
-        case design::Check::section_gradient: return {"section_gradient", 1.0, "Pa/m"};
-        case design::Check::circulator_head: return {"circulator_head", unit::kilopascal.si, "kPa"};
-        case design::Check::source_capacity: return {"source_capacity", unit::kilowatt.si, "kW"};
-        case design::Check::source_minimum_flow:
-            return {"source_minimum_flow", unit::litre_per_minute.si, "L/min"};
-        case design::Check::source_maximum_drop: return {"source_maximum_drop", 1.0, "K"};
-        case design::Check::mixer_head: return {"mixer_head", unit::kilopascal.si, "kPa"};
-        case design::Check::separation_head: return {"separation_head", unit::kilopascal.si, "kPa"};
-        case design::Check::vessel_size: return {"vessel_size", unit::litre.si, "L"};
-        case design::Check::vessel_pressure: return {"vessel_pressure", unit::bar.si, "bar"};
-        case design::Check::frost_protection: return {"frost_protection", 1.0, "°C"};
-        case design::Check::open_volume: return {"open_volume", unit::litre.si, "L"};
-        case design::Check::store_volume: return {"store_volume", unit::litre.si, "L"};
-        case design::Check::coil_flow: return {"coil_flow", 1.0, "°C"};
-        case design::Check::sound_level: return {"sound_level", 1.0, "dB(A)"};
-    }
-    return {"", 1.0, ""};
-}
-
-Json finding_json(const std::optional<design::Finding>& finding) {
-    return finding ? record::finding_json(*finding) : Json{};
+/// The finding behind a place in the design's list, or null.
+Json finding_at(const design::Design& design, design::FindingId id) {
+    return id ? finding_json(design.at(id)) : Json{};
 }
 
 std::string_view word(design::CapacityLimit limit) {
@@ -134,10 +104,11 @@ Json emitter_results(const job::Job& job, const design::Design& design) {
         put(line, "return_temperature", emitter.return_temperature, unit::celsius);
         put(line, "lowest_flow_temperature", emitter.lowest_flow_temperature, unit::celsius);
         put(line, "needed_at_50k", emitter.needed_at_50k, unit::watt);
+        put(line, "rating_to_buy", emitter.rating_to_buy, unit::watt);
         put(line, "loss_factor", emitter.loss_factor, unit::number);
         put(line, "pressure_drop", emitter.pressure_drop, unit::kilopascal);
         put(line, "circuit", emitter.circuit, unit::kilopascal);
-        line["finding"] = record::finding_json(emitter.finding);
+        line["finding"] = finding_at(design, emitter.finding);
         out.push_back(std::move(line));
     }
     return out;
@@ -188,8 +159,8 @@ Json section_results(const job::Job& job, const design::Design& design) {
         line["size_for_limit"] = section.size_for_limit ? Json(section.size_for_limit->name) : Json{};
         put(line, "drop_to_limit", section.drop_to_limit, unit::kelvin);
         line["on_index_circuit"] = section.on_index_circuit;
-        line["velocity"] = record::finding_json(section.velocity);
-        line["gradient"] = record::finding_json(section.gradient);
+        line["velocity"] = finding_at(design, section.velocity);
+        line["gradient"] = finding_at(design, section.gradient);
         line["verdict"] = loopfolio::word(section.verdict);
         out.push_back(std::move(line));
     }
@@ -215,11 +186,11 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     put(out, "source", duty.source, unit::kilopascal);
     put(out, "head", duty.head, unit::kilopascal);
     put(out, "available", duty.available, unit::kilopascal);
-    out["circulator"] = finding_json(duty.circulator);
+    out["circulator"] = finding_at(design, duty.circulator);
     out["capacity_by_table"] = duty.capacity_by_table;
-    out["source_capacity"] = finding_json(duty.source_capacity);
-    out["source_minimum_flow"] = finding_json(duty.source_minimum_flow);
-    out["source_maximum_drop"] = finding_json(duty.source_maximum_drop);
+    out["source_capacity"] = finding_at(design, duty.source_capacity);
+    out["source_minimum_flow"] = finding_at(design, duty.source_minimum_flow);
+    out["source_maximum_drop"] = finding_at(design, duty.source_maximum_drop);
     out["performance"] = Json{};
     if (duty.performance) {
         out["performance"] = {{"at_flow", number(duty.performance->at_flow)}, {"at_source", number(duty.performance->at_source)}};
@@ -239,13 +210,14 @@ Json mixer_results(const job::Job& job, const design::Design& design) {
         put(line, "sent", mixer.sent, unit::litre_per_minute);
         put(line, "head", mixer.head, unit::kilopascal);
         put(line, "available", mixer.available, unit::kilopascal);
-        line["pump"] = finding_json(mixer.pump);
+        line["pump"] = finding_at(design, mixer.pump);
         out.push_back(std::move(line));
     }
     return out;
 }
 
-Json separation_results(const std::optional<design::SeparationResult>& separation) {
+Json separation_results(const design::Design& design) {
+    const auto& separation = design.separation;
     if (!separation) return {};
     Json out;
     put(out, "source_flow", separation->source_flow, unit::litre_per_minute);
@@ -258,52 +230,61 @@ Json separation_results(const std::optional<design::SeparationResult>& separatio
     out["transfer_units"] = separation->transfer_units ? number(*separation->transfer_units) : Json{};
     put(out, "head", separation->head, unit::kilopascal);
     put(out, "available", separation->available, unit::kilopascal);
-    out["pump"] = finding_json(separation->pump);
+    out["pump"] = finding_at(design, separation->pump);
     return out;
 }
 
 }   // namespace
 
-std::string_view subject_word(design::Subject subject) {
-    switch (subject) {
-        case design::Subject::room: return "room";
-        case design::Subject::emitter: return "emitter";
-        case design::Subject::section: return "section";
-        case design::Subject::circulator: return "circulator";
-        case design::Subject::plant: return "plant";
-    }
-    return "";
-}
-
-NamedFigures figures_of(const design::Finding& finding) {
-    const CheckUnit unit = unit_of(finding.check);
-    return {unit.name, finding.figure / unit.si, finding.limit / unit.si, unit.symbol};
-}
-
 Json finding_json(const design::Finding& finding) {
-    const CheckUnit u = unit_of(finding.check);
-    return {{"check", u.name},
-            {"verdict", loopfolio::word(finding.verdict)},
-            {"figure", number(finding.figure / u.si)},
-            {"limit", number(finding.limit / u.si)},
-            {"margin", number(finding.margin)},
-            {"unit", u.symbol}};
+    const auto row = design::row_of(finding.check);
+    Json out;
+    out["check"] = row.name;
+    out["verdict"] = word(finding.verdict);
+    out["figure"] = number(row.shown.value(finding.figure));
+    out["limit"] = number(row.shown.value(finding.limit));
+    out["margin"] = finding.margin ? number(*finding.margin) : Json{};
+    out["to_spare"] = number(finding.to_spare());
+    out["unit"] = row.shown.symbol;
+    return out;
+}
+
+Json findings_json(const job::Job& job, const design::Findings& findings) {
+    Json out = Json::array();
+    for (const auto& finding : findings) {
+        Json line;
+        line["subject"] = word(finding.subject);
+        line["id"] = id_of(job, finding.subject, finding.index);
+        line.update(finding_json(finding));
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+Json id_of(const job::Job& job, design::Subject subject, int index) {
+    using design::Subject;
+    switch (subject) {
+        case Subject::room: return id_at(job.rooms, index);
+        case Subject::emitter: return id_at(job.emitters, index);
+        case Subject::section: return id_at(job.sections, index);
+        case Subject::mixer: return id_at(job.mixers, index);
+        case Subject::circulator:
+        case Subject::plant:
+        case Subject::heat_source:
+        case Subject::separation:
+        case Subject::system_water:
+        case Subject::hot_water:
+        case Subject::sound: return {};
+    }
+    return {};
 }
 
 Json flags_json(const job::Job& job, const design::Design& design) {
     Json out = Json::array();
     for (const auto& flag : design.flags) {
-        Json id;
-        switch (flag.subject) {
-            case design::Subject::room: id = id_at(job.rooms, flag.index); break;
-            case design::Subject::emitter: id = id_at(job.emitters, flag.index); break;
-            case design::Subject::section: id = id_at(job.sections, flag.index); break;
-            case design::Subject::circulator:
-            case design::Subject::plant: break;
-        }
         out.push_back({{"caveat", word(flag.caveat)},
-                       {"subject", subject_word(flag.subject)},
-                       {"id", std::move(id)},
+                       {"subject", word(flag.subject)},
+                       {"id", id_of(job, flag.subject, flag.index)},
                        {"figure", number(flag.figure)}});
     }
     return out;
@@ -323,8 +304,9 @@ Json design_json(const job::Job& job, const design::Design& design) {
     out["emitters"] = emitter_results(job, design);
     out["sections"] = section_results(job, design);
     out["mixers"] = mixer_results(job, design);
-    out["separation"] = separation_results(design.separation);
+    out["separation"] = separation_results(design);
     put(out, "pipe_loss", design.pipe_loss, unit::watt);
+    put(out, "metre_of_water", design.metre_of_water, unit::kilopascal);
     out["duty"] = duty_json(job, design);
     return out;
 }

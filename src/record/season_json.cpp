@@ -93,6 +93,15 @@ Json open_circuit_json(const job::Job& job, const design::OpenCircuit& o) {
     return out;
 }
 
+Json bands_json(const design::SeasonBands& bands) {
+    return {{"performance", band_json(bands.performance, unit::number)},
+            {"demand_kwh", band_json(bands.demand, unit::kilowatt_hour)},
+            {"electricity_kwh", band_json(bands.electricity, unit::kilowatt_hour)},
+            {"cost", band_json(bands.cost, unit::number)},
+            {"carbon_kg", band_json(bands.carbon, unit::number)},
+            {"ranges", bands.ranges}};
+}
+
 Json options_json(const std::vector<design::SeasonOption>& options) {
     Json out = Json::array();
     for (const auto& o : options) {
@@ -142,12 +151,7 @@ Json season_json(const job::Job& job, const design::SeasonPlan& plan) {
     put(out, "base", plan.line.base, unit::celsius);
     out["degree_days_kd"] = number(plan.degree_days);
     out["sums"] = sums_json(plan.season);
-    out["bands"] = {{"performance", band_json(plan.performance, unit::number)},
-                    {"demand_kwh", band_json(plan.demand, unit::kilowatt_hour)},
-                    {"electricity_kwh", band_json(plan.electricity, unit::kilowatt_hour)},
-                    {"cost", band_json(plan.cost, unit::number)},
-                    {"carbon_kg", band_json(plan.carbon, unit::number)},
-                    {"ranges", plan.ranges}};
+    out["bands"] = plan.bands ? bands_json(*plan.bands) : Json{};
     put(out, "largest_share", plan.largest_share, unit::percent);
     put(out, "largest_outdoor", plan.largest_outdoor, unit::celsius);
     put(out, "smallest_share", plan.smallest_share, unit::percent);

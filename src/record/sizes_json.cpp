@@ -1,14 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/sizes.hpp"
 
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
 
-Json sizes_json(const job::Job& job, const design::Design& design) {
+Json sizes_json(const job::Job& job, const std::vector<study::SizeChoice>& sizes) {
     Json out = Json::array();
-    for (const auto& choice : design::sizes_that_serve(job, design)) {
+    for (const auto& choice : sizes) {
         Json line;
         line["emitter"] = id_at(job.emitters, choice.emitter);
         line["serve"] = Json::array();

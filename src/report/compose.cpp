@@ -59,7 +59,7 @@ Report cover(const Context& c) {
     report.header_left = c.words(running_head{.reference = job.identity.reference, .revision = job.identity.revision});
     report.header_right = date_text(c.words, job.identity.design_date) + " · " + place;
     report.footer = job.firm.name;
-    report.creator = c.making.program_version;
+    report.creator = made_by(c.study.origin);
     report.year = static_cast<int>(job.identity.design_date.year());
     report.month = static_cast<int>(static_cast<unsigned>(job.identity.design_date.month()));
     report.day = static_cast<int>(static_cast<unsigned>(job.identity.design_date.day()));
@@ -100,11 +100,9 @@ templates::Vocabulary vocabulary() {
     return out;
 }
 
-Report compose(const job::Job& filled, const design::Design& design, const design::Operation& operation, const design::Plant& plant,
-               const std::vector<design::Assumption>& inputs, const design::Trace& trace, const Making& making,
-               const templates::Template& look, const std::optional<design::PumpRemedy>& wider_pipes) {
-    const job::Job job = without_markup(filled);
-    Context context{job, design, operation, plant, inputs, trace, making, look, look.texts, {}, wider_pipes};
+Report compose(const study::Study& study, const templates::Template& look) {
+    const job::Job job = without_markup(study.house.values);
+    Context context{study, job, study.design, study.operation, study.plant, look, look.texts};
     context.sources = source_keys(context);
     Report report = cover(context);
     for (const auto& plan : look.parts) report.parts.push_back(part_by(plan, context));

@@ -4,12 +4,9 @@
 
 #include "loopfolio/app/pack_style.hpp"
 #include "loopfolio/base/diagnostic.hpp"
-#include "loopfolio/design/design.hpp"
-#include "loopfolio/design/operation.hpp"
-#include "loopfolio/design/plant.hpp"
-#include "loopfolio/job/job.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/pdf/fonts.hpp"
+#include "loopfolio/study/study.hpp"
 
 #include <optional>
 #include <string>
@@ -19,13 +16,9 @@
 
 namespace loopfolio::app {
 
-/// A job that was read and could be designed.
-struct Designed {
-    job::Job job;              ///< defaults filled
-    design::Design design;
-    design::Operation operation;
-    design::Plant plant;
-    design::Trace trace;
+/// A job that was read and could be calculated.
+struct Calculated {
+    study::Study study;
     Diagnostics warnings;
     std::vector<job::NamedFile> files;   ///< that the job names
 };
@@ -33,9 +26,10 @@ struct Designed {
 /// Reads what a job names from the folder of the job's own `file`.
 [[nodiscard]] job::ReadFile reader_beside(std::string_view file);
 
-/// Text of a job file to a design. `file` names it in diagnostics, and files that it names are read from its folder; `fonts` says which characters can be printed.
-[[nodiscard]] std::variant<Designed, Diagnostics> design_job(std::string_view text, std::string_view file,
-                                                             const pdf::Fonts& fonts);
+/// Text of a job file to its study. `file` names it in diagnostics, and files that it names are read from its folder; `fonts`
+/// says which characters can be printed.
+[[nodiscard]] std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file, const pdf::Fonts& fonts,
+                                                              study::Scope scope);
 
 /// The two files of a pack, as bytes.
 struct Pack {
@@ -46,11 +40,10 @@ struct Pack {
     int pages = 0;
 };
 
-/// A job that states no firm takes the template's, whole. Says what is wrong where there is none either.
-[[nodiscard]] std::optional<Diagnostic> take_firm(job::Job& job, std::string_view file, const PackStyle& style);
+/// A house whose job states no firm takes the template's, whole. Says what is wrong where there is none either.
+[[nodiscard]] std::optional<Diagnostic> take_firm(design::House& house, std::string_view file, const PackStyle& style);
 
-/// Design to pack: register, record, report in the words of the template, pages, bytes. `text` is digested into both files.
-[[nodiscard]] Pack make_pack(const Designed& designed, std::string_view text, std::string_view file,
-                             const PackStyle& style);
+/// Study to pack: record, report in the words of the template, pages, bytes. `text` is the job file, which the pack carries.
+[[nodiscard]] Pack make_pack(const Calculated& calculated, std::string_view text, const PackStyle& style);
 
 }  // namespace loopfolio::app

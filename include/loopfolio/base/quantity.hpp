@@ -107,4 +107,18 @@ private:
     double kelvin_ = 273.15;
 };
 
+/// A sound level on its logarithmic scale, A-weighted. Levels are compared and subtracted to a plain number of decibels; two
+/// levels are summed by physics::sum_of_levels alone.
+class SoundLevel {
+public:
+    constexpr SoundLevel() = default;
+    static constexpr SoundLevel from_decibels(double value) { return SoundLevel{value}; }
+    [[nodiscard]] constexpr double decibels() const { return decibels_; }
+    constexpr auto operator<=>(const SoundLevel&) const = default;
+
+private:
+    explicit constexpr SoundLevel(double value) : decibels_{value} {}
+    double decibels_ = 0.0;
+};
+
 }  // namespace loopfolio

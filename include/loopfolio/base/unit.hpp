@@ -36,6 +36,14 @@ struct CelsiusUnit {
 };
 constexpr Temperature operator*(double value, const CelsiusUnit& unit) { return unit(value); }
 
+/// A sound level is a point on a scale too.
+struct SoundLevelUnit {
+    std::string_view symbol;
+    std::string_view suffix;
+    [[nodiscard]] constexpr SoundLevel operator()(double value) const { return SoundLevel::from_decibels(value); }
+    [[nodiscard]] constexpr double value_of(SoundLevel level) const { return level.decibels(); }
+};
+
 /// A pure number, with a size for percent.
 struct NumberUnit {
     double si;
@@ -82,6 +90,7 @@ inline constexpr NumberUnit number{1.0, "", ""};
 inline constexpr NumberUnit percent{1e-2, "%", "_percent"};
 inline constexpr NumberUnit per_square_metre{1.0, "1/m²", "_per_m2"};
 inline constexpr NumberUnit decibel{1.0, "dB", "_db"};
+inline constexpr SoundLevelUnit decibel_a{"dB(A)", "_db"};
 inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};   ///< content of an emitter for its rating
 }  // namespace unit
 

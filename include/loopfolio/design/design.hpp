@@ -3,7 +3,8 @@
 #pragma once
 
 #include "loopfolio/base/quantity.hpp"
-#include "loopfolio/base/verdict.hpp"
+#include "loopfolio/design/finding.hpp"
+#include "loopfolio/design/house.hpp"
 #include "loopfolio/design/trace.hpp"
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/physics/emitter.hpp"
@@ -22,37 +23,6 @@
 /// The calculation: from a job whose defaults are filled to figures and verdicts. Everything is indexed as in
 /// the job: `rooms[i]` belongs to `job.rooms[i]`.
 namespace loopfolio::design {
-
-/// What a verdict was given for.
-enum class Check {
-    room_has_emitter,      ///< figure: number of emitters, limit 1
-    emitter_output,        ///< figure: output at design, limit: the emitter's share of the heat loss
-    section_velocity,      ///< figure and limit in m/s
-    section_gradient,      ///< figure and limit in Pa/m
-    circulator_head,       ///< figure: head needed, limit: head that the curve gives at the design flow
-    source_capacity,       ///< figure: heat needed, limit: capacity
-    source_minimum_flow,   ///< figure: design flow at the source, limit: least flow that the source needs
-    source_maximum_drop,   ///< figure: temperature drop at the source, limit: the most that it allows
-    mixer_head,            ///< figure: head that a mixing set's pump must give, limit: head of its curve
-    separation_head,       ///< figure: head on the source's side of a separation, limit: head of its pump's curve
-    vessel_size,           ///< figure: content of the expansion vessel, limit: the least that will do; m3
-    vessel_pressure,       ///< figure: final pressure, limit: the highest in use; Pa
-    frost_protection,      ///< figure: freezing point, limit: temperature to be stood; °C
-    open_volume,           ///< figure: water that no valve shuts off, limit: the least that the source needs; m3
-    store_volume,          ///< figure: content of the hot-water store, limit: what holds a day's draw; m3
-    coil_flow,             ///< figure: flow temperature that passes the source's capacity, limit: what it makes; °C
-    sound_level,           ///< figure: level at the window, limit: that of the rule; dB(A)
-};
-
-/// A verdict with the figure, the limit and the margin that it rests on, in SI.
-struct Finding {
-    Check check{};
-    Verdict verdict = Verdict::keep;
-    double figure = 0.0;
-    double limit = 0.0;
-    /// Room to what is needed or allowed as a share of that: positive while it is met, negative once it is not.
-    double margin = 0.0;
-};
 
 /// Heat loss of the reference room for this room's fabric, per m2 of floor and kelvin, term by term.
 struct AreaMethod {
@@ -86,7 +56,7 @@ struct RoomResult {
     int emitters = 0;
     /// What the room would reach on the design day with its emitters at design temperatures, if short.
     std::optional<Temperature> reached;
-    Finding finding;
+    FindingId finding;                   ///< none for a room that is not heated
 };
 
 /// A heated floor at the design temperatures, nothing throttled.
@@ -116,12 +86,13 @@ struct EmitterResult {
     VolumeFlow volume_flow;
     Temperature return_temperature;      ///< that comes back at that flow
     std::optional<Temperature> lowest_flow_temperature;   ///< at which `load` is still met
-    Power needed_at_50k;                 ///< rating that would just meet `load`
+    Power needed_at_50k;                 ///< rating that would just meet `load`, after what lowers it in its place
+    Power rating_to_buy;                 ///< the same before: what lowers this emitter there would lower another one too
     double loss_factor = 0.0;            ///< emitter and its valves, on v2/2 of the connection
     Pressure loop_friction;              ///< of a loop of pipe inside it; in `pressure_drop`
     Pressure pressure_drop;
     Pressure circuit;                    ///< whole circuit through this emitter: sections, emitter, source
-    Finding finding;
+    FindingId finding;
 };
 
 enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
@@ -146,9 +117,8 @@ struct SectionResult {
     const reference::Pipe* size_for_limit = nullptr;     ///< of a section to change: smallest within the hard limit alone
     std::optional<TemperatureDifference> drop_to_limit;  ///< of a section to change: smallest drop that does so, rounded up
     bool on_index_circuit = false;
-    Finding velocity;
-    Finding gradient;
-    Verdict verdict = Verdict::keep;
+    FindingId velocity, gradient;
+    Verdict verdict = Verdict::keep;     ///< the worse of the two
 };
 
 /// A mixing set at design: what it draws, what it sends out, and what its pump must give.
@@ -158,7 +128,7 @@ struct MixerResult {
     VolumeFlow sent;                     ///< to its emitters
     Pressure head;
     std::optional<Pressure> available;
-    std::optional<Finding> pump;
+    FindingId pump;
 };
 
 /// Hydraulic separation at design. `source` is the side of the heat source.
@@ -171,7 +141,7 @@ struct SeparationResult {
     std::optional<double> effectiveness, transfer_units;   ///< of a plate
     Pressure head;                       ///< on the source's side, its pipes left out
     std::optional<Pressure> available;
-    std::optional<Finding> pump;
+    FindingId pump;
 };
 
 /// What the maker's table gives at the design outdoor temperature.
@@ -192,12 +162,12 @@ struct DutyResult {
     Pressure sections, emitter, source;  ///< parts of the head
     Pressure head;
     std::optional<Pressure> available;   ///< by the circulator's curve at `volume_flow`
-    std::optional<Finding> circulator;
+    FindingId circulator;
     std::optional<Power> capacity;       ///< of the source on the design day: stated, else by the maker's table
     bool capacity_by_table = false;
-    std::optional<Finding> source_capacity;
-    std::optional<Finding> source_minimum_flow;
-    std::optional<Finding> source_maximum_drop;
+    FindingId source_capacity;
+    FindingId source_minimum_flow;
+    FindingId source_maximum_drop;
     std::optional<PerformanceResult> performance;   ///< inside the maker's table only
 };
 
@@ -239,6 +209,7 @@ struct Design {
     Temperature flow, return_, mean;
     TemperatureDifference drop;
     physics::FluidState state;           ///< at the mean water temperature
+    Pressure metre_of_water;             ///< pressure under one metre of it, as pump manufacturers state head
     std::optional<Temperature> freezing;
     std::vector<std::string> nodes;      ///< junction names; index of a node
     Joints joints;
@@ -254,12 +225,12 @@ struct Design {
     DutyResult duty;
     Power pipe_loss;                     ///< of the sections that state one
     std::vector<Flag> flags;
-    Verdict verdict = Verdict::keep;     ///< the worst in the house
-};
+    Findings findings;                   ///< every check of the design, in the order of the calculation
+    Verdict verdict = Verdict::keep;     ///< the worst of them
 
-/// Fills what a job leaves out from the reference tables; each carries basis `default`, its source key and,
-/// where the table has a spread, a low and a high.
-[[nodiscard]] job::Job fill_defaults(job::Job job);
+    [[nodiscard]] const Finding& at(FindingId id) const { return findings.at(static_cast<std::size_t>(id.at)); }
+    [[nodiscard]] Verdict verdict_of(FindingId id) const { return at(id).verdict; }
+};
 
 /// Why a design could not be made. `field` is a path in the job.
 struct Refusal {
@@ -269,8 +240,12 @@ struct Refusal {
     std::string hint;
 };
 
-/// Designs a filled job. Pure: no I/O, no clock, no state. Refuses (rather than extrapolates) where a relation's range is
+/// Whether larger pipes and wider drops that would be enough are looked for, which takes a third of the time of a design.
+enum class Remedies { sought, left_out };
+
+/// Designs a house. Pure: no I/O, no clock, no state. Refuses (rather than extrapolates) where a relation's range is
 /// left: a frozen mixture, a flow temperature not above a room's, a return below it.
-[[nodiscard]] std::variant<Design, std::vector<Refusal>> design(const job::Job& job, Trace* trace = nullptr);
+[[nodiscard]] std::variant<Design, std::vector<Refusal>> design(const House& house, Trace* trace = nullptr,
+                                                                Remedies remedies = Remedies::sought);
 
 }  // namespace loopfolio::design

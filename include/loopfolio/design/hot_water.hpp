@@ -15,14 +15,14 @@ namespace loopfolio::design {
 struct HotWaterPlan {
     Energy drawn;                                   ///< a day
     Volume store_needed;                            ///< to hold a day's draw at once
-    Finding store;                                  ///< figure: content, limit: a day's draw; m3. Never `change`: it can be heated again
+    FindingId store;                                 ///< figure: content, limit: a day's draw; m3. Never `change`: it can be heated again
     std::optional<Power> capacity;                  ///< of the source while it heats the store, where it is known
     bool by_table = false;                          ///< that capacity is the maker's, at the temperature that it then makes
     std::optional<HeatLossCoefficient> transfer;    ///< of coil or plate with the flow through it
     std::optional<physics::Reheat> reheat;          ///< from the main's temperature to the stored; absent where it is never reached
     bool unreachable = false;                       ///< the coil cannot bring the store to its temperature with this flow
     std::optional<Temperature> flow_for_capacity;   ///< that passes the whole capacity into a store that is nearly hot
-    std::optional<Finding> coil;                    ///< figure: that flow temperature, limit: the source's; °C
+    FindingId coil;                    ///< figure: that flow temperature, limit: the source's; °C
     std::optional<Energy> standing_loss;            ///< a day
     std::optional<Duration> hours_a_day;            ///< that the source is taken from the heating
     std::optional<Power> load_with_hot_water;       ///< heating load that the source must make in the hours left, on the design day
@@ -32,8 +32,9 @@ struct HotWaterPlan {
     bool needs_immersion = false;                   ///< a hot cycle is wanted that the source cannot reach, and nothing else is there
 };
 
-[[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,
-                                                 Trace* trace = nullptr);
+/// Adds what it checks to `findings`.
+[[nodiscard]] std::optional<HotWaterPlan> plan_hot_water(const job::Job& values, const Design& design, Findings& findings,
+                                                 std::vector<Refusal>& refusals, Trace* trace = nullptr);
 
 /// Fills `electricity_a_year`: heat spread evenly over 8,760 hours, at the maker's performance at each outdoor temperature of
 /// the season with the flow temperature for hot water; hours that no bin has at the warmest one. Stays absent where the

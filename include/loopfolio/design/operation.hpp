@@ -142,8 +142,8 @@ struct Operation {
 /// then needed where none of this is enough, or else the one there is, set to the head that is needed.
 [[nodiscard]] std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& design);
 
-/// Solves the four states and all that follows. `design` must be that of `filled`. Refuses where a network cannot be
+/// Solves the four states and all that follows. `design` must be that of `house`. Refuses where a network cannot be
 /// solved, and says where.
-[[nodiscard]] std::variant<Operation, std::vector<Refusal>> operate(const job::Job& filled, const Design& design);
+[[nodiscard]] std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design);
 
 }  // namespace loopfolio::design

@@ -15,15 +15,16 @@ struct Plant {
     std::optional<WaterPlan> water;
     std::optional<HotWaterPlan> hot_water;
     std::optional<SoundPlan> sound;
+    Findings findings;           ///< of system water, hot water and sound; their plans name places in it
+
+    [[nodiscard]] const Finding& at(FindingId id) const { return findings.at(static_cast<std::size_t>(id.at)); }
 };
 
 /// Pure, as `design` is; with a trace, each writes how it came to its figures. Refuses what a relation cannot answer for.
-[[nodiscard]] std::variant<Plant, std::vector<Refusal>> plan_plant(const job::Job& filled, const Design& design,
-                                                                   Trace* trace = nullptr);
+[[nodiscard]] std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const Design& design,
+                                                                   std::optional<SeasonBands> bands = {}, Trace* trace = nullptr);
 
-/// The worst verdict of a design and of its plant.
-[[nodiscard]] Verdict worst(const Design& design, const Plant& plant);
-/// Every verdict of the plant.
-[[nodiscard]] std::vector<Finding> findings_of(const Plant& plant);
+/// Only what is checked beside the heating, for many designs of which verdicts are compared. Empty where one is refused.
+[[nodiscard]] Findings plant_findings(const House& house, const Design& design);
 
 }  // namespace loopfolio::design

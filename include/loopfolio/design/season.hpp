@@ -53,6 +53,31 @@ struct OpenCircuit {
     std::vector<int> always_open;   ///< fewest emitters that together take `needed`, largest flow first; empty where one alone does
 };
 
+/// How far the ranges of the inputs carry the season's figures. Found by the study, which knows the register.
+struct SeasonBands {
+    Band<double> performance;    ///< whole_performance; zero where the source makes no heat
+    Band<Energy> demand, electricity;
+    std::optional<Band<double>> cost, carbon;   ///< a year, in the job's currency; kg; where stated
+    int ranges = 0;              ///< lines of the register whose range moves one of the bands
+};
+
+/// One season, run through once.
+struct SeasonRun {
+    physics::Season season;
+    physics::LoadLine line;
+    std::vector<CompensationPoint> curve;
+    std::vector<Power> least;    ///< by bin: least output of one unit there; 0 where it is not known
+};
+
+/// Without `flow` each emitter is taken at the lowest flow temperature that meets its load, with it all at that one. Nothing
+/// where the manufacturer's table cannot be used, or there is no load.
+[[nodiscard]] std::optional<SeasonRun> run_season(const job::Job& values, const Design& design, std::optional<Temperature> flow = {});
+
+/// Electricity of source, backup and standing by.
+[[nodiscard]] inline Energy all_electricity(const physics::Season& s) {
+    return s.source_electricity + s.backup_input + s.standby_electricity;
+}
+
 struct SeasonPlan {
     physics::Season season;
     physics::LoadLine line;
@@ -61,10 +86,7 @@ struct SeasonPlan {
     bool held_by_network = false;   ///< an emitter on a mixing set or a one-pipe loop: reckoned at the design's flow and return
     int taken_as_changed = 0;    ///< emitters too small for the design flow, reckoned at the rating that would do
     bool least_known = false;    ///< a least output is stated; else cycling is not counted
-    Band<double> performance;    ///< whole_performance; zero where the source makes no heat
-    Band<Energy> demand, electricity;
-    std::optional<Band<double>> cost, carbon;   ///< a year, in the job's currency; kg; where stated
-    int ranges = 0;              ///< lines of the register whose range moves one of the bands
+    std::optional<SeasonBands> bands;   ///< where they were asked for
     double largest_share = 0.0, smallest_share = 0.0;   ///< load over capacity, of the bins reached
     Temperature largest_outdoor, smallest_outdoor;
     std::optional<PartLoad> part_load;   ///< where it cycles
@@ -72,9 +94,9 @@ struct SeasonPlan {
     std::vector<SeasonOption> options;   ///< by `compare_flows`
 };
 
-/// The season of a job that asks for one and states what it needs: a maker's table with every capacity. `content` is the
-/// system's water, where it is known.
-[[nodiscard]] std::optional<SeasonPlan> plan_season(const job::Job& filled, const Design& design, std::optional<Volume> content = {},
-                                                    Trace* trace = nullptr);
+/// The season of a job that asks for one and states what it needs: a manufacturer's table with every capacity. `content` is
+/// the system's water, where it is known.
+[[nodiscard]] std::optional<SeasonPlan> plan_season(const job::Job& values, const Design& design, std::optional<Volume> content = {},
+                                                    std::optional<SeasonBands> bands = {}, Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

@@ -18,9 +18,10 @@ struct SoundPlan {
     double level = 0.0;                             ///< at the window
     std::optional<double> with_background;
     std::optional<Length> far_enough;               ///< distance that would keep the limit, with the background where that is stated
-    std::optional<Finding> limit;                   ///< figure: level, with the background where that is stated; dB(A)
+    FindingId limit;                   ///< figure: level, with the background where that is stated; dB(A)
 };
 
-[[nodiscard]] std::optional<SoundPlan> plan_sound(const job::Job& filled, const Design& design, Trace* trace = nullptr);
+/// Adds what it checks to `findings`.
+[[nodiscard]] std::optional<SoundPlan> plan_sound(const job::Job& values, Findings& findings, Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

@@ -23,17 +23,18 @@ struct WaterPlan {
     std::optional<Volume> next_vessel;              ///< smallest usual size that is no smaller
     std::optional<Volume> second_opinion;           ///< by BS 7074-1, at the fill and final pressures found
     std::optional<physics::VesselPressures> pressures;   ///< of the vessel there is or is chosen; else of `next_vessel`
-    std::optional<Finding> vessel_size;             ///< figure: content of the one there is, limit: the least; m3
-    std::optional<Finding> valve_margin;            ///< figure: final pressure, limit: the highest in use; Pa
+    FindingId vessel_size;             ///< figure: content of the one there is, limit: the least; m3
+    FindingId valve_margin;            ///< figure: final pressure, limit: the highest in use; Pa
     std::optional<Volume> glycol;                   ///< to put in, of the concentrate
-    std::optional<Finding> frost;                   ///< figure: freezing point, limit: that asked for; °C
+    FindingId frost;                   ///< figure: freezing point, limit: that asked for; °C
     std::optional<Volume> inhibitor;
     std::optional<Volume> open_needed;              ///< that must always be open: the most that a rule below asks for
     std::optional<Volume> for_defrost;
-    std::optional<Finding> open_volume;             ///< figure: what is always open, limit: `open_needed`; m3
+    FindingId open_volume;             ///< figure: what is always open, limit: `open_needed`; m3
 };
 
-[[nodiscard]] std::optional<WaterPlan> plan_water(const job::Job& filled, const Design& design, std::vector<Refusal>& refusals,
-                                                 Trace* trace = nullptr);
+/// Adds what it checks to `findings`.
+[[nodiscard]] std::optional<WaterPlan> plan_water(const job::Job& values, const Design& design, Findings& findings,
+                                                 std::vector<Refusal>& refusals, Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/design/subject.hpp"
+
 #include <string>
 #include <string_view>
 #include <utility>
@@ -17,9 +19,8 @@ struct Step {
     std::string source;    ///< key of a source, or empty for arithmetic
 };
 
-/// `plant`: season, system water, hot water, sound; its id says which.
-enum class Subject { room, emitter, section, circulator, plant };
-
+/// The steps that lead to the figures of one thing. Season, system water, hot water and sound have the subject `plant`: the
+/// id says which.
 struct Derivation {
     Subject subject{};
     std::string id;

@@ -76,6 +76,7 @@ void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
         r.output = r.factor * rating.output_at_50k;
     }
     r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
+    r.rating_to_buy = e.deratings.empty() ? r.needed_at_50k : r.needed_at_50k / (e.output_at_50k.value / e.rating.value);
     r.volume_flow = r.flow / d.state.density;
     // To the water a floor is as large as what goes up and down together.
     const double both = r.load > Power{} ? 1.0 + r.downward / r.load : 1.0;
@@ -83,7 +84,6 @@ void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
                                                   r.inlet, room);
     r.return_temperature = balance ? balance->return_temperature : r.inlet;
     r.lowest_flow_temperature = physics::lowest_flow_temperature(rating, r.load, r.drop, room);
-    r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), reference::limits().shortfall_noted.value);
 }
 
 /// Loss factor of emitter and valves, and what it costs at the design flow. Returns the dynamic pressure in the
@@ -176,9 +176,11 @@ void check_emitters(const job::Job& job, Design& design, Trace* trace) {
         auto& r = design.emitters[i];
         auto& room = design.rooms[static_cast<std::size_t>(r.room)];
         size_emitter(job, e, r, design);
+        const int index = static_cast<int>(i);
+        r.finding = add(design.findings, at_least({Check::emitter_output, Subject::emitter, index}, r.output, r.load,
+                                                  reference::limits().shortfall_noted.value));
         const Pressure dynamic = find_resistance(e, r, design);
         room.output += r.output;
-        const int index = static_cast<int>(i);
         if (r.excess.si() < least_usual_excess) {
             design.flags.push_back({Caveat::low_excess, Subject::emitter, index, r.excess.si()});
         }
@@ -224,11 +226,12 @@ void check_rooms(const job::Job& job, Design& design) {
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         auto& r = design.rooms[i];
         if (!job.rooms[i].heated) continue;
+        const int index = static_cast<int>(i);
         if (r.emitters == 0) {
-            r.finding = {Check::room_has_emitter, Verdict::change, 0.0, 1.0, -1.0};
+            r.finding = add(design.findings, at_least({Check::room_has_emitter, Subject::room, index}, 0, 1, 0.0));
             continue;
         }
-        r.finding = at_least(Check::emitter_output, r.output.si(), r.load.si(), tolerance);
+        r.finding = add(design.findings, at_least({Check::emitter_output, Subject::room, index}, r.output, r.load, tolerance));
         if (r.output < r.loss) r.reached = temperature_reached(job, design, i);
     }
 }

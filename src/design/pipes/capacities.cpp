@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/states/operation.hpp"
+#include "design/parts.hpp"
 
 #include "loopfolio/base/root.hpp"
 
@@ -48,7 +49,7 @@ job::Job scaled(const job::Job& job, const Design& d, double factor) {
 std::optional<LoadCapacity> by_circulator(const job::Job& job, const Design& d) {
     if (!describes_itself(job.circulator)) return {};
     const auto spare = [&](double factor) {
-        const auto result = design::design(scaled(job, d, factor));
+        const auto result = design_values(scaled(job, d, factor));
         const auto* again = std::get_if<Design>(&result);
         // Beyond the last point of the curve nothing is given.
         return again == nullptr ? -1.0 : (again->duty.available.value_or(Pressure{}) - again->duty.head).si();

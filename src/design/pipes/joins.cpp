@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/states/operation.hpp"
+#include "design/parts.hpp"
 
 #include <tuple>
 
@@ -26,7 +27,7 @@ JoinOption option_of(const job::Job& job, const Design& d, const std::string& ju
 std::optional<Design> design_joined_at(const job::Job& job, const std::string& junction) {
     job::Job moved = job;
     moved.heat_source->at = moved.heat_source->return_at = junction;
-    auto result = design::design(moved);
+    auto result = design_values(moved);
     if (auto* d = std::get_if<Design>(&result)) return std::move(*d);
     return {};
 }

@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
+#include "design/pipes/pipe_plan.hpp"
 
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/limits.hpp"
 
 #include <fmt/format.h>
 
@@ -71,13 +73,21 @@ void size_mixers(const job::Job& job, Design& d) {
     }
 }
 
-void check_mixers(const job::Job& job, Design& d, const Routes& routes, double margin) {
+void find_mixer_heads(const job::Job& job, Design& d, const Routes& routes) {
     for (std::size_t m = 0; m < d.mixers.size() && m < routes.mixer_head.size(); ++m) {
         auto& r = d.mixers[m];
         r.head = routes.mixer_head[m];
-        if (!job.mixers[m].pump) continue;
-        r.available = head_at(*job.mixers[m].pump, r.sent);
-        if (r.available) r.pump = in_hand(Check::mixer_head, r.head.si(), r.available->si(), margin);
+        if (job.mixers[m].pump) r.available = head_at(*job.mixers[m].pump, r.sent);
+    }
+}
+
+void judge_mixers(const job::Job& job, Design& d) {
+    for (std::size_t m = 0; m < d.mixers.size(); ++m) {
+        auto& r = d.mixers[m];
+        if (!describes_itself(job.mixers[m].pump)) continue;
+        // Beyond the end of its curve a pump gives nothing.
+        r.pump = add(d.findings, covered({Check::mixer_head, Subject::mixer, static_cast<int>(m)}, r.head,
+                                         r.available.value_or(Pressure{}), reference::limits().pump_margin.value));
     }
 }
 

@@ -57,7 +57,7 @@ void note(std::vector<PipeChange>& changes, PipeChange change) {
 void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed) {
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
         const auto& r = d.emitters[i];
-        if (r.finding.verdict != Verdict::change || r.needed_at_50k <= Power{}) continue;
+        if (d.at(r.finding).verdict != Verdict::change || r.needed_at_50k <= Power{}) continue;
         const double steps = std::ceil(r.needed_at_50k / rating_step);
         job.emitters[i].output_at_50k = Input<Power>::filled(steps * rating_step, "common-practice");
         job.emitters[i].existing = false;
@@ -65,7 +65,7 @@ void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed)
     }
 }
 
-bool too_weak(const Design& d) { return d.duty.circulator && d.duty.circulator->verdict == Verdict::change; }
+bool too_weak(const Design& d) { return d.duty.circulator && d.at(d.duty.circulator).verdict == Verdict::change; }
 
 }  // namespace
 
@@ -79,13 +79,13 @@ std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& d
         if (!change) return {};
         replace_pipe(job.sections[static_cast<std::size_t>(change->section)], *change->to);
         note(remedy.changes, *change);
-        auto again = design::design(job);
+        auto again = design_values(job);
         if (!std::holds_alternative<Design>(again)) return {};
         d = std::get<Design>(std::move(again));
     }
     remedy.head = d.duty.head;
     remedy.available = *d.duty.available;
-    remedy.verdict = d.duty.circulator->verdict;
+    remedy.verdict = d.at(d.duty.circulator).verdict;
     return remedy;
 }
 
@@ -121,7 +121,7 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
         changes.pipes.push_back({static_cast<int>(i), to});
     }
     enlarge_emitters(design, job, changes.emitters);
-    const auto again = design::design(job);
+    const auto again = design_values(job);
     const auto* d = std::get_if<Design>(&again);
     if (d == nullptr) return out;
     if (!too_weak(*d)) {
@@ -133,7 +133,7 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
             replace_pipe(job.sections[static_cast<std::size_t>(change.section)], *change.to);
             note(changes.pipes, change);
         }
-        const auto wider_too = design::design(job);
+        const auto wider_too = design_values(job);
         if (const auto* then = std::get_if<Design>(&wider_too)) set_down(*then, job, changes);
         return out;
     }

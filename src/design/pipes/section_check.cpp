@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
 namespace loopfolio::design {
 
@@ -147,14 +146,13 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
     }
 }
 
-void judge(const job::Job& job, SectionResult& r) {
-    const auto& c = job.conditions;
-    r.velocity = at_most(Check::section_velocity, r.hydraulic.velocity.si(), c.velocity_preferred.value.si(),
-                         c.velocity_limit.value.si());
+void judge(const job::Conditions& c, int index, SectionResult& r, Findings& findings) {
+    const auto about = [&](Check check) { return About{check, Subject::section, index}; };
+    r.velocity = add(findings, at_most(about(Check::section_velocity), r.hydraulic.velocity, c.velocity_preferred.value,
+                                       std::optional{c.velocity_limit.value}));
     // The gradient is a preference: what a steep pipe really costs is counted in the pump head.
-    r.gradient = at_most(Check::section_gradient, r.hydraulic.gradient.si(), c.gradient_preferred.value.si(),
-                         std::numeric_limits<double>::infinity());
-    r.verdict = worse(r.velocity.verdict, r.gradient.verdict);
+    r.gradient = add(findings, at_most(about(Check::section_gradient), r.hydraulic.gradient, c.gradient_preferred.value, {}));
+    r.verdict = worse(findings[findings.size() - 2].verdict, findings.back().verdict);
 }
 
 /// What would keep a pipe that does not keep every limit.
@@ -178,9 +176,9 @@ void check_sections(const job::Job& job, Design& design, Remedies remedies, Trac
         const physics::Conduit pipe{s.bore.value, s.roughness.value};
         find_pressure(s, design, pipe, r);
         find_capacity(job, design, pipe, r);
-        judge(job, r);
-        if (remedies == Remedies::sought) find_remedies(job, s, pipe, floor, design, r);
         const int index = static_cast<int>(i);
+        judge(job.conditions, index, r, design.findings);
+        if (remedies == Remedies::sought) find_remedies(job, s, pipe, floor, design, r);
         if (r.hydraulic.regime == physics::Regime::transition) {
             design.flags.push_back({Caveat::transition_flow, Subject::section, index, r.hydraulic.reynolds});
         }

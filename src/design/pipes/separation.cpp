@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
+#include "design/pipes/pipe_plan.hpp"
 
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/exchanger.hpp"
@@ -40,7 +41,7 @@ void pass_plate(const job::Job& job, const Design& d, const physics::MixedSides&
     r.lift = r.source_leaving - d.flow;
 }
 
-void judge_pump(const job::Job& job, SeparationResult& r) {
+void find_head(const job::Job& job, SeparationResult& r) {
     r.head = job.heat_source ? source_drop(*job.heat_source, r.source_flow) : Pressure{};
     const auto& s = *job.separation;
     if (s.kind == job::SeparationKind::plate && s.pressure_drop && s.pressure_drop_flow) {
@@ -49,9 +50,6 @@ void judge_pump(const job::Job& job, SeparationResult& r) {
     }
     if (!s.source_pump) return;
     r.available = head_at(*s.source_pump, r.source_flow);
-    if (r.available) {
-        r.pump = in_hand(Check::separation_head, r.head.si(), r.available->si(), reference::limits().pump_margin.value);
-    }
 }
 
 void trace_separation(Trace& trace, const Design& d, const SeparationResult& r) {
@@ -87,9 +85,17 @@ void check_separation(const job::Job& job, Design& d, Trace* trace) {
     if (job.separation->kind == job::SeparationKind::buffer_four) {
         r.if_mixed = d.flow + d.duty.load / (source * d.state.specific_heat);
     }
-    judge_pump(job, r);
+    find_head(job, r);
     d.separation = r;
     if (trace != nullptr) trace_separation(*trace, d, r);
+}
+
+void judge_separation(const job::Job& job, Design& d) {
+    if (!d.separation || !describes_itself(job.separation->source_pump)) return;
+    auto& r = *d.separation;
+    // Beyond the end of its curve a pump gives nothing.
+    r.pump = add(d.findings, covered({Check::separation_head, Subject::separation}, r.head, r.available.value_or(Pressure{}),
+                                     reference::limits().pump_margin.value));
 }
 
 }  // namespace loopfolio::design

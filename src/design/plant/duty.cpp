@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
-#include "design/plant/maker_table.hpp"
+#include "loopfolio/design/performance_table.hpp"
 #include "design/pipes/pipe_plan.hpp"
 
 #include "loopfolio/base/number_text.hpp"
@@ -98,24 +98,26 @@ void judge_plant(const job::Job& job, Design& d) {
             const double most = job.circulator->curve.back().flow.si();
             d.flags.push_back({Caveat::curve_exceeded, Subject::circulator, 0, duty.volume_flow.si() / most});
         }
-        duty.circulator = in_hand(Check::circulator_head, duty.head.si(), duty.available.value_or(Pressure{}).si(),
-                                  reference::limits().pump_margin.value);
+        duty.circulator = add(d.findings, covered({Check::circulator_head, Subject::circulator}, duty.head,
+                                                  duty.available.value_or(Pressure{}), reference::limits().pump_margin.value));
     }
     if (!job.heat_source) return;
     const auto& source = *job.heat_source;
     const VolumeFlow at_source = d.separation ? d.separation->source_flow : duty.volume_flow;
     find_source_capacity(job, d);
     if (duty.capacity) {
-        duty.source_capacity = in_hand(Check::source_capacity, duty.source_load.si(), duty.capacity->si(),
-                                       reference::limits().source_margin.value);
+        duty.source_capacity = add(d.findings, covered({Check::source_capacity, Subject::heat_source}, duty.source_load,
+                                                       *duty.capacity, reference::limits().source_margin.value));
     }
     if (source.minimum_flow) {
-        duty.source_minimum_flow = at_least(Check::source_minimum_flow, at_source.si(), source.minimum_flow->value.si(), 0.0);
+        duty.source_minimum_flow = add(d.findings, at_least({Check::source_minimum_flow, Subject::heat_source}, at_source,
+                                                            source.minimum_flow->value, 0.0));
     }
     if (source.maximum_drop && at_source > VolumeFlow{}) {
         const auto drop = duty.load / (at_source * d.state.density * d.state.specific_heat);
-        duty.source_maximum_drop = at_most(Check::source_maximum_drop, drop.si(), source.maximum_drop->value.si(),
-                                           source.maximum_drop->value.si());
+        const auto most = source.maximum_drop->value;
+        duty.source_maximum_drop = add(d.findings, at_most({Check::source_maximum_drop, Subject::heat_source}, drop, most,
+                                                           std::optional{most}));
     }
 }
 
@@ -145,14 +147,6 @@ void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
 }
 
 }  // namespace
-
-Finding in_hand(Check check, double needed, double there, double margin_kept) {
-    Finding f{check, Verdict::change, needed, there, 0.0};
-    f.margin = needed > 0.0 ? there / needed - 1.0 : there > 0.0 ? 1.0 : 0.0;
-    if (f.margin >= margin_kept) f.verdict = Verdict::keep;
-    else if (f.margin >= 0.0) f.verdict = Verdict::keep_noted;
-    return f;
-}
 
 std::optional<Pressure> head_at(const job::Circulator& pump, VolumeFlow flow) {
     if (!describes_itself(pump)) return {};
@@ -194,9 +188,11 @@ void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace
     duty.source = drop_before_emitters(job, duty.volume_flow);
     if (routes.order.empty()) take_index_circuit(design, routes);
     else find_index_circuit(design, routes, pressure_to_nodes(design, routes));
-    check_mixers(job, design, routes, reference::limits().pump_margin.value);
+    find_mixer_heads(job, design, routes);
     check_separation(job, design, trace);
     judge_plant(job, design);
+    judge_separation(job, design);
+    judge_mixers(job, design);
     find_performance(job, design);
     if (trace != nullptr) trace_duty(*trace, job, design);
 }

@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/hot_water.hpp"
 
-#include "design/plant/maker_table.hpp"
+#include "design/judge.hpp"
+#include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/base/number_text.hpp"
 
 #include <fmt/format.h>
@@ -14,6 +15,7 @@ namespace loopfolio::design {
 namespace {
 
 constexpr double days_a_year = 365.0;
+constexpr Temperature hottest_water = Temperature::from_celsius(95.0);      // in a closed system; common practice, no source
 constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
 
 void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
@@ -40,17 +42,17 @@ void find_transfer(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
     else if (h.plate) out.transfer = physics::plate_transfer(h.plate->value, side, side);
 }
 
-void find_reheat(const job::HotWater& h, HotWaterPlan& out) {
+void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) {
     if (!out.capacity || !out.transfer) return;
     out.reheat = physics::reheat({h.store.value, h.cold.value, h.stored.value, h.source_flow.value, *out.capacity, *out.transfer});
     out.unreachable = !out.reheat;
     out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
     if (!out.flow_for_capacity) return;
-    const double asked = out.flow_for_capacity->celsius(), made = h.source_flow.value.celsius();
+    const Temperature asked = *out.flow_for_capacity, made = h.source_flow.value;
     // Hotter than water in a closed system is let to get, or a night to heat it: no such coil stays. Common practice, no source.
-    const bool hopeless = out.unreachable || asked > 95.0 || out.reheat->time > unit::hour(8.0);
+    const bool hopeless = out.unreachable || asked > hottest_water || out.reheat->time > unit::hour(8.0);
     const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
-    out.coil = Finding{Check::coil_flow, verdict, asked, made, made - asked};
+    out.coil = add(findings, judged({Check::coil_flow, Subject::hot_water}, verdict, asked, made));
 }
 
 /// Hours that hot water takes, by what coil and source pass on the mean, and what that leaves for the rooms.
@@ -120,7 +122,8 @@ void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, cons
 
 }  // namespace
 
-std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& design, std::vector<Refusal>& refusals, Trace* trace) {
+std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& design, Findings& findings,
+                                            std::vector<Refusal>& refusals, Trace* trace) {
     if (!job.hot_water) return {};
     const auto& h = *job.hot_water;
     const auto drawn = physics::daily_heat({h.persons.value, h.each.value, h.cold.value, h.drawn.value});
@@ -135,11 +138,11 @@ std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& de
     out.drawn = *drawn;
     out.store_needed = *needed;
     out.heat_a_year = days_a_year * out.drawn;
-    const double share = h.store.value / *needed - 1.0;
-    out.store = Finding{Check::store_volume, share >= 0.0 ? Verdict::keep : Verdict::keep_noted, h.store.value.si(), needed->si(), share};
+    out.store = add(findings, judged({Check::store_volume, Subject::hot_water},
+                                     h.store.value >= *needed ? Verdict::keep : Verdict::keep_noted, h.store.value, *needed));
     find_capacity(job, h, out);
     find_transfer(h, design, out);
-    find_reheat(h, out);
+    find_reheat(h, out, findings);
     find_hours(h, design, out);
     out.heat_a_year += days_a_year * out.standing_loss.value_or(Energy{});
     find_hot_cycle(job, h, out);

@@ -4,41 +4,27 @@
 
 namespace loopfolio::design {
 
-std::variant<Plant, std::vector<Refusal>> plan_plant(const job::Job& filled, const Design& design, Trace* trace) {
+std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const Design& design, std::optional<SeasonBands> bands,
+                                                     Trace* trace) {
+    const auto& job = house.values;
     std::vector<Refusal> refusals;
     Plant out;
-    out.water = plan_water(filled, design, refusals, trace);
-    out.season = plan_season(filled, design, out.water ? std::optional{out.water->content} : std::nullopt, trace);
-    out.hot_water = plan_hot_water(filled, design, refusals, trace);
-    if (out.hot_water && out.season) find_hot_water_year(filled, out.season->season, *out.hot_water, trace);
-    out.sound = plan_sound(filled, design, trace);
+    out.water = plan_water(job, design, out.findings, refusals, trace);
+    out.season = plan_season(job, design, out.water ? std::optional{out.water->content} : std::nullopt, std::move(bands), trace);
+    out.hot_water = plan_hot_water(job, design, out.findings, refusals, trace);
+    if (out.hot_water && out.season) find_hot_water_year(job, out.season->season, *out.hot_water, trace);
+    out.sound = plan_sound(job, out.findings, trace);
     if (!refusals.empty()) return refusals;
     return out;
 }
 
-std::vector<Finding> findings_of(const Plant& plant) {
-    std::vector<Finding> out;
-    const auto add = [&](const std::optional<Finding>& finding) {
-        if (finding) out.push_back(*finding);
-    };
-    if (plant.water) {
-        add(plant.water->vessel_size);
-        add(plant.water->valve_margin);
-        add(plant.water->frost);
-        add(plant.water->open_volume);
-    }
-    if (plant.hot_water) {
-        add(plant.hot_water->store);
-        add(plant.hot_water->coil);
-    }
-    if (plant.sound) add(plant.sound->limit);
-    return out;
-}
-
-Verdict worst(const Design& design, const Plant& plant) {
-    Verdict out = design.verdict;
-    for (const auto& finding : findings_of(plant)) out = worse(out, finding.verdict);
-    return out;
+Findings plant_findings(const House& house, const Design& design) {
+    std::vector<Refusal> refusals;
+    Findings out;
+    (void)plan_water(house.values, design, out, refusals);
+    (void)plan_hot_water(house.values, design, out, refusals);
+    (void)plan_sound(house.values, out);
+    return refusals.empty() ? out : Findings{};
 }
 
 }  // namespace loopfolio::design

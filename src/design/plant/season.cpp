@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/season.hpp"
 
-#include "design/plant/maker_table.hpp"
+#include "loopfolio/design/performance_table.hpp"
 #include "design/parts.hpp"
 #include "design/plant/season_run.hpp"
 
@@ -95,7 +95,8 @@ bool least_known(const job::HeatSource& source) {
 
 }  // namespace
 
-std::optional<SeasonPlan> plan_season(const job::Job& job, const Design& design, std::optional<Volume> content, Trace* trace) {
+std::optional<SeasonPlan> plan_season(const job::Job& job, const Design& design, std::optional<Volume> content,
+                                      std::optional<SeasonBands> bands, Trace* trace) {
     const auto run = run_season(job, design);
     if (!run) return {};
     SeasonPlan plan;
@@ -113,7 +114,7 @@ std::optional<SeasonPlan> plan_season(const job::Job& job, const Design& design,
     find_part_load(*job.heat_source, design, *run, content, plan);
     plan.open_circuit = open_circuit(job, design);
     find_options(job, design, plan);
-    find_bands(job, plan);
+    plan.bands = std::move(bands);
     if (trace != nullptr) trace_season(*trace, job, design, *run, plan);
     return plan;
 }

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "design/plant/season_run.hpp"
 
-#include "design/plant/maker_table.hpp"
+#include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/physics/grid.hpp"
 #include "loopfolio/physics/source.hpp"
 #include "loopfolio/reference/climate.hpp"

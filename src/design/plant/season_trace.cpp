@@ -81,8 +81,10 @@ void trace_sums(Trace& trace, const SeasonPlan& plan) {
         trace.step({"seasonal performance",
                     fmt::format("heat / electricity = {} / {}", energy(s.source_heat + s.backup_heat), energy(all_electricity(s))),
                     fixed(*s.whole_performance, 2), "en-14825"});
-        trace.step({"its band", fmt::format("root of the sum of squares over {} ranges, down and up", plan.ranges),
-                    fixed(plan.performance.low, 2) + " to " + fixed(plan.performance.high, 2), ""});
+        if (plan.bands) {
+            trace.step({"its band", fmt::format("root of the sum of squares over {} ranges, down and up", plan.bands->ranges),
+                        fixed(plan.bands->performance.low, 2) + " to " + fixed(plan.bands->performance.high, 2), ""});
+        }
     }
 }
 

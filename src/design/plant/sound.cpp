@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/sound.hpp"
 
+#include "design/judge.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/sound.hpp"
 
@@ -71,7 +72,7 @@ std::optional<double> left_for_unit(const job::Sound& s) {
 
 }  // namespace
 
-std::optional<SoundPlan> plan_sound(const job::Job& job, const Design&, Trace* trace) {
+std::optional<SoundPlan> plan_sound(const job::Job& job, Findings& findings, Trace* trace) {
     if (!job.sound) return {};
     const auto& s = *job.sound;
     SoundPlan out;
@@ -87,9 +88,8 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, const Design&, Trace* t
     if (s.background) out.with_background = physics::sum_of_levels(std::array{out.level, s.background->value});
     if (s.limit) {
         const double heard = out.with_background.value_or(out.level);
-        // A level is no amount: its margin is the plain difference.
-        out.limit = Finding{Check::sound_level, heard <= s.limit->value ? Verdict::keep : Verdict::change, heard, s.limit->value,
-                            s.limit->value - heard};
+        out.limit = add(findings, judged({Check::sound_level, Subject::sound}, heard <= s.limit->value ? Verdict::keep : Verdict::change,
+                                         SoundLevel::from_decibels(heard), SoundLevel::from_decibels(s.limit->value)));
         if (const auto alone = left_for_unit(s)) out.far_enough = physics::distance_to_level(path, *alone);
     }
     if (trace != nullptr) trace_sound(*trace, s, out);

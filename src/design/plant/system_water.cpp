@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/system_water.hpp"
+#include "design/judge.hpp"
 
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/cycling.hpp"
@@ -82,15 +83,15 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
     return true;
 }
 
-void judge_vessel(const job::SystemWater& w, WaterPlan& out) {
+void judge_vessel(const job::SystemWater& w, WaterPlan& out, Findings& findings) {
     if (!w.vessel) return;
-    const double margin = w.vessel->value / out.vessel.least - 1.0;
-    out.vessel_size = Finding{Check::vessel_size, margin >= 0.0 ? Verdict::keep : Verdict::change, w.vessel->value.si(),
-                              out.vessel.least.si(), margin};
+    const bool large_enough = w.vessel->value >= out.vessel.least;
+    out.vessel_size = add(findings, judged({Check::vessel_size, Subject::system_water}, large_enough ? Verdict::keep : Verdict::change,
+                                           w.vessel->value, out.vessel.least));
     if (!out.pressures) return;
-    const double final = out.pressures->final.si(), allowed = out.pressures->allowed.si();
-    out.valve_margin = Finding{Check::vessel_pressure, final <= allowed ? Verdict::keep : Verdict::change, final, allowed,
-                               (allowed - final) / allowed};
+    const Pressure final = out.pressures->final, allowed = out.pressures->allowed;
+    out.valve_margin = add(findings, judged({Check::vessel_pressure, Subject::system_water},
+                                            final <= allowed ? Verdict::keep : Verdict::change, final, allowed));
 }
 
 /// Concentrate that makes the mixture: a share of the volume, or what the mass of glycol fills by itself at 20 °C.
@@ -107,20 +108,21 @@ std::optional<Volume> concentrate(const job::FluidChoice& f, const Design& d, Vo
     return 0.5 * (low + high) * content;
 }
 
-void judge_frost(const job::SystemWater& w, const Design& d, WaterPlan& out) {
+void judge_frost(const job::SystemWater& w, const Design& d, WaterPlan& out, Findings& findings) {
     if (!w.frost || w.antifreeze_valves) return;
-    const double freezing = d.freezing ? d.freezing->celsius() : 0.0, wanted = w.frost->value.celsius();
-    out.frost = Finding{Check::frost_protection, freezing <= wanted ? Verdict::keep : Verdict::change, freezing, wanted, wanted - freezing};
+    const Temperature freezing = d.freezing.value_or(Temperature::from_celsius(0.0)), wanted = w.frost->value;
+    out.frost = add(findings, judged({Check::frost_protection, Subject::system_water},
+                                     freezing <= wanted ? Verdict::keep : Verdict::change, freezing, wanted));
 }
 
-void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out) {
+void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out, Findings& findings) {
     if (w.defrost_heat) out.for_defrost = physics::volume_holding(w.defrost_heat->value, w.defrost_fall.value, d.state);
     if (w.least_volume) out.open_needed = w.least_volume->value;
     if (out.for_defrost) out.open_needed = std::max(out.open_needed.value_or(Volume{}), *out.for_defrost);
     if (!out.open_needed) return;
     const Volume open = w.always_open ? w.always_open->value : out.content;
-    const double margin = open / *out.open_needed - 1.0;
-    out.open_volume = Finding{Check::open_volume, margin >= 0.0 ? Verdict::keep : Verdict::change, open.si(), out.open_needed->si(), margin};
+    out.open_volume = add(findings, judged({Check::open_volume, Subject::system_water},
+                                           open >= *out.open_needed ? Verdict::keep : Verdict::change, open, *out.open_needed));
 }
 
 void trace_content(Trace& trace, const WaterPlan& p) {
@@ -165,22 +167,23 @@ void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
 
 }  // namespace
 
-std::optional<WaterPlan> plan_water(const job::Job& job, const Design& design, std::vector<Refusal>& refusals, Trace* trace) {
+std::optional<WaterPlan> plan_water(const job::Job& job, const Design& design, Findings& findings,
+                                    std::vector<Refusal>& refusals, Trace* trace) {
     if (!job.system_water) return {};
     const auto& w = *job.system_water;
     WaterPlan out;
     find_content(job, w, design, out);
     if (!find_vessel(w, design, out, refusals)) return {};
-    judge_vessel(w, out);
+    judge_vessel(w, out, findings);
     out.glycol = concentrate(job.fluid, design, out.content);
-    judge_frost(w, design, out);
+    judge_frost(w, design, out, findings);
     if (w.inhibitor_dose) out.inhibitor = w.inhibitor_dose->value * out.content;
     if (w.always_open && w.always_open->value > out.content) {
         refusals.push_back({"system_water.always_open_l", w.place, fmt::format("is more than the whole content of {}",
                             text(out.content, unit::litre, 1)), "it is the part of it that no valve shuts off"});
         return {};
     }
-    find_open_volume(w, design, out);
+    find_open_volume(w, design, out, findings);
     if (trace != nullptr) trace_water(*trace, w, out);
     return out;
 }

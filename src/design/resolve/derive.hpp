@@ -10,16 +10,12 @@
 
 #include <optional>
 
-/// What the job states in parts, turned into the one figure that the design counts with. Derived figures are worked out
-/// anew whenever an input is moved, so that the register can show what it does.
+/// What the job states in parts, turned into the one figure that the design counts with.
 namespace loopfolio::design {
 
-/// Derives what a filled job has parts for: outdoor temperature, air changes, U-values, factors, outputs. Does so again
-/// without harm. What lies outside a relation's range stays absent.
-void derive(job::Job& job);
-
-void derive_fabric(job::Job& job);
-void derive_emitters(job::Job& job);
+// What a filled job has parts for. What lies outside a relation's range stays absent.
+void derive_fabric(job::Job& job);     ///< outdoor temperature, air changes, U-values, factors
+void derive_emitters(job::Job& job);   ///< outputs, lengths of floor loops
 
 /// An element's layers by ISO 6946, in a filled job. Nothing without layers.
 [[nodiscard]] std::optional<physics::Transmittance> transmittance_of(const job::Element& element);

@@ -70,8 +70,7 @@ std::optional<Derived> rating_of(const job::Emitter& e) {
 }
 
 void derive_loop(job::Emitter& e) {
-    const bool measured = e.loop_length.given() && e.loop_length.basis != Basis::derived;
-    if (e.loop_pipe.empty() || measured) return;
+    if (e.loop_pipe.empty() || e.loop_length.given()) return;
     const auto& f = *e.floor;
     const auto length =
         physics::loop_length(f.area.value, f.pitch.value, f.leads.given() ? f.leads.value : Length{});
@@ -79,12 +78,13 @@ void derive_loop(job::Emitter& e) {
 }
 
 void derive_emitter(job::Emitter& e) {
+    if (e.floor) e.exponent = Input<double>::derived(1.0, "en-1264-2");
     if (const auto derived = rating_of(e)) {
         e.output_at_50k = {};
         if (derived->rating)
             e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
     } else if (e.rating.given()) {
-        e.output_at_50k = e.rating;   // as stated: what was taken off is put back before it is taken off again
+        e.output_at_50k = e.rating;   // the inputs keep what was stated, before deratings, here
     }
     if (e.floor) derive_loop(e);
     if (e.deratings.empty() || !e.output_at_50k.given()) return;

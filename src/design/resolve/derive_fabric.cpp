@@ -34,7 +34,7 @@ void derive_air_changes(job::Room& room) {
 void derive_infiltration(const job::Conditions& c, job::Room& room) {
     if (!room.ventilation || !c.leakage_at_50_pa.given()) return;
     auto& infiltration = room.ventilation->infiltration;
-    if (infiltration.given() && infiltration.basis != Basis::derived) return;
+    if (infiltration.given()) return;
     const auto rate = physics::leakage_by_divisor(c.leakage_at_50_pa.value, c.leakage_divisor.value);
     if (rate) infiltration = Input<AirChangeRate>::derived(*rate, c.leakage_divisor.source);
 }
@@ -133,11 +133,6 @@ void derive_fabric(job::Job& job) {
         derive_air_changes(room);
         for (auto& element : room.elements) derive_element(element);
     }
-}
-
-void derive(job::Job& job) {
-    derive_fabric(job);
-    derive_emitters(job);
 }
 
 }  // namespace loopfolio::design

@@ -1,10 +1,11 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/design.hpp"
+#include "loopfolio/design/house.hpp"
 
 #include "design/resolve/derive.hpp"
 #include "design/resolve/fill.hpp"
 #include "design/parts.hpp"
+#include "design/register/inputs.hpp"
 #include "loopfolio/reference/reference.hpp"
 
 namespace loopfolio::design {
@@ -71,9 +72,11 @@ void fill_room(job::Room& room) {
 }
 
 void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
-    const auto* kind = reference::find_emitter_kind(emitter.kind);
-    fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
-                                                    kind->exponent_source});
+    if (!emitter.floor) {   // a floor's exponent follows from its standard
+        const auto* kind = reference::find_emitter_kind(emitter.kind);
+        fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
+                                                        kind->exponent_source});
+    }
     if (emitter.return_at.empty()) emitter.return_at = emitter.at;
     if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
     if (!emitter.connection.empty()) return;
@@ -96,7 +99,7 @@ void fill_section(job::Section& section) {
     if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
 }
 
-job::Job fill_defaults(job::Job job) {
+House resolve(job::Job job) {
     fill_parts(job);
     derive_fabric(job);   // what is derived is not filled
     fill_conditions(job.conditions);
@@ -111,7 +114,18 @@ job::Job fill_defaults(job::Job job) {
     fill_hot_water(job);
     fill_system_water(job);
     fill_season(job);
-    return job;
+    House house{job, std::move(job)};
+    // What follows from other inputs is no input itself.
+    visit_inputs(house.inputs, [](const auto&, const auto&, auto& input) {
+        if (input.basis == Basis::derived) input = {};
+    });
+    return house;
+}
+
+void derive(House& house) {
+    house.values = house.inputs;
+    derive_fabric(house.values);
+    derive_emitters(house.values);
 }
 
 }  // namespace loopfolio::design

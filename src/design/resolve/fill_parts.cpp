@@ -59,9 +59,7 @@ void fill_emitter_parts(job::Emitter& e) {
         const auto* row = reference::find_derating(d.name);
         fill(d.factor, reference::Cited<double>{row->factor, row->low, row->high, row->source});
     }
-    if (!e.floor) return;
-    fill_floor(*e.floor, e.loop_pipe);
-    e.exponent = Input<double>::derived(1.0, "en-1264-2");
+    if (e.floor) fill_floor(*e.floor, e.loop_pipe);
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/states/operation.hpp"
+#include "design/parts.hpp"
 
 #include "design/pipes/network_routes.hpp"
 
@@ -56,7 +57,7 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
 
     auto [changed_job, changes] = with_changes(job, d);
     out.changes = std::move(changes);
-    auto again = design::design(changed_job);
+    auto again = design_values(changed_job);
     if (auto* refused = std::get_if<std::vector<Refusal>>(&again)) {
         refusals = std::move(*refused);
         return false;
@@ -95,7 +96,8 @@ std::optional<Balancing> balance_design(const job::Job& job, const Design& d, ne
     return out;
 }
 
-std::variant<Operation, std::vector<Refusal>> operate(const job::Job& filled, const Design& design) {
+std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design) {
+    const auto& filled = house.values;
     Operation out;
     std::vector<Refusal> refusals;
     out.pump_known = describes_itself(filled.circulator);

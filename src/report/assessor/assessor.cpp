@@ -84,10 +84,10 @@ Blocks sources(const Context& c) { return headed(c.words(sources_heading{}), {so
 Blocks making(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(made_heading{}));
-    Facts facts{{{c.words(program{}), c.making.program_version},
-                 {c.words(job_file{}), c.making.job_file},
-                 {c.words(job_digest{}), c.making.job_sha256}}};
-    for (const auto& [name, digest] : c.making.files) facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
+    Facts facts{{{c.words(program{}), made_by(c.study.origin)},
+                 {c.words(job_file{}), c.study.origin.job_file},
+                 {c.words(job_digest{}), c.study.origin.job_sha256}}};
+    for (const auto& [name, digest] : c.study.origin.files) facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
     out.push_back(std::move(facts));
     return out;
 }

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/assessor/build_ups.hpp"
 
-#include "loopfolio/physics/layers.hpp"
 #include "loopfolio/reference/materials.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/phrases.hpp"
@@ -60,15 +59,6 @@ Table whole_house(const Context& c) {
 
 namespace {
 
-reference::HeatFlow flow_of(job::ElementKind kind) {
-    switch (kind) {
-        case job::ElementKind::roof:
-        case job::ElementKind::ceiling: return reference::HeatFlow::upward;
-        case job::ElementKind::floor: return reference::HeatFlow::downward;
-        default: return reference::HeatFlow::horizontal;
-    }
-}
-
 std::string layer_name(const Context& c, const job::Layer& layer) {
     if (layer.air) return c.words(air_layer{});
     if (layer.resistance) return c.words(layer_by_resistance{});
@@ -108,37 +98,26 @@ std::string bridge_words(const Context& c, const job::Layer& layer) {
     return out;
 }
 
-ThermalResistance resistance_of(const job::Layer& layer, reference::HeatFlow flow) {
-    if (layer.resistance) return layer.resistance->value;
-    if (layer.air) {
-        const auto air = reference::air_layer(layer.thickness.value, flow);
-        return air ? air->resistance : ThermalResistance{};
-    }
-    return physics::resistance_of(layer.thickness.value, layer.conductivity.value).value_or(ThermalResistance{});
-}
-
-Row layer_row(const Context& c, const job::Layer& layer, reference::HeatFlow flow) {
+Row layer_row(const Context& c, const job::Layer& layer, ThermalResistance resistance) {
     const bool solid = !layer.air && !layer.resistance;
     return row({layer_name(c, layer), layer.resistance ? "" : figure(layer.thickness.value, unit::millimetre, 1),
                 solid ? figure(layer.conductivity.value, unit::watt_per_metre_kelvin, 3) : "",
-                figure(resistance_of(layer, flow), unit::square_metre_kelvin_per_watt, 3), bridge_words(c, layer)});
+                figure(resistance, unit::square_metre_kelvin_per_watt, 3), bridge_words(c, layer)});
 }
 
 void add_build_up(Table& table, const Context& c, const job::Element& e, const physics::Transmittance& t,
-                  std::string head) {
-    const auto flow = flow_of(e.kind);
-    const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
+                  const study::BuildUp& build_up, std::string head) {
     const auto surface = [](ThermalResistance r) { return figure(r, unit::square_metre_kelvin_per_watt, 3); };
     table.rows.push_back(group_row(std::move(head)));
-    table.rows.push_back(row({c.words(inside_surface{}), "", "", surface(surfaces.inside)}));
-    for (const auto& layer : e.layers) table.rows.push_back(layer_row(c, layer, flow));
-    table.rows.push_back(row({c.words(far_surface{}), "", "", surface(surfaces.beyond)}));
-    if (const double share = physics::correction_share(t); share > 0.0) {
+    table.rows.push_back(row({c.words(inside_surface{}), "", "", surface(build_up.inside)}));
+    for (std::size_t i = 0; i < e.layers.size(); ++i) table.rows.push_back(layer_row(c, e.layers[i], build_up.layers[i]));
+    table.rows.push_back(row({c.words(far_surface{}), "", "", surface(build_up.beyond)}));
+    if (const double share = build_up.correction_share; share > 0.0) {
         table.rows.push_back(
             row({c.words(corrections{.correction = figure(t.corrections.gaps + t.corrections.fasteners,
                                                           unit::watt_per_square_metre_kelvin, 4),
                                      .share = text(share, unit::percent, 1)}),
-                 "", "", "", share < physics::least_correction ? c.words(corrections_small{}) : std::string{}}));
+                 "", "", "", build_up.correction_counts ? std::string{} : c.words(corrections_small{})}));
     }
     std::string limits;
     if (t.error_bound > 0.0) {
@@ -177,9 +156,10 @@ Table layers_table(const Context& c) {
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t index) {
         const auto& layered = c.design.rooms[room].by_elements->layered.at(index);
         if (!layered) return;
-        corrected = corrected || physics::correction_share(*layered) > 0.0;
+        const auto& build_up = c.study.build_ups[room][index];
+        corrected = corrected || build_up.correction_share > 0.0;
         Table one;
-        add_build_up(one, c, e, *layered, {});
+        add_build_up(one, c, e, *layered, build_up, {});
         std::size_t at = 0;
         const auto same = [&](const Table& t) {
             if (t.rows.size() != one.rows.size()) return false;
@@ -214,10 +194,10 @@ Table slabs_table(const Context& c) {
                      figure_column(c.words(column_insulation{}), r_unit),
                      figure_column(c.words(column_ground{}), "W/(m·K)"), figure_column("U", "W/(m²·K)")};
     bool assumed = false;
-    each_element(c, [&](std::size_t room, const job::Element& e, std::size_t) {
+    each_element(c, [&](std::size_t room, const job::Element& e, std::size_t at) {
         if (!e.slab) return;
         assumed = assumed || e.slab->ground.kind.empty();
-        const Length characteristic = 2.0 * e.area.value / e.slab->perimeter.value;
+        const Length characteristic = *c.study.build_ups[room][at].characteristic;
         table.rows.push_back(
             row({of_room(c, room, e), figure(e.area.value, unit::square_metre, 2),
                  figure(e.slab->perimeter.value, unit::metre, 2), figure(characteristic, unit::metre, 2),
@@ -237,10 +217,9 @@ Table spaces_table(const Context& c) {
     table.columns = {words_column(c.words(column_element{})), figure_column(c.words(column_to_rooms{}), "W/K"),
                      figure_column(c.words(column_to_outside{}), "W/K"), figure_column(c.words(column_share{}), ""),
                      figure_column(c.words(column_space{}), "°C")};
-    each_element(c, [&](std::size_t room, const job::Element& e, std::size_t) {
+    each_element(c, [&](std::size_t room, const job::Element& e, std::size_t at) {
         if (!e.space) return;
-        const auto inside = c.job.rooms[room].temperature.value;
-        const auto there = inside - e.factor.value * (inside - c.job.conditions.outdoor.value);
+        const Temperature there = *c.study.build_ups[room][at].space;
         table.rows.push_back(
             row({of_room(c, room, e), figure(e.space->to_rooms.value, unit::watt_per_kelvin, 1),
                  figure(e.space->to_outside.value, unit::watt_per_kelvin, 1), fixed(e.factor.value, 2),

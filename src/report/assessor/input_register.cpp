@@ -20,12 +20,12 @@ using namespace texts::input_register;
 /// Names of subjects shown in one cell; the record lists all.
 constexpr std::size_t named_subjects = 6;
 
-std::string source_cell(const Context& c, const design::Assumption& a) {
+std::string source_cell(const Context& c, const study::Assumption& a) {
     if (a.source.empty()) return a.basis == Basis::measured ? c.words(as_surveyed{}) : c.words(source_not_stated{});
     return a.is_key ? source_reference(c, a.source) : plain(a.source);
 }
 
-std::string effect_cell(const Context& c, const std::optional<design::Effect>& effect) {
+std::string effect_cell(const Context& c, const std::optional<study::Effect>& effect) {
     if (!effect) return "\u2013";
     const bool more = effect->source_load_change.si() >= 0.5;
     const std::string change = (more ? "+" : "") + text(effect->source_load_change, unit::watt, 0);
@@ -33,7 +33,7 @@ std::string effect_cell(const Context& c, const std::optional<design::Effect>& e
     return c.words(effect_with_verdicts{.count = static_cast<std::size_t>(effect->verdicts_changed), .change = change});
 }
 
-std::string subjects_of(const Context& c, const design::Assumption& a) {
+std::string subjects_of(const Context& c, const study::Assumption& a) {
     return plain(list_of(c.words, a.subjects, named_subjects));
 }
 
@@ -46,7 +46,7 @@ std::string group_head(const Context& c, Basis basis) {
     }
 }
 
-Row care_row(const Context& c, const design::Assumption& a) {
+Row care_row(const Context& c, const study::Assumption& a) {
     return row({capital(c.named(a.what)), a.subjects.empty() ? c.words(whole_house{}) : subjects_of(c, a),
                 c.named(a.value), a.range.empty() ? c.words(range_not_stated{}) : a.range, source_cell(c, a),
                 effect_cell(c, a.at_low), effect_cell(c, a.at_high)});
@@ -65,7 +65,7 @@ Table care_table(const Context& c) {
                      words_column(c.words(column_at_high{}), 0.7)};
     for (const Basis basis : {Basis::assumed, Basis::default_value}) {
         bool headed = false;
-        for (const auto& a : c.inputs) {
+        for (const auto& a : c.study.inputs) {
             if (a.basis != basis) continue;
             if (!headed) table.rows.push_back(group_row(group_head(c, basis)));
             headed = true;
@@ -78,12 +78,12 @@ Table care_table(const Context& c) {
 
 /// Measured or documented inputs of one kind and source, as one row.
 struct Shared {
-    const design::Assumption* first;
+    const study::Assumption* first;
     std::vector<std::string> values;
 };
 
 /// `0.55 W/(m²·K): Hall, Kitchen (0.4 to 0.7)`.
-std::string value_text(const Context& c, const design::Assumption& a) {
+std::string value_text(const Context& c, const study::Assumption& a) {
     std::string out = c.named(a.value);
     if (!a.subjects.empty()) out = c.words(value_used_for{.value = out, .subjects = subjects_of(c, a)});
     return a.range.empty() ? out : c.words(value_with_range{.value = out, .range = a.range});
@@ -91,7 +91,7 @@ std::string value_text(const Context& c, const design::Assumption& a) {
 
 std::vector<Shared> shared_rows(const Context& c, Basis basis) {
     std::vector<Shared> out;
-    for (const auto& a : c.inputs) {
+    for (const auto& a : c.study.inputs) {
         if (a.basis != basis) continue;
         auto same = std::find_if(out.begin(), out.end(), [&](const Shared& s) {
             return s.first->what == a.what && s.first->source == a.source;
@@ -126,17 +126,17 @@ Table firm_table(const Context& c) {
 }
 
 /// The change in watts at one end; NaN where it is not known.
-double change_at(const std::optional<design::Effect>& effect) {
+double change_at(const std::optional<study::Effect>& effect) {
     return effect ? effect->source_load_change.si() : std::numeric_limits<double>::quiet_NaN();
 }
 
 /// The larger change of the two ends, in watts.
-double reach(const design::Assumption& a) {
+double reach(const study::Assumption& a) {
     const auto size = [](const auto& effect) { return effect ? std::abs(effect->source_load_change.si()) : 0.0; };
     return std::max(size(a.at_low), size(a.at_high));
 }
 
-RangeChart range_chart(const Context& c, const std::vector<const design::Assumption*>& inputs) {
+RangeChart range_chart(const Context& c, const std::vector<const study::Assumption*>& inputs) {
     RangeChart chart;
     chart.caption = c.words(drawn_caption{});
     chart.unit = "W";
@@ -159,8 +159,8 @@ RangeChart range_chart(const Context& c, const std::vector<const design::Assumpt
 Blocks assumptions_drawn(const Context& c) {
     constexpr double least = 1.0;        // watts: what would be drawn as no bar
     constexpr std::size_t most = 12;     // a page of them says nothing
-    std::vector<const design::Assumption*> inputs;
-    for (const auto& a : c.inputs) {
+    std::vector<const study::Assumption*> inputs;
+    for (const auto& a : c.study.inputs) {
         if (reach(a) >= least && !a.low.empty()) inputs.push_back(&a);
     }
     std::stable_sort(inputs.begin(), inputs.end(), [](const auto* a, const auto* b) { return reach(*a) > reach(*b); });
@@ -176,13 +176,13 @@ Blocks assumptions_drawn(const Context& c) {
 Blocks input_register(const Context& c) {
     Blocks out;
     const auto care =
-        static_cast<std::size_t>(std::count_if(c.inputs.begin(), c.inputs.end(), design::needs_care));
+        static_cast<std::size_t>(std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
     say(out, c.words(lead{.count = care,
-                          .lines = c.words(lines{.count = c.inputs.size()}),
+                          .lines = c.words(lines{.count = c.study.inputs.size()}),
                           .most = fixed(static_cast<double>(named_subjects), 0)}));
     if (care > 0) out.push_back(care_table(c));
     else say(out, c.words(nothing_assumed{}));
-    if (care < c.inputs.size()) out.push_back(firm_table(c));
+    if (care < c.study.inputs.size()) out.push_back(firm_table(c));
     else say(out, c.words(nothing_measured{}));
     return out;
 }

@@ -196,10 +196,10 @@ std::set<std::string> source_keys(const Context& c) {
     const auto add = [&](std::string_view key) {
         if (reference::find_source(key) != nullptr) keys.emplace(key);
     };
-    for (const auto& a : c.inputs) {
+    for (const auto& a : c.study.inputs) {
         if (a.is_key) add(a.source);
     }
-    for (const auto& derivation : c.trace.derivations()) {
+    for (const auto& derivation : c.study.trace.derivations()) {
         for (const auto& step : derivation.steps) add(step.source);
     }
     for (const auto& m : methods) {

@@ -60,9 +60,9 @@ void add_hot_water(const Context& c, Facts& facts) {
 void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
     const auto& s = plan.season;
     const auto ratio = [](double value) { return fixed(value, 2); };
-    add(facts, c.words(performance{}), s.whole_performance ? with_band(c, plan.performance, ratio) : c.words(performance_none{}));
-    add(facts, c.words(heat{}), with_band(c, plan.demand, kilowatt_hours));
-    add(facts, c.words(electricity{}), with_band(c, plan.electricity, kilowatt_hours));
+    add(facts, c.words(performance{}), s.whole_performance ? with_band(c, plan.bands->performance, ratio) : c.words(performance_none{}));
+    add(facts, c.words(heat{}), with_band(c, plan.bands->demand, kilowatt_hours));
+    add(facts, c.words(electricity{}), with_band(c, plan.bands->electricity, kilowatt_hours));
     add(facts, c.words(share_of_source{}), kilowatt_hours(s.source_heat));
     add(facts, c.words(share_of_backup{}), c.job.heat_source->backup ? kilowatt_hours(s.backup_heat) : c.words(backup_none{}));
     if (s.unmet > Energy{}) {
@@ -74,12 +74,12 @@ void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
             c.words(outside_text{.share = text(s.outside_share(), unit::percent, 1), .time = text(s.outside_time, unit::hour, 0)}));
     }
     if (s.standby_electricity > Energy{}) add(facts, c.words(standby{}), kilowatt_hours(s.standby_electricity));
-    if (plan.cost) {
+    if (plan.bands->cost) {
         const auto sum = [&](double value) { return money(c, value); };
-        add(facts, c.words(cost{}), c.words(cost_text{.cost = with_band(c, *plan.cost, sum), .price = price_text(c)}));
+        add(facts, c.words(cost{}), c.words(cost_text{.cost = with_band(c, *plan.bands->cost, sum), .price = price_text(c)}));
     }
     const auto kilograms = [](double value) { return fixed(value, 0) + "\u00a0kg"; };
-    if (plan.carbon) add(facts, c.words(carbon{}), with_band(c, *plan.carbon, kilograms));
+    if (plan.bands->carbon) add(facts, c.words(carbon{}), with_band(c, *plan.bands->carbon, kilograms));
     add_hot_water(c, facts);
 }
 
@@ -223,7 +223,7 @@ Table options_table(const Context& c, const SeasonPlan& plan) {
     table.columns = {words_column(c.words(column_flow{}), 1.6), figure_column(c.words(column_performance{}), ""),
                      figure_column(c.words(column_electricity{}), "kWh"), figure_column(c.words(column_too_small{}), "")};
     table.rows.push_back(option_row(c, c.words(option_present{.flow = text(c.design.flow, unit::celsius, 1)}), plan.season.outside_share(),
-                                    plan.season.whole_performance, plan.electricity.value, plan.taken_as_changed));
+                                    plan.season.whole_performance, plan.bands->electricity.value, plan.taken_as_changed));
     for (const auto& o : plan.options) {
         table.rows.push_back(option_row(c, text(o.flow, unit::celsius, 1), o.outside, o.performance, o.electricity, o.too_small));
     }
@@ -289,7 +289,7 @@ Blocks season_bins(const Context& c) {
     if (!c.plant.season) return {};
     Blocks out;
     out.push_back(bins_table(c, *c.plant.season));
-    say(out, c.words(bands_note{.count = static_cast<std::size_t>(c.plant.season->ranges)}));
+    say(out, c.words(bands_note{.count = static_cast<std::size_t>(c.plant.season->bands->ranges)}));
     return headed(c.words(bins_heading{}), std::move(out));
 }
 

@@ -26,13 +26,13 @@ std::optional<std::size_t> largest(const List& list, Measure measure) {
 }
 
 /// Shortest margin last, so that the section under most strain is largest.
-double strain(const design::SectionResult& s) {
-    const double margin = std::min(s.velocity.margin, s.gradient.margin);
+double strain(const design::Design& design, const design::SectionResult& s) {
+    const double margin = std::min(design.at(s.velocity).margin.value(), design.at(s.gradient).margin.value());
     return 10.0 * static_cast<double>(s.verdict) - margin;
 }
 
 void show(Blocks& out, const Context& c, design::Subject subject, const std::string& id, std::string title) {
-    const auto* found = c.trace.find(subject, id);
+    const auto* found = c.study.trace.find(subject, id);
     if (found == nullptr || found->steps.empty()) return;
     Derivation shown{std::move(title), {}};
     for (const auto& step : found->steps) {
@@ -59,11 +59,11 @@ Blocks worked_examples(const Context& c) {
              short_of ? c.words(example_emitter_short{.emitter = id})
                       : c.words(example_emitter_in_hand{.emitter = id}));
     }
-    if (const auto i = largest(d.sections, strain)) {
+    if (const auto i = largest(d.sections, [&](const auto& s) { return strain(d, s); })) {
         const std::string& id = c.job.sections[*i].id;
         show(out, c, Subject::section, id, c.words(example_section{.section = id}));
     }
-    for (const auto& derivation : c.trace.derivations()) {
+    for (const auto& derivation : c.study.trace.derivations()) {
         if (derivation.subject != Subject::circulator) continue;
         show(out, c, Subject::circulator, derivation.id,
              derivation.id == "separation" ? c.words(example_separation{}) : c.words(example_circulator{}));

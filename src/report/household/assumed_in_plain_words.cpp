@@ -123,7 +123,7 @@ struct Theme {
     int verdicts = 0;
 };
 
-void take_in(Theme& theme, const design::Assumption& a) {
+void take_in(Theme& theme, const study::Assumption& a) {
     for (const auto& subject : a.subjects) {
         std::string name = plain(subject);
         // Within a list of names a comma would part one name in two.
@@ -151,8 +151,8 @@ bool has_part(const Context& c, std::string_view name) {
 
 std::vector<Theme> themes(const Context& c) {
     std::vector<Theme> out;
-    for (const auto& a : c.inputs) {
-        if (!design::needs_care(a)) continue;
+    for (const auto& a : c.study.inputs) {
+        if (!study::needs_care(a)) continue;
         const std::string phrase = plain_input(c.words, a.what);
         if (is_a_mark(c, phrase)) continue;
         auto theme = std::find_if(out.begin(), out.end(), [&](const Theme& t) { return t.phrase == phrase; });
@@ -191,12 +191,12 @@ Blocks assumed_in_plain_words(const Context& c) {
     constexpr std::size_t told = 6;
     Blocks out;
     const auto care =
-        static_cast<std::size_t>(std::count_if(c.inputs.begin(), c.inputs.end(), design::needs_care));
+        static_cast<std::size_t>(std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
     if (care == 0) {
         say(out, c.words(nothing{}));
         return out;
     }
-    std::string said = c.words(explained{.lines = c.words(lines{.count = c.inputs.size()}),
+    std::string said = c.words(explained{.lines = c.words(lines{.count = c.study.inputs.size()}),
                                          .guesses = c.words(guesses{.count = care})});
     if (has_part(c, "assessor")) said += " " + c.words(all_named{});
     say(out, said + " " + c.words(tell_us{}));

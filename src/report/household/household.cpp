@@ -84,7 +84,7 @@ Blocks rooms_drawn(const Context& c) {
         if (!c.job.rooms[i].heated) continue;
         const double output =
             result.emitters > 0 ? result.output.si() : std::numeric_limits<double>::quiet_NaN();
-        groups.push_back({name_of(c.job.rooms[i]), {result.loss.si(), output}, result.finding.verdict});
+        groups.push_back({name_of(c.job.rooms[i]), {result.loss.si(), output}, c.design.verdict_of(result.finding)});
     }
     Blocks out;
     if (groups.empty()) return out;

@@ -41,25 +41,25 @@ std::string small_share(const Context& c, Energy part, const design::SeasonPlan&
 
 void say_energy(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto kilowatt_hours = [](Energy e) { return e.in(unit::kilowatt_hour); };
-    const auto& d = plan.demand;
-    const auto& e = plan.electricity;
+    const auto& d = plan.bands->demand;
+    const auto& e = plan.bands->electricity;
     say(out, c.words(running_heat{.demand = about(kilowatt_hours(d.value)), .band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about)}));
     if (!plan.season.whole_performance) return;
     std::string used = c.words(running_electricity{.electricity = about(kilowatt_hours(e.value)),
                                                    .band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about)});
-    used += " " + c.words(running_ratio{.performance = fixed(plan.performance.value, 1)});
+    used += " " + c.words(running_ratio{.performance = fixed(plan.bands->performance.value, 1)});
     say(out, std::move(used));
 }
 
 void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto sum = [&](double value) { return money(c, two_figures(value)); };
-    if (plan.cost) {
+    if (plan.bands->cost) {
         say(out, c.words(running_cost{.price = price_text(c),
-                                      .cost = sum(plan.cost->value),
-                                      .band = band(c, plan.cost->low, plan.cost->high, sum)}));
+                                      .cost = sum(plan.bands->cost->value),
+                                      .band = band(c, plan.bands->cost->low, plan.bands->cost->high, sum)}));
     }
-    if (plan.carbon) {
-        say(out, c.words(running_carbon{.carbon = about(plan.carbon->value), .band = band(c, plan.carbon->low, plan.carbon->high, about)}));
+    if (plan.bands->carbon) {
+        say(out, c.words(running_carbon{.carbon = about(plan.bands->carbon->value), .band = band(c, plan.bands->carbon->low, plan.bands->carbon->high, about)}));
     }
 }
 
@@ -71,7 +71,7 @@ void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out
     }
     const double units = c.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
     std::string said = c.words(running_hot_water{.electricity = about(units)});
-    if (plan.cost) said += " " + c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+    if (plan.bands->cost) said += " " + c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
     say(out, std::move(said));
 }
 
@@ -90,11 +90,11 @@ void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     if (plan.season.outside_share() > rounding) return;   // a part compares with no other
     for (auto at = plan.options.rbegin(); at != plan.options.rend(); ++at) {
         const auto& option = *at;
-        const Energy less = plan.electricity.value - option.electricity;
+        const Energy less = plan.bands->electricity.value - option.electricity;
         if (option.outside > rounding || option.flow >= c.design.flow || less < worth_saying) continue;
         const double units = less.in(unit::kilowatt_hour);
         std::string said = c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
-        if (plan.cost) said += " " + c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+        if (plan.bands->cost) said += " " + c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
         said += " " + c.words(running_lower_radiators{.count = static_cast<std::size_t>(option.too_small)});
         say(out, std::move(said));
         return;

@@ -4,7 +4,7 @@
 
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
-#include "report/household/pump_and_source_words.hpp"
+#include "report/shared/finding_words.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/changes.hpp"
 #include "texts/common.hpp"
@@ -43,7 +43,7 @@ std::string room_reached(const Context& c, std::size_t i) {
 namespace {
 
 std::string emitter_remedy(const Context& c, std::size_t i) {
-    return c.words(larger_radiator{.needed = watts(rating_to_buy(c, i))});
+    return c.words(larger_radiator{.needed = watts(c.design.emitters[i].rating_to_buy)});
 }
 
 std::string emitter_sentence(const Context& c, std::size_t i) {
@@ -91,10 +91,18 @@ void small_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
     } else {
         out.push_back(emitter_table(c, emitters));
     }
-    if (const auto flow = flow_for_all(c.design)) say(out, c.words(warmer_water{.flow = degrees(*flow)}));
+    if (const auto& flow = c.study.flow_for_all) say(out, c.words(warmer_water{.flow = degrees(*flow)}));
 }
 
-std::string speed(double metres_per_second) { return fixed(metres_per_second, 2); }
+/// Velocity in a section and the limit that it is judged by.
+struct Speeds {
+    std::string there, limit;
+};
+Speeds speeds(const Context& c, const design::SectionResult& section) {
+    const auto& finding = c.design.at(section.velocity);
+    return {figure(design::figure_as<Velocity>(finding), unit::metre_per_second, 2),
+            figure(design::limit_as<Velocity>(finding), unit::metre_per_second, 2)};
+}
 
 /// A drop far wider than the design's is no way to run a heat source, so the household does not hear of it;
 /// the installer's part still names it.
@@ -131,9 +139,10 @@ std::string section_remedy(const Context& c, const design::SectionResult& sectio
 
 std::string section_sentence(const Context& c, std::size_t i) {
     const auto& result = c.design.sections[i];
+    auto [speed, limit] = speeds(c, result);
     return c.words(small_pipe{.pipe = pipe_name(c, i),
-                              .speed = speed(result.velocity.figure),
-                              .limit = speed(result.velocity.limit),
+                              .speed = std::move(speed),
+                              .limit = std::move(limit),
                               .remedy = section_remedy(c, result)});
 }
 
@@ -146,8 +155,8 @@ Table section_table(const Context& c, const std::vector<std::size_t>& sections) 
                      words_column(c.words(pipes_remedy{}), 1.5)};
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
-        table.rows.push_back(row({pipe_name(c, i), speed(result.velocity.figure),
-                                  speed(result.velocity.limit), capital(section_remedy(c, result))}));
+        const auto [speed, limit] = speeds(c, result);
+        table.rows.push_back(row({pipe_name(c, i), speed, limit, capital(section_remedy(c, result))}));
     }
     return table;
 }
@@ -194,7 +203,11 @@ Blocks changes_in_plain_words(const Context& c, const Points& change) {
     bare_rooms(out, c, change.bare_rooms);
     small_emitters(out, c, change.emitters);
     small_pipes(out, c, change.sections);
-    append(out, plant_changes(c, change.plant));
+    for (const auto& finding : change.plant) {
+        auto words = words_of(c, finding);
+        heading(out, 2, std::move(words.head));
+        say(out, std::move(words.changes));
+    }
     return out;
 }
 

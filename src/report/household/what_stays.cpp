@@ -4,7 +4,7 @@
 
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
-#include "report/household/pump_and_source_words.hpp"
+#include "report/shared/finding_words.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/notes.hpp"
 
@@ -19,13 +19,18 @@ using namespace texts::notes;
 
 std::string section_note(const Context& c, std::size_t i) {
     const auto& result = c.design.sections[i];
-    std::string speed = fixed(result.velocity.figure, 2), speed_limit = fixed(result.velocity.limit, 2);
-    std::string pressure = fixed(result.gradient.figure, 0), pressure_limit = fixed(result.gradient.limit, 0);
-    if (result.gradient.verdict != Verdict::keep_noted) {
+    const auto &velocity = c.design.at(result.velocity), &gradient = c.design.at(result.gradient);
+    const auto metres_a_second = [](Velocity value) { return figure(value, unit::metre_per_second, 2); };
+    const auto pascals_a_metre = [](PressureGradient value) { return figure(value, unit::pascal_per_metre, 0); };
+    std::string speed = metres_a_second(design::figure_as<Velocity>(velocity));
+    std::string speed_limit = metres_a_second(design::limit_as<Velocity>(velocity));
+    std::string pressure = pascals_a_metre(design::figure_as<PressureGradient>(gradient));
+    std::string pressure_limit = pascals_a_metre(design::limit_as<PressureGradient>(gradient));
+    if (gradient.verdict != Verdict::keep_noted) {
         return c.words(noted_speed{
             .pipe = pipe_name(c, i), .speed = std::move(speed), .speed_most = std::move(speed_limit)});
     }
-    if (result.velocity.verdict != Verdict::keep_noted) {
+    if (velocity.verdict != Verdict::keep_noted) {
         return c.words(noted_pressure{.pipe = pipe_name(c, i),
                                       .pressure = std::move(pressure),
                                       .pressure_most = std::move(pressure_limit)});
@@ -47,7 +52,8 @@ Table section_notes(const Context& c, const std::vector<std::size_t>& sections) 
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
         table.rows.push_back(
-            row({pipe_name(c, i), fixed(result.velocity.figure, 2), fixed(result.gradient.figure, 0)}));
+            row({pipe_name(c, i), figure(result.hydraulic.velocity, unit::metre_per_second, 2),
+                 figure(result.hydraulic.gradient, unit::pascal_per_metre, 0)}));
     }
     table.note = c.words(
         pipes_note{.speed = figure(conditions.velocity_preferred.value, unit::metre_per_second, 2),
@@ -131,16 +137,9 @@ std::string pipes_staying(const Context& c, const Points& keep, const Points& no
         c, keep.sections.size() + noted.sections.size(), existing(c.job.sections), noted.sections.size());
 }
 
-bool of_the_source(const design::Finding& finding) {
-    switch (finding.check) {
-        case design::Check::source_capacity:
-        case design::Check::source_minimum_flow:
-        case design::Check::source_maximum_drop: return true;
-        default: return false;
-    }
-}
+bool of_the_source(const design::Finding& finding) { return finding.subject == design::Subject::heat_source; }
 
-/// What the design brings with it and is kept; what of it is not is told with the changes.
+/// What the design brings with it and is kept; what is not kept stands among the changes.
 List what_is_new(const Context& c, const Points& keep, const Points& noted) {
     List list;
     const auto kept = fresh(c.job, keep), with_note = fresh(c.job, noted);
@@ -153,7 +152,7 @@ List what_is_new(const Context& c, const Points& keep, const Points& noted) {
     const std::size_t pipes = kept.sections.size() + with_note.sections.size();
     if (pipes > 0) list.items.push_back(c.words(new_pipes{.count = pipes}));
     for (const auto& finding : keep.plant) {
-        if (of_the_source(finding)) list.items.push_back(plant_keep(c, finding));
+        if (of_the_source(finding)) list.items.push_back(words_of(c, finding).kept);
     }
     return list;
 }
@@ -170,7 +169,7 @@ Blocks notes_in_plain_words(const Context& c, const Points& noted) {
     noted_emitters(out, c, noted.emitters);
     noted_pipes(out, c, noted.sections);
     List list;
-    for (const auto& finding : noted.plant) list.items.push_back(plant_note(c, finding));
+    for (const auto& finding : noted.plant) list.items.push_back(words_of(c, finding).noted);
     if (!list.items.empty()) out.push_back(std::move(list));
     return out;
 }
@@ -181,7 +180,7 @@ Blocks keeps_in_plain_words(const Context& c, const Points& keep, const Points& 
     if (existing(c.job.emitters) > 0) list.items.push_back(radiators_staying(c, kept, with_note));
     if (existing(c.job.sections) > 0) list.items.push_back(pipes_staying(c, kept, with_note));
     for (const auto& finding : keep.plant) {
-        if (!of_the_source(finding)) list.items.push_back(plant_keep(c, finding));
+        if (!of_the_source(finding)) list.items.push_back(words_of(c, finding).kept);
     }
     Blocks out;
     if (!list.items.empty()) out.push_back(std::move(list));

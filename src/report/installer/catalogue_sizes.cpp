@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/catalogue_sizes.hpp"
 
-#include "loopfolio/design/sizes.hpp"
+#include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/reference/emitters.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
@@ -31,7 +31,7 @@ std::string place(const Context& c, const std::optional<bool>& fits) {
     return *fits ? c.words(place_fits{}) : c.words(place_larger{});
 }
 
-Row offer_row(const Context& c, const design::SizeChoice& choice, const design::SizeOffer& offer, bool first) {
+Row offer_row(const Context& c, const study::SizeChoice& choice, const study::SizeOffer& offer, bool first) {
     const auto& size = c.job.sizes[static_cast<std::size_t>(offer.size)];
     const Power load = c.design.emitters[static_cast<std::size_t>(choice.emitter)].load;
     return row({first ? c.job.emitters[static_cast<std::size_t>(choice.emitter)].id : std::string{},
@@ -43,7 +43,7 @@ Row offer_row(const Context& c, const design::SizeChoice& choice, const design::
 }   // namespace
 
 Blocks sizes_table(const Context& c) {
-    const auto choices = design::sizes_that_serve(c.job, c.design);
+    const auto& choices = c.study.sizes;
     if (choices.empty()) return {};
     Table table;
     table.caption = c.words(caption{});
@@ -60,7 +60,7 @@ Blocks sizes_table(const Context& c) {
         }
         if (choice.largest) table.rows.push_back(offer_row(c, choice, *choice.largest, true));
     }
-    table.note = c.words(note_below{.most = std::to_string(design::most_offers)});
+    table.note = c.words(note_below{.most = std::to_string(study::most_offers)});
     return {std::move(table)};
 }
 

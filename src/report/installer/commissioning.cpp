@@ -70,7 +70,7 @@ std::string circulator_setting(const Context& c) {
     const auto& balancing = changed ? c.operation.changed : c.operation.as_found;
     const Pressure head = balancing.valves.empty() ? c.design.duty.head : balancing.head;
     std::string in_kilopascals = text(head, unit::kilopascal, 1);
-    std::string column = fixed(metres_of_water(head, c.design), 2) + "\u00a0m";
+    std::string column = fixed(metres_of_water(c, head), 2) + "\u00a0m";
     if (changed && !balancing.valves.empty()) {
         return c.words(circulator_set_changed{.head = std::move(in_kilopascals), .column = std::move(column)});
     }

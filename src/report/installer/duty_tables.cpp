@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/schedules.hpp"
 
-#include "loopfolio/design/source_line.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
@@ -17,7 +16,7 @@ namespace {
 using namespace texts::duty_tables;
 
 std::string head_text(const Context& c, Pressure head) {
-    return text(head, unit::kilopascal, 2) + " (" + fixed(metres_of_water(head, c.design), 2) + "\u00a0m)";
+    return text(head, unit::kilopascal, 2) + " (" + fixed(metres_of_water(c, head), 2) + "\u00a0m)";
 }
 
 std::string margin_text(const Context& c, double margin) {
@@ -30,7 +29,7 @@ std::string finding_text(const Context& c, const design::Finding& f, const std::
     return c.words(finding{.verdict = label(c, f.verdict),
                            .needed = needed,
                            .there = there,
-                           .margin = margin_text(c, f.margin)});
+                           .margin = margin_text(c, f.margin.value_or(0.0))});
 }
 
 std::vector<Column> index_columns(const Context& c) {
@@ -74,7 +73,7 @@ void index_ends(const Context& c, Pressure so_far, std::vector<Row>& rows) {
 }
 
 std::string note_on_index(const Context& c) {
-    const std::string metres = fixed(metres_of_water(c.design.duty.head, c.design), 2);
+    const std::string metres = fixed(metres_of_water(c, c.design.duty.head), 2);
     std::string out = c.design.tree ? c.words(index_note{.metres = metres})
                                     : c.words(index_note_single_pipes{.metres = metres});
     if (!c.job.heat_source || !c.job.heat_source->pressure_drop) out += " " + c.words(index_note_no_source_drop{});
@@ -105,7 +104,7 @@ std::string circulator_text(const Context& c) {
     const auto& duty = c.design.duty;
     if (!duty.circulator) return c.words(circulator_not_stated{});
     const std::string there = duty.available ? head_text(c, *duty.available) : c.words(head_beyond_curve{});
-    const std::string found = finding_text(c, *duty.circulator, head_text(c, duty.head), there);
+    const std::string found = finding_text(c, c.design.at(duty.circulator), head_text(c, duty.head), there);
     const std::string& name = c.job.circulator->name;
     return name.empty() ? found : c.words(circulator_named{.name = name, .finding = found});
 }
@@ -113,25 +112,25 @@ std::string circulator_text(const Context& c) {
 void add_source(const Context& c, Facts& facts) {
     const auto& duty = c.design.duty;
     if (duty.source_capacity) {
-        const auto& f = *duty.source_capacity;
-        std::string found = finding_text(c, f, text(Power::from_si(f.figure), unit::kilowatt, 2), text(Power::from_si(f.limit), unit::kilowatt, 2));
+        const auto& f = c.design.at(duty.source_capacity);
+        std::string found = finding_text(c, f, text(design::figure_as<Power>(f), unit::kilowatt, 2), text(design::limit_as<Power>(f), unit::kilowatt, 2));
         add(facts, c.words(capacity{}),
             duty.capacity_by_table ? c.words(capacity_by_table{.finding = std::move(found)}) : std::move(found));
     } else {
         add(facts, c.words(capacity{}), c.words(capacity_not_stated{}));
     }
     if (duty.source_minimum_flow) {
-        const auto& f = *duty.source_minimum_flow;
+        const auto& f = c.design.at(duty.source_minimum_flow);
         add(facts, c.words(least_flow{}),
-            finding_text(c, f, text(VolumeFlow::from_si(f.limit), unit::litre_per_minute, 1),
-                         text(VolumeFlow::from_si(f.figure), unit::litre_per_minute, 1)));
+            finding_text(c, f, text(design::limit_as<VolumeFlow>(f), unit::litre_per_minute, 1),
+                         text(design::figure_as<VolumeFlow>(f), unit::litre_per_minute, 1)));
     }
     if (duty.source_maximum_drop) {
-        const auto& f = *duty.source_maximum_drop;
+        const auto& f = c.design.at(duty.source_maximum_drop);
         add(facts, c.words(largest_drop{}),
             c.words(largest_drop_text{.verdict = label(c, f.verdict),
-                                      .drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
-                                      .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}));
+                                      .drop = text(design::figure_as<TemperatureDifference>(f), unit::kelvin, 1),
+                                      .limit = text(design::limit_as<TemperatureDifference>(f), unit::kelvin, 1)}));
     }
     if (duty.performance) {
         add(facts, c.words(performance{}), c.words(performance_text{.ratio = fixed(duty.performance->at_source, 2)}));
@@ -148,7 +147,7 @@ Blocks index_circuit(const Context& c) {
 }
 
 Blocks source_chart(const Context& c) {
-    const auto line = design::source_line(c.job, c.design);
+    const auto& line = c.study.source_line;
     if (!line) return {};
     LineChart chart;
     chart.caption = c.words(chart_caption{.made = text(line->made, unit::celsius, 1)});

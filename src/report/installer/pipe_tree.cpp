@@ -78,7 +78,7 @@ void describe_emitter(const Drawn& d, std::size_t i, Node& node) {
     node.label = d.c.job.emitters[i].id + " " + name_of(room_of(d.c, result));
     node.detail =
         text(result.load, unit::watt, 0) + " · " + text(result.volume_flow, unit::litre_per_minute, 1);
-    node.emitter_verdict = result.finding.verdict;
+    node.emitter_verdict = d.design.verdict_of(result.finding);
 }
 
 Node emitter_leaf(const Drawn& d, std::size_t i, int parent) {

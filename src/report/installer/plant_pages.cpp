@@ -32,9 +32,9 @@ struct Sheet {
 std::string litres(Volume volume) { return text(volume, unit::litre, 1); }
 std::string bars(Pressure pressure) { return text(pressure, unit::bar, 2); }
 
-std::string judged(const Context& c, const std::optional<design::Finding>& finding, std::string words) {
+std::string judged(const Context& c, design::FindingId finding, std::string words) {
     if (!finding) return words;
-    return c.words(with_verdict{.figure = std::move(words), .verdict = label(c, finding->verdict)});
+    return c.words(with_verdict{.figure = std::move(words), .verdict = label(c, c.plant.at(finding).verdict)});
 }
 
 std::string contents_of(const Context& c, const design::WaterPlan& w) {
@@ -83,13 +83,14 @@ void frost_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterP
     sheet.add(glycol{}, w.glycol, unit::litre, 1);
     if (job.antifreeze_valves) sheet.add(frost{}, c.words(frost_valves{}));
     if (w.frost) {
-        sheet.add(frost{}, judged(c, w.frost, c.words(frost_text{.freezing = text(Temperature::from_celsius(w.frost->figure), unit::celsius, 1),
-                                                                 .wanted = degrees(Temperature::from_celsius(w.frost->limit))})));
+        sheet.add(frost{}, judged(c, w.frost, c.words(frost_text{.freezing = text(design::figure_as<Temperature>(c.plant.at(w.frost)), unit::celsius, 1),
+                                                                 .wanted = degrees(design::limit_as<Temperature>(c.plant.at(w.frost)))})));
     }
     sheet.add(inhibitor{}, w.inhibitor, unit::litre, 2);
     sheet.add(for_defrost{}, w.for_defrost, unit::litre, 1);
     if (w.open_volume) {
-        const Volume open = Volume::from_si(w.open_volume->figure), needed = Volume::from_si(w.open_volume->limit);
+        const auto& finding = c.plant.at(w.open_volume);
+        const Volume open = design::figure_as<Volume>(finding), needed = design::limit_as<Volume>(finding);
         sheet.add(open_volume{}, judged(c, w.open_volume, c.words(open_text{.open = litres(open), .needed = litres(needed)})));
     }
     run_facts(sheet, job, w);
@@ -199,8 +200,9 @@ Blocks sound_block(const Context& c) {
         sheet.add(with_background{}, c.words(background_text{.level = decibels(*s.with_background), .background = decibels(job.background->value)}));
     }
     if (s.limit) {
-        sheet.add(sound_limit{}, judged(c, s.limit, job.rule.empty() ? decibels(s.limit->limit)
-                                        : c.words(limit_text{.limit = decibels(s.limit->limit), .rule = plain(job.rule)})));
+        const std::string limit = decibels(design::limit_as<SoundLevel>(c.plant.at(s.limit)).decibels());
+        sheet.add(sound_limit{}, judged(c, s.limit, job.rule.empty() ? limit
+                                        : c.words(limit_text{.limit = limit, .rule = plain(job.rule)})));
     }
     sheet.add(far_enough{}, s.far_enough, unit::metre, 1);
     Blocks out{std::move(sheet.facts)};

@@ -39,7 +39,7 @@ Row room_row(const Context& c, std::size_t i) {
                 loss_of(result.by_elements), figure(result.loss, unit::watt, 0),
                 figure(result.loss / room.floor_area.value, unit::watt_per_square_metre, 0),
                 figure(result.output, unit::watt, 0), figure(result.output - result.load, unit::watt, 0)},
-               result.finding.verdict), result.heat_up);
+               c.design.verdict_of(result.finding)), result.heat_up);
 }
 
 std::vector<std::string> storeys(const job::Job& job) {
@@ -149,7 +149,7 @@ Row emitter_row(const Context& c, std::size_t i) {
                 figure(result.return_temperature, unit::celsius, 1),
                 figure(result.lowest_flow_temperature, unit::celsius, 1),
                 figure(result.needed_at_50k, unit::watt, 0)},
-               result.finding.verdict);
+               c.design.verdict_of(result.finding));
 }
 
 }   // namespace

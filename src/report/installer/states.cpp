@@ -283,7 +283,7 @@ std::size_t rooms_missed(const Context& c, const State& s) {
 std::size_t rooms_short(const Context& c) {
     std::vector<int> rooms;
     for (const auto& e : c.design.emitters) {
-        if (e.finding.verdict == Verdict::change) rooms.push_back(e.room);
+        if (c.design.verdict_of(e.finding) == Verdict::change) rooms.push_back(e.room);
     }
     std::ranges::sort(rooms);
     return static_cast<std::size_t>(std::ranges::unique(rooms).begin() - rooms.begin());

@@ -131,7 +131,7 @@ std::string source_pump(const Context& c, const design::SeparationResult& s) {
     const std::string head = text(s.head, unit::kilopascal, 1);
     if (!s.pump) return c.words(source_side_pump_text{.head = head});
     return c.words(source_side_pump_judged{.head = head,
-                                           .verdict = label(c, s.pump->verdict),
+                                           .verdict = label(c, c.design.verdict_of(s.pump)),
                                            .available = text(*s.available, unit::kilopascal, 1)});
 }
 
@@ -173,7 +173,7 @@ Table mixers_table(const Context& c) {
                          figure(r.flow, unit::celsius, 1), figure(r.return_, unit::celsius, 1),
                          figure(r.drawn, unit::litre_per_minute, 1), figure(r.sent, unit::litre_per_minute, 1),
                          figure(r.head, unit::kilopascal, 2)});
-        line.cells.push_back(r.pump ? verdict_cell(c, r.pump->verdict) : Cell{c.words(no_curve{}), {}});
+        line.cells.push_back(r.pump ? verdict_cell(c, c.design.verdict_of(r.pump)) : Cell{c.words(no_curve{}), {}});
         table.rows.push_back(std::move(line));
     }
     table.note = c.words(mixing_note{});

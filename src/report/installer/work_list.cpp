@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/schedules.hpp"
 
-#include "report/shared/plant_finding_words.hpp"
+#include "report/shared/finding_words.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/by_verdict.hpp"
@@ -81,7 +81,7 @@ std::string emitter_remedy(const Context& c, std::size_t i) {
         return c.words(rating_needed{.needed = watts(result.needed_at_50k), .now = watts(emitter.output_at_50k.value)});
     }
     if (emitter.rating.value >= result.needed_at_50k) return c.words(uncovered_does{.now = watts(emitter.rating.value)});
-    return c.words(rating_needed_lowered{.bought = watts(rating_to_buy(c, i)), .needed = watts(result.needed_at_50k),
+    return c.words(rating_needed_lowered{.bought = watts(result.rating_to_buy), .needed = watts(result.needed_at_50k),
                                          .now = watts(emitter.rating.value)});
 }
 
@@ -93,11 +93,12 @@ Row small_emitter(const Context& c, std::size_t i) {
 }
 
 Row narrow_section(const Context& c, std::size_t i) {
-    const auto& finding = c.design.sections[i].velocity;
-    const auto velocity = [](double si) { return text(Velocity::from_si(si), unit::metre_per_second, 2); };
+    const auto& finding = c.design.at(c.design.sections[i].velocity);
+    const auto velocity = [](Velocity value) { return text(value, unit::metre_per_second, 2); };
     return row({section_words(c, i),
                 new_or_not(c, c.job.sections[i].existing,
-                           c.words(velocity_and_limit{.velocity = velocity(finding.figure), .limit = velocity(finding.limit)})),
+                           c.words(velocity_and_limit{.velocity = velocity(design::figure_as<Velocity>(finding)),
+                                                      .limit = velocity(design::limit_as<Velocity>(finding))})),
                 section_remedy(c, c.design.sections[i])});
 }
 
@@ -107,64 +108,14 @@ void changes(Table& table, const Context& c, const Points& change) {
     for (const std::size_t i : change.sections) table.rows.push_back(narrow_section(c, i));
 }
 
-/// What the circulator must give; or what wider pipe would do for the one that is there.
-std::string circulator_remedy(const Context& c) {
-    const std::string head = text(c.design.duty.head, unit::kilopascal, 1);
-    const std::string at = text(c.design.duty.volume_flow, unit::litre_per_minute, 1);
-    if (!c.wider_pipes) return c.words(circulator_needed{.head = head, .at = at});
-    std::vector<std::string> pipes;
-    for (const auto& change : c.wider_pipes->changes) {
-        pipes.push_back(c.words(pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
-                                             .pipe = c.named(change.to->label)}));
-    }
-    return c.words(circulator_or_pipes{.head = head,
-                                       .at = at,
-                                       .pipes = list_of(c.words, pipes),
-                                       .brought = text(c.wider_pipes->head, unit::kilopascal, 1)});
-}
-
-Row weak_pump(const Context& c, std::string pump, const design::Finding& f) {
-    return row({std::move(pump),
-                falls_short(c, Pressure::from_si(f.limit), Pressure::from_si(f.figure), unit::kilopascal, 1),
-                c.words(stronger_pump{})});
-}
-
-Row wide_drop(const Context& c, const design::Finding& f) {
-    return row({c.words(heat_source{}),
-                c.words(drop_at_most{.drop = text(TemperatureDifference::from_si(f.figure), unit::kelvin, 1),
-                                     .limit = text(TemperatureDifference::from_si(f.limit), unit::kelvin, 1)}),
-                c.words(more_flow{})});
-}
-
 Row plant_change(const Context& c, const design::Finding& f) {
-    if (beside_heating(f.check)) {
-        auto words = beside_words(c, f);
-        return row({std::move(words.item), std::move(words.finding), std::move(words.work)});
-    }
-    const auto& duty = c.design.duty;
-    switch (f.check) {
-        case design::Check::circulator_head:
-            return row({c.words(circulator{}),
-                        falls_short(c, Pressure::from_si(f.limit), duty.head, unit::kilopascal, 1),
-                        circulator_remedy(c)});
-        case design::Check::source_capacity:
-            return row({c.words(heat_source{}),
-                        falls_short(c, Power::from_si(f.limit), duty.source_load, unit::kilowatt, 2),
-                        c.words(larger_source{})});
-        case design::Check::mixer_head: return weak_pump(c, c.words(mixing_pump{}), f);
-        case design::Check::separation_head: return weak_pump(c, c.words(source_side_pump{}), f);
-        case design::Check::source_maximum_drop: return wide_drop(c, f);
-        default:
-            return row({c.words(heat_source{}),
-                        falls_short(c, VolumeFlow::from_si(f.figure), VolumeFlow::from_si(f.limit),
-                                    unit::litre_per_minute, 1),
-                        c.words(buffer{})});
-    }
+    auto words = words_of(c, f);
+    return row({std::move(words.item), std::move(words.finding), std::move(words.work)});
 }
 
 void fresh(Table& table, const Context& c) {
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
-        if (c.job.emitters[i].existing || c.design.emitters[i].finding.verdict == Verdict::change) continue;
+        if (c.job.emitters[i].existing || c.design.at(c.design.emitters[i].finding).verdict == Verdict::change) continue;
         const std::string rating = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0);
         table.rows.push_back(
             row({emitter_words(c, i), c.words(new_in_design{}), c.words(rating_at_50k{.rating = rating})}));
@@ -208,14 +159,13 @@ Table verdict_tally(const Context& c) {
             row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
     };
     double rooms[3] = {}, emitters[3] = {}, sections[3] = {}, plant[3] = {};
-    for (const auto& r : c.design.rooms) {
-        if (r.method != design::LossMethod::none) rooms[static_cast<int>(r.finding.verdict)] += 1.0;
+    for (const auto& f : c.study.findings) {
+        const auto verdict = static_cast<int>(f.verdict);
+        if (f.subject == design::Subject::room) rooms[verdict] += 1.0;
+        else if (f.subject == design::Subject::emitter) emitters[verdict] += 1.0;
+        else if (f.subject != design::Subject::section) plant[verdict] += 1.0;
     }
-    for (const auto& e : c.design.emitters) emitters[static_cast<int>(e.finding.verdict)] += 1.0;
-    for (const auto& s : c.design.sections) sections[static_cast<int>(s.verdict)] += 1.0;
-    for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
-        plant[static_cast<int>(v)] = static_cast<double>(points_with(v, c).plant.size());
-    }
+    for (const auto& s : c.design.sections) sections[static_cast<int>(s.verdict)] += 1.0;   // one for all its checks
     add(c.words(tally_rooms{}), rooms);
     add(c.words(tally_emitters{}), emitters);
     add(c.words(tally_sections{}), sections);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/shared/by_verdict.hpp"
 
+#include "report/shared/finding_words.hpp"
+
 #include <algorithm>
 #include <iterator>
 
@@ -10,29 +12,16 @@ namespace loopfolio::report {
 Points points_with(Verdict verdict, const Context& context) {
     const auto& design = context.design;
     Points points;
-    for (std::size_t i = 0; i < design.rooms.size(); ++i) {
-        const auto& finding = design.rooms[i].finding;
-        if (design.rooms[i].method != design::LossMethod::none && finding.verdict == verdict &&
-            finding.check == design::Check::room_has_emitter) {
-            points.bare_rooms.push_back(i);
-        }
-    }
-    for (std::size_t i = 0; i < design.emitters.size(); ++i) {
-        if (design.emitters[i].finding.verdict == verdict) points.emitters.push_back(i);
-    }
     for (std::size_t i = 0; i < design.sections.size(); ++i) {
-        if (design.sections[i].verdict == verdict) points.sections.push_back(i);
+        if (design.sections[i].verdict == verdict) points.sections.push_back(i);   // one for all its checks
     }
-    const auto add = [&](const std::optional<design::Finding>& finding) {
-        if (finding && finding->verdict == verdict) points.plant.push_back(*finding);
-    };
-    add(design.duty.circulator);
-    add(design.duty.source_capacity);
-    add(design.duty.source_minimum_flow);
-    add(design.duty.source_maximum_drop);
-    if (design.separation) add(design.separation->pump);
-    for (const auto& mixer : design.mixers) add(mixer.pump);
-    for (const auto& finding : design::findings_of(context.plant)) add(finding);
+    for (const auto& finding : context.study.findings) {
+        if (finding.verdict != verdict) continue;
+        const auto index = static_cast<std::size_t>(finding.index);
+        if (finding.check == design::Check::room_has_emitter) points.bare_rooms.push_back(index);
+        else if (finding.check == design::Check::emitter_output && finding.subject == design::Subject::emitter) points.emitters.push_back(index);
+        else if (!in_lists_of_pieces(finding.check)) points.plant.push_back(finding);
+    }
     return points;
 }
 
@@ -51,16 +40,5 @@ Points pieces(const job::Job& job, const Points& points, bool existing) {
 
 Points there(const job::Job& job, const Points& points) { return pieces(job, points, true); }
 Points fresh(const job::Job& job, const Points& points) { return pieces(job, points, false); }
-
-std::optional<Temperature> flow_for_all(const design::Design& design) {
-    std::optional<Temperature> highest;
-    for (const auto& emitter : design.emitters) {
-        if (emitter.load.si() <= 0.0) continue;
-        if (!emitter.lowest_flow_temperature) return {};
-        highest =
-            std::max(highest.value_or(*emitter.lowest_flow_temperature), *emitter.lowest_flow_temperature);
-    }
-    return highest;
-}
 
 }   // namespace loopfolio::report

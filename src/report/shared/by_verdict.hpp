@@ -14,7 +14,7 @@ struct Points {
     std::vector<std::size_t> bare_rooms;   ///< heated rooms without an emitter
     std::vector<std::size_t> emitters;
     std::vector<std::size_t> sections;
-    std::vector<design::Finding> plant;   ///< circulator, heat source, system water, hot water, sound
+    std::vector<design::Finding> plant;   ///< pumps, heat source, system water, hot water, sound
 
     [[nodiscard]] std::size_t count() const {
         return bare_rooms.size() + emitters.size() + sections.size() + plant.size();
@@ -26,8 +26,5 @@ struct Points {
 /// Of those, the emitters and sections that are there already, and those that are new in the design.
 [[nodiscard]] Points there(const job::Job& job, const Points& points);
 [[nodiscard]] Points fresh(const job::Job& job, const Points& points);
-
-/// The flow temperature that would do for every emitter as it is, if there is one.
-[[nodiscard]] std::optional<Temperature> flow_for_all(const design::Design& design);
 
 }   // namespace loopfolio::report

@@ -43,7 +43,7 @@ bool lagging(const Context& c) { return c.job.old_lagging; }
 bool opens_fabric(const Context& c) {
     const auto is_new = [](const auto& item) { return !item.existing; };
     const auto changes = [](const auto& result) { return result.verdict == Verdict::change; };
-    const auto emitter_changes = [](const auto& result) { return result.finding.verdict == Verdict::change; };
+    const auto emitter_changes = [&](const auto& result) { return c.design.verdict_of(result.finding) == Verdict::change; };
     return std::any_of(c.job.sections.begin(), c.job.sections.end(), is_new) ||
            std::any_of(c.job.emitters.begin(), c.job.emitters.end(), is_new) ||
            std::any_of(c.design.sections.begin(), c.design.sections.end(), changes) ||

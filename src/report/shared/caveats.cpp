@@ -66,7 +66,13 @@ std::string flagged(const job::Job& job, const design::Flag& flag, const templat
         case design::Subject::emitter: return job.emitters.at(i).id;
         case design::Subject::section: return job.sections.at(i).id;
         case design::Subject::circulator: return words(the_circulator{});
-        case design::Subject::plant: break;
+        case design::Subject::plant:
+        case design::Subject::heat_source:
+        case design::Subject::mixer:
+        case design::Subject::separation:
+        case design::Subject::system_water:
+        case design::Subject::hot_water:
+        case design::Subject::sound: break;
     }
     return "";
 }

@@ -157,15 +157,8 @@ std::string designer_signer(const Context& c) {
     return c.job.designer.name.empty() ? c.words(designer_signs{}) : c.words(designer_named{.name = c.job.designer.name});
 }
 
-double metres_of_water(Pressure pressure, const design::Design& design) {
-    constexpr double standard_gravity = 9.80665;   // m/s2, exact by definition
-    return pressure.si() / (design.state.density.si() * standard_gravity);
-}
+std::string made_by(const study::Origin& origin) { return origin.program + " " + origin.version; }
 
-Power rating_to_buy(const Context& c, std::size_t i) {
-    const auto& emitter = c.job.emitters[i];
-    const Power needed = c.design.emitters[i].needed_at_50k;
-    return emitter.deratings.empty() ? needed : needed / (emitter.output_at_50k.value / emitter.rating.value);
-}
+double metres_of_water(const Context& c, Pressure pressure) { return pressure / c.design.metre_of_water; }
 
 }   // namespace loopfolio::report

@@ -46,10 +46,10 @@ namespace loopfolio::report {
 /// Who signs for the design.
 [[nodiscard]] std::string designer_signer(const Context& context);
 
-/// Height of a column of the system's water with this pressure, as pump makers state head, in metres.
-[[nodiscard]] double metres_of_water(Pressure pressure, const design::Design& design);
+/// `loopfolio 0.1.0`: program and version.
+[[nodiscard]] std::string made_by(const study::Origin& origin);
 
-/// Rating at 50 K that an emitter in the place of this one needs: what lowers it there would lower that one too.
-[[nodiscard]] Power rating_to_buy(const Context& context, std::size_t emitter);
+/// A pressure as pump manufacturers state head: in metres of the system's own water.
+[[nodiscard]] double metres_of_water(const Context& context, Pressure pressure);
 
 }   // namespace loopfolio::report

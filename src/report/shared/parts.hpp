@@ -15,17 +15,14 @@ namespace loopfolio::report {
 
 /// Everything that a part of the pack is written from.
 struct Context {
-    const job::Job& job;
+    const study::Study& study;
+    const job::Job& job;                 ///< the values of the study's house, with words that cannot be taken for markup
     const design::Design& design;
     const design::Operation& operation;
     const design::Plant& plant;
-    const std::vector<design::Assumption>& inputs;
-    const design::Trace& trace;
-    const Making& making;
     const templates::Template& look;     ///< the template that the pack is written by
     const templates::Texts& words;       ///< its texts: `words(texts::household::lead{...})`
-    std::set<std::string> sources;   ///< keys of the sources that the pack leans on; their order numbers them
-    std::optional<design::PumpRemedy> wider_pipes;   ///< that would let a circulator do which is too weak
+    std::set<std::string> sources = {};  ///< keys of the sources that the pack relies on; their order numbers them
 
     /// The template's word for a name of the reference tables.
     [[nodiscard]] std::string named(std::string_view name) const { return std::string{look.name_for(name)}; }

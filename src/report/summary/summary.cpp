@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/summary/summary.hpp"
 
-#include "report/shared/plant_finding_words.hpp"
+#include "report/shared/finding_words.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/household/findings_in_plain_words.hpp"
@@ -10,6 +10,8 @@
 #include "report/shared/phrases.hpp"
 #include "texts/common.hpp"
 #include "texts/summary.hpp"
+
+#include <algorithm>
 
 namespace loopfolio::report {
 
@@ -28,17 +30,10 @@ std::string changing(const Context& c, const Points& change) {
     if (!change.bare_rooms.empty()) things.push_back(c.words(bare_rooms{.count = change.bare_rooms.size()}));
     if (!change.emitters.empty()) things.push_back(c.words(texts::common::radiators{.count = change.emitters.size()}));
     if (!change.sections.empty()) things.push_back(c.words(texts::common::lengths_of_pipe{.count = change.sections.size()}));
-    bool source = false;
-    std::vector<std::string> beside;
     for (const auto& finding : change.plant) {
-        if (finding.check == design::Check::circulator_head) things.push_back(c.words(the_pump{}));
-        else if (finding.check == design::Check::mixer_head) things.push_back(c.words(the_mixing_pump{}));
-        else if (finding.check == design::Check::separation_head) things.push_back(c.words(the_source_pump{}));
-        else if (beside_heating(finding.check)) beside.push_back(beside_words(c, finding).listed);
-        else source = true;
+        std::string thing = words_of(c, finding).listed;   // the heat source may have several findings
+        if (std::ranges::find(things, thing) == things.end()) things.push_back(std::move(thing));
     }
-    if (source) things.push_back(c.words(the_heat_source{}));
-    things.insert(things.end(), beside.begin(), beside.end());
     return list_of(c.words, things);
 }
 
@@ -61,27 +56,6 @@ std::string pipe_line(const Context& c, std::size_t i) {
         .mark = section.id, .length = std::move(length), .kind = std::move(kind), .wider = c.named(wider->label)});
 }
 
-std::string pump_line(const Context& c) {
-    if (!c.wider_pipes) return c.words(pump{});
-    std::vector<std::string> pipes;
-    for (const auto& change : c.wider_pipes->changes) {
-        pipes.push_back(c.words(pump_pipe{.mark = c.job.sections[static_cast<std::size_t>(change.section)].id,
-                                          .wider = c.named(change.to->label)}));
-    }
-    return c.words(pump_or_pipes{.pipes = list_of(c.words, pipes)});
-}
-
-std::string plant_line(const Context& c, design::Check check) {
-    switch (check) {
-        case design::Check::circulator_head: return pump_line(c);
-        case design::Check::mixer_head: return c.words(mixing_pump{});
-        case design::Check::separation_head: return c.words(source_pump{});
-        case design::Check::source_capacity: return c.words(source_small{});
-        case design::Check::source_maximum_drop: return c.words(source_drop{});
-        default: return c.words(source_flow{});
-    }
-}
-
 /// One line for each thing that changes.
 std::vector<std::string> change_lines(const Context& c, const Points& change) {
     std::vector<std::string> out;
@@ -89,11 +63,11 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
         out.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss)}));
     }
     for (const std::size_t i : change.emitters) {
-        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(rating_to_buy(c, i))}));
+        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].rating_to_buy)}));
     }
     for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
     for (const auto& finding : change.plant) {
-        out.push_back(beside_heating(finding.check) ? beside_words(c, finding).line : plant_line(c, finding.check));
+        out.push_back(words_of(c, finding).line);
     }
     return out;
 }

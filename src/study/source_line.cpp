@@ -1,18 +1,18 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/source_line.hpp"
+#include "loopfolio/study/source_line.hpp"
 
-#include "design/plant/maker_table.hpp"
+#include "loopfolio/design/performance_table.hpp"
 
 #include <algorithm>
 #include <set>
 
-namespace loopfolio::design {
+namespace loopfolio::study {
 
 namespace {
 
 /// Where the load is none: the mean of the rooms' temperatures, weighed by what they lose per kelvin.
-double balance_with_outside(const job::Job& job, const Design& design) {
+double balance_with_outside(const job::Job& job, const design::Design& design) {
     const double outdoor = job.conditions.outdoor.value.celsius();
     double lost = 0.0, per_kelvin = 0.0;
     for (std::size_t i = 0; i < design.rooms.size(); ++i) {
@@ -27,7 +27,7 @@ double balance_with_outside(const job::Job& job, const Design& design) {
 /// The table's outdoor temperatures, and where the load's line has its known points inside them.
 std::set<double> outdoors(const job::Job& job, double design_day, double none) {
     std::set<double> out;
-    for (const auto& units : kinds_of(*job.heat_source)) {
+    for (const auto& units : design::kinds_of(*job.heat_source)) {
         for (const auto& p : units.points) out.insert(p.outdoor.celsius());
     }
     const double coldest = *out.begin(), warmest = *out.rbegin();
@@ -52,14 +52,14 @@ std::optional<SourceLine::Point> crossing(const std::vector<SourceLine::Point>& 
 
 }  // namespace
 
-std::optional<SourceLine> source_line(const job::Job& job, const Design& design) {
+std::optional<SourceLine> source_line(const job::Job& job, const design::Design& design) {
     if (!job.heat_source) return std::nullopt;
     const double design_day = job.conditions.outdoor.value.celsius(), none = balance_with_outside(job, design);
     if (job.heat_source->performance.empty() || none <= design_day) return std::nullopt;
     SourceLine line;
     line.made = design.separation ? design.separation->source_leaving : design.flow;
     for (const double outdoor : outdoors(job, design_day, none)) {
-        const auto capacity = capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor), line.made);
+        const auto capacity = design::capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor), line.made);
         if (!capacity) continue;   // outside the table of another kind of unit
         const double share = std::max(0.0, (none - outdoor) / (none - design_day));
         line.points.push_back({Temperature::from_celsius(outdoor), *capacity, share * (design.duty.source_load - design.duty.heat_up)});
@@ -69,4 +69,4 @@ std::optional<SourceLine> source_line(const job::Job& job, const Design& design)
     return line;
 }
 
-}  // namespace loopfolio::design
+}  // namespace loopfolio::study

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/sizes.hpp"
+#include "loopfolio/study/catalogue_sizes.hpp"
 
 #include "loopfolio/physics/emitter.hpp"
 #include "loopfolio/reference/emitters.hpp"
@@ -10,7 +10,7 @@
 #include <string_view>
 #include <tuple>
 
-namespace loopfolio::design {
+namespace loopfolio::study {
 
 namespace {
 
@@ -20,7 +20,7 @@ double exponent_of(const job::EmitterSize& size) {
 }
 
 /// What it would give with the water that the emitter has.
-Power output_of(const job::EmitterSize& size, const job::Emitter& e, const EmitterResult& r, Temperature room, const Design& d) {
+Power output_of(const job::EmitterSize& size, const job::Emitter& e, const design::EmitterResult& r, Temperature room, const design::Design& d) {
     const double left = e.deratings.empty() ? 1.0 : e.output_at_50k.value / e.rating.value;
     const physics::EmitterRating rating{left * size.output_at_50k, exponent_of(size)};
     if (r.on_loop) {
@@ -41,7 +41,7 @@ bool keeps_its_kind(std::string_view kind) {
     return std::ranges::find(kinds, kind) != kinds.end();
 }
 
-SizeChoice choose(const job::Job& job, const Design& d, int index) {
+SizeChoice choose(const job::Job& job, const design::Design& d, int index) {
     const auto& e = job.emitters[static_cast<std::size_t>(index)];
     const auto& r = d.emitters[static_cast<std::size_t>(index)];
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
@@ -63,14 +63,14 @@ SizeChoice choose(const job::Job& job, const Design& d, int index) {
 
 }  // namespace
 
-std::vector<SizeChoice> sizes_that_serve(const job::Job& job, const Design& design) {
+std::vector<SizeChoice> sizes_that_serve(const job::Job& job, const design::Design& design) {
     std::vector<SizeChoice> out;
     if (job.sizes.empty()) return out;
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
-        if (job.emitters[i].floor || design.emitters[i].finding.verdict != Verdict::change) continue;
+        if (job.emitters[i].floor || design.at(design.emitters[i].finding).verdict != Verdict::change) continue;
         out.push_back(choose(job, design, static_cast<int>(i)));
     }
     return out;
 }
 
-}  // namespace loopfolio::design
+}  // namespace loopfolio::study

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace loopfolio::design {
+namespace loopfolio::study {
 
 /// A size of the firm's catalogue in the place of an emitter.
 struct SizeOffer {
@@ -28,6 +28,6 @@ inline constexpr std::size_t most_offers = 4;
 
 /// One for each emitter whose verdict is change, heated floors apart; none without a catalogue. A towel rail, skirting, column
 /// or fan unit is offered sizes of its own kind alone, where the catalogue has that kind.
-[[nodiscard]] std::vector<SizeChoice> sizes_that_serve(const job::Job& filled, const Design& design);
+[[nodiscard]] std::vector<SizeChoice> sizes_that_serve(const job::Job& filled, const design::Design& design);
 
-}  // namespace loopfolio::design
+}  // namespace loopfolio::study

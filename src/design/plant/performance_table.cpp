@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "design/plant/maker_table.hpp"
+#include "loopfolio/design/performance_table.hpp"
 
 #include "loopfolio/physics/grid.hpp"
 

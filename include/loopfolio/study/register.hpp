@@ -3,14 +3,14 @@
 #pragma once
 
 #include "loopfolio/base/input.hpp"
-#include "loopfolio/design/design.hpp"
-#include "loopfolio/job/job.hpp"
+#include "loopfolio/base/quantity.hpp"
+#include "loopfolio/design/house.hpp"
 
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace loopfolio::design {
+namespace loopfolio::study {
 
 /// What the house would look like if one assumption were at the end of its range.
 struct Effect {
@@ -31,16 +31,12 @@ struct Assumption {
     std::optional<Effect> at_low, at_high;
 };
 
-/// Every input of a filled job, in the order of the job, grouped. `measured` and `document` values come too, so that the register
-/// is whole; `needs_care` tells the others apart.
-[[nodiscard]] std::vector<Assumption> inputs_register(const job::Job& filled);
-
-/// The same with the effect of each range on the design: two designs for each line that has a range and is
-/// neither measured nor documented.
-[[nodiscard]] std::vector<Assumption> inputs_register_with_effects(const job::Job& filled, const Design& as_designed);
+/// Every input of a house, in the order of the job, grouped, without effects. `measured` and `document` values come too, so
+/// that the register is whole; `needs_care` tells the others apart.
+[[nodiscard]] std::vector<Assumption> inputs_register(const design::House& house);
 
 [[nodiscard]] inline bool needs_care(const Assumption& a) {
     return a.basis == Basis::assumed || a.basis == Basis::default_value;
 }
 
-}  // namespace loopfolio::design
+}  // namespace loopfolio::study

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace loopfolio::design {
+namespace loopfolio::study {
 
 /// What the heat source can make at the temperature that it must make, and what the house needs, against the weather.
 struct SourceLine {
@@ -24,6 +24,6 @@ struct SourceLine {
 };
 
 /// Nothing where the maker's table states no capacity, or the temperature lies outside it.
-[[nodiscard]] std::optional<SourceLine> source_line(const job::Job& job, const Design& design);
+[[nodiscard]] std::optional<SourceLine> source_line(const job::Job& job, const design::Design& design);
 
-}  // namespace loopfolio::design
+}  // namespace loopfolio::study

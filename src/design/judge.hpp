@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/design/finding.hpp"
+
+#include <optional>
+#include <type_traits>
+
+/// Verdicts on figures against limits.
+namespace loopfolio::design {
+
+/// What a finding is about, and under which check.
+struct About {
+    Check check{};
+    Subject subject{};
+    int index = 0;
+};
+
+/// A limit is met where a figure reaches it to rounding: 5 kW needed of 5 kW is not a shortfall of 1e-13 W.
+inline constexpr double rounding = 1e-9;
+
+/// Share of what is needed or allowed that is left; nothing for points on a scale.
+template <class Q>
+[[nodiscard]] std::optional<double> share_left(Sense sense, Q figure, Q limit) {
+    if constexpr (std::is_same_v<Q, Temperature> || std::is_same_v<Q, SoundLevel>) {
+        return {};
+    } else {
+        const auto share = [](Q there, Q needed) {
+            if (needed <= Q{}) return there > Q{} ? 1.0 : 0.0;
+            return static_cast<double>((there - needed) / needed);
+        };
+        switch (sense) {
+            case Sense::at_least: return limit <= Q{} ? 0.0 : share(figure, limit);
+            case Sense::at_most: return -share(figure, limit);
+            case Sense::covered_by: return share(limit, figure);
+        }
+        return {};
+    }
+}
+
+/// A finding whose verdict is known.
+template <class Q>
+[[nodiscard]] Finding judged(About about, Verdict verdict, Q figure, Q limit) {
+    return {about.check, about.subject, about.index, verdict, figure, limit, share_left(row_of(about.check).sense, figure, limit)};
+}
+
+/// Something that must be at least `needed`: keep from `needed` on, noted down to `needed (1 - tolerance)`.
+template <class Q>
+[[nodiscard]] Finding at_least(About about, Q figure, Q needed, double tolerance) {
+    Finding out = judged(about, Verdict::change, figure, needed);
+    if (needed <= Q{} || *out.margin >= -rounding) out.verdict = Verdict::keep;
+    else if (*out.margin >= -tolerance - rounding) out.verdict = Verdict::keep_noted;
+    return out;
+}
+
+/// Something that must be at most `limit`, where there is one: noted above `preferred`. The finding names the limit that it
+/// is judged by.
+template <class Q>
+[[nodiscard]] Finding at_most(About about, Q figure, Q preferred, std::optional<Q> limit) {
+    if (limit && figure > (1.0 + rounding) * *limit) return judged(about, Verdict::change, figure, *limit);
+    return judged(about, figure > (1.0 + rounding) * preferred ? Verdict::keep_noted : Verdict::keep, figure, preferred);
+}
+
+/// Something that must cover what is needed: keep with `margin_kept` to spare, noted with less.
+template <class Q>
+[[nodiscard]] Finding covered(About about, Q needed, Q there, double margin_kept) {
+    Finding out = judged(about, Verdict::change, needed, there);
+    if (*out.margin >= margin_kept) out.verdict = Verdict::keep;
+    else if (*out.margin >= 0.0) out.verdict = Verdict::keep_noted;
+    return out;
+}
+
+}  // namespace loopfolio::design

@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#include "loopfolio/study/study.hpp"
+
+#include "study/ranges.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace loopfolio::study {
+
+namespace {
+
+using Refusals = std::vector<design::Refusal>;
+
+/// Takes what a step gives, or its refusals.
+template <class T>
+bool take(std::variant<T, Refusals> result, T& out, Refusals& refusals) {
+    if (auto* refused = std::get_if<Refusals>(&result)) {
+        refusals = std::move(*refused);
+        return false;
+    }
+    out = std::get<T>(std::move(result));
+    return true;
+}
+
+std::optional<Temperature> flow_for_all(const design::Design& design) {
+    std::optional<Temperature> highest;
+    for (const auto& emitter : design.emitters) {
+        if (emitter.load <= Power{}) continue;
+        if (!emitter.lowest_flow_temperature) return {};
+        highest = std::max(highest.value_or(*emitter.lowest_flow_temperature), *emitter.lowest_flow_temperature);
+    }
+    return highest;
+}
+
+}  // namespace
+
+std::variant<Study, Refusals> study(design::House house, Scope scope) {
+    Study out;
+    Refusals refusals;
+    out.scope = scope;
+    out.house = std::move(house);
+    const bool whole = scope == Scope::pack;
+    auto* trace = whole ? &out.trace : nullptr;
+    if (!take(design::design(out.house, trace), out.design, refusals)) return refusals;
+    if (!take(design::operate(out.house, out.design), out.operation, refusals)) return refusals;
+    std::optional<design::SeasonBands> bands;
+    if (whole) {
+        Register reg = register_of(out.house);
+        bands = explore_ranges(out.house, out.design, reg);
+        out.inputs = std::move(reg.lines);
+    }
+    if (!take(design::plan_plant(out.house, out.design, std::move(bands), trace), out.plant, refusals)) return refusals;
+    out.findings = out.design.findings;
+    out.findings.insert(out.findings.end(), out.plant.findings.begin(), out.plant.findings.end());
+    out.verdict = design::worst_of(out.findings);
+    if (!whole) return out;
+    out.wider_pipes = design::widen_for_pump(out.house.values, out.design);
+    out.sizes = sizes_that_serve(out.house.values, out.design);
+    out.source_line = source_line(out.house.values, out.design);
+    out.flow_for_all = flow_for_all(out.design);
+    out.build_ups = build_ups_of(out.house, out.design);
+    return out;
+}
+
+}  // namespace loopfolio::study
