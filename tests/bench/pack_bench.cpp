@@ -6,7 +6,7 @@
 #include "bench/plain_haru.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/pipeline.hpp"
-#include "loopfolio/design/assumptions.hpp"
+#include "loopfolio/study/register.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
@@ -95,32 +95,36 @@ int main(int argc, char** argv) {
     const std::string text = app::read_file(file, job::largest_job_bytes);
     const auto style = std::get<std::unique_ptr<app::PackStyle>>(app::load_style(""));
     const auto& fonts = style->fonts;
-    auto result = app::design_job(text, file, fonts);
-    if (!std::holds_alternative<app::Designed>(result)) {
+    auto result = app::calculate(text, file, fonts, study::Scope::pack);
+    if (!std::holds_alternative<app::Calculated>(result)) {
         fmt::print(stderr, "{} cannot be designed\n", file);
         return 1;
     }
-    const auto& d = std::get<app::Designed>(result);
-    const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    const auto report = report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, {"loopfolio", file, ""}, style->look);
+    const auto& calculated = std::get<app::Calculated>(result);
+    const auto& s = calculated.study;
+    const auto& values = s.house.values;
+    const auto report = report::compose(s, style->look);
     const auto pages = layout::lay_out(report, fonts);
     const auto folder = std::filesystem::temp_directory_path() / fmt::format("loopfolio-bench-{}", ::getpid());
 
-    fmt::print("{}: {} rooms, {} emitters, {} sections, {} pages\n", file, d.job.rooms.size(), d.job.emitters.size(),
-               d.job.sections.size(), pages.pages.size());
+    fmt::print("{}: {} rooms, {} emitters, {} sections, {} pages\n", file, values.rooms.size(), values.emitters.size(),
+               values.sections.size(), pages.pages.size());
     fmt::print("{:<34} {:>10} {:>10} {:>10}\n", "", "minimum", "median", "maximum");
     time_it("read", [&] { (void)job::read_job(text, file, nullptr, app::reader_beside(file)); });
-    time_it("design", [&] { (void)design::design(d.job); });
-    time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(d.job, &trace); });
-    time_it("operate", [&] { (void)design::operate(d.job, d.design); });
-    time_it("plant, with the season's bands", [&] { (void)design::plan_plant(d.job, d.design); });
-    time_it("register with effects", [&] { (void)design::inputs_register_with_effects(d.job, d.design); });
+    time_it("resolve", [&] { (void)design::resolve(s.house.inputs); });
+    time_it("design", [&] { (void)design::design(s.house); });
+    time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(s.house, &trace); });
+    time_it("design, without remedies", [&] { (void)design::design(s.house, nullptr, design::Remedies::left_out); });
+    time_it("operate", [&] { (void)design::operate(s.house, s.design); });
+    time_it("plant", [&] { (void)design::plan_plant(s.house, s.design); });
+    time_it("study for check", [&] { (void)study::study(s.house, study::Scope::check); });
+    time_it("study for a pack", [&] { (void)study::study(s.house, study::Scope::pack); });
     time_it("default template", [&] { (void)templates::default_template(report::vocabulary()); });
-    time_it("compose", [&] { (void)report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, {"loopfolio", file, ""}, style->look); });
+    time_it("compose", [&] { (void)report::compose(s, style->look); });
     time_it("lay out", [&] { (void)layout::lay_out(report, fonts); });
     time_it("write pdf", [&] { (void)pdf::write_pdf(pages, fonts); });
-    time_it("record", [&] { (void)record::to_json({}, d.job, d.design, d.operation, d.plant, inputs, d.trace); });
-    time_it("pack, fonts at hand", [&] { (void)app::make_pack(d, text, file, *style); });
+    time_it("record", [&] { (void)record::to_json(s); });
+    time_it("pack, fonts at hand", [&] { (void)app::make_pack(calculated, text, *style); });
     compare_writers(pages, fonts);
     long peak = 0;
     time_it("whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);

@@ -48,8 +48,8 @@ TEST_CASE("a room's loss is shared by rating, and verdicts follow the share that
         const auto d = designed(room_with(row.loss, {750.0, 250.0}));
         CHECK(d.emitters[0].load.si() == Approx(0.75 * row.loss));
         CHECK(d.emitters[1].load.si() == Approx(0.25 * row.loss));
-        CHECK(d.rooms[0].finding.verdict == row.verdict);
-        CHECK(d.emitters[0].finding.verdict == row.verdict);
+        CHECK(d.verdict_of(d.rooms[0].finding) == row.verdict);
+        CHECK(d.verdict_of(d.emitters[0].finding) == row.verdict);
         CHECK(d.rooms[0].reached.has_value() == (row.verdict != Verdict::keep));
     }
 }
@@ -75,8 +75,8 @@ TEST_CASE("at its lowest flow temperature an emitter gives just its load") {
 TEST_CASE("the rating that would just do, just does") {
     const auto d = designed(room_with(900.0, {1000.0}));
     const auto again = designed(room_with(900.0, {d.emitters[0].needed_at_50k.si()}));
-    CHECK(again.rooms[0].finding.verdict == Verdict::keep);
-    CHECK(again.rooms[0].finding.margin == Approx(0.0).margin(1e-9));
+    CHECK(again.verdict_of(again.rooms[0].finding) == Verdict::keep);
+    CHECK(*again.at(again.rooms[0].finding).margin == Approx(0.0).margin(1e-9));
 }
 
 TEST_CASE("a heated room without an emitter is a change, an unheated one is nothing") {
@@ -85,15 +85,15 @@ TEST_CASE("a heated room without an emitter is a change, an unheated one is noth
     job.rooms.push_back(stated_room("larder", 300.0));
     job.rooms.back().heated = false;
     const auto d = designed(job);
-    CHECK(d.rooms[1].finding.verdict == Verdict::change);
-    CHECK(d.rooms[1].finding.check == design::Check::room_has_emitter);
-    CHECK(d.rooms[2].finding.verdict == Verdict::keep);
+    CHECK(d.verdict_of(d.rooms[1].finding) == Verdict::change);
+    CHECK(d.at(d.rooms[1].finding).check == design::Check::room_has_emitter);
+    CHECK_FALSE(d.rooms[2].finding);
     CHECK(d.duty.source_load.si() == Approx(800.0));   // the bare room still loses heat; the larder is not counted
     CHECK(d.duty.load.si() == Approx(500.0));
 }
 
 TEST_CASE("water no warmer than a room is refused, not extrapolated") {
-    const auto result = design::design(design::fill_defaults(room_with(500.0, {1500.0}, 24.0, 5.0)));
+    const auto result = design::design(design::resolve(room_with(500.0, {1500.0}, 24.0, 5.0)));
     const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result);
     REQUIRE(refusals);
     CHECK(refusals->front().field == "rooms[0].temperature_c");

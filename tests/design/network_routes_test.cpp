@@ -25,8 +25,8 @@ job::Job house_of_three() {
     return job;
 }
 
-design::Operation operated(const job::Job& filled, const design::Design& d) {
-    auto result = design::operate(filled, d);
+design::Operation operated(const design::House& house, const design::Design& d) {
+    auto result = design::operate(house, d);
     if (auto* o = std::get_if<design::Operation>(&result)) return std::move(*o);
     throw std::runtime_error{"refused: " + std::get<1>(result).front().rule};
 }
@@ -126,7 +126,7 @@ TEST_CASE("along a one-pipe loop the water cools by what each emitter takes") {
         CHECK(d.emitters[i].drop.si() == Approx(1000.0 / (d.emitters[i].flow.si() * cp)).epsilon(1e-9));
     }
     for (const auto& s : d.sections) CHECK(s.pipes == 1);
-    const auto o = operated(design::fill_defaults(job), d);
+    const auto o = operated(design::resolve(job), d);
     for (const auto& s : o.states) CHECK(std::abs(s.energy_error) < 1e-6);
     CHECK(o.as_found.valves.empty());   // nothing to balance on a loop
 }
@@ -154,7 +154,7 @@ TEST_CASE("with the changes made, a mixing set's pump is set down to what its em
     job::Circulator pump;
     pump.curve = {{0.0 * unit::litre_per_minute, 60.0 * unit::kilopascal}, {30.0 * unit::litre_per_minute, 10.0 * unit::kilopascal}};
     job.mixers[0].pump = pump;
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto d = designed(job);
     const auto o = operated(filled, d);
     REQUIRE(o.changes.mixer_heads.size() == 1);
@@ -181,7 +181,7 @@ TEST_CASE("what comes back of radiators and a mixing set together") {
 
 TEST_CASE("a mixing set draws what conservation says, and holds its temperature in every state") {
     const auto job = house_with_floor();
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto d = designed(job);
     REQUIRE(d.mixers.size() == 1);
     const auto& m = d.mixers.front();
@@ -203,7 +203,7 @@ TEST_CASE("a mixing set draws what conservation says, and holds its temperature 
 TEST_CASE("what lies beyond a mixing set may not meet the rest") {
     auto job = house_of_three();
     job.mixers.push_back({"MX", "J1", "J3", measured(unit::celsius(38.0)), measured(unit::kelvin(5.0)), {}, {}});
-    const auto result = design::design(design::fill_defaults(job));
+    const auto result = design::design(design::resolve(job));
     REQUIRE(std::holds_alternative<std::vector<design::Refusal>>(result));
     CHECK(std::get<1>(result).front().field == "mixers[0].to");
 }
@@ -211,7 +211,7 @@ TEST_CASE("what lies beyond a mixing set may not meet the rest") {
 TEST_CASE("balanced emitters get their design flow from a pump that gives the design head") {
     const auto job = house_of_three();   // no circulator: it is taken to give just that head
     const auto d = designed(job);
-    const auto o = operated(design::fill_defaults(job), d);
+    const auto o = operated(design::resolve(job), d);
     REQUIRE(o.states.size() == 4);
     const auto& balanced = o.states[1];
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
@@ -236,7 +236,7 @@ TEST_CASE("balanced emitters get their design flow from a pump that gives the de
 TEST_CASE("duty points lie on the pipework's own curve and on the pump's") {
     auto job = house_of_three();
     job.circulator = curve({{0.0, 60.0}, {10.0, 52.0}, {20.0, 35.0}, {30.0, 8.0}});
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto o = operated(filled, designed(job));
     const auto& s = o.states.front();
     // Linear between the curve's points: close, not exact.
@@ -264,7 +264,7 @@ TEST_CASE("a header makes the source work hotter by what conservation says") {
     verify({"flow temperature of a source at a header", "heat balance, by hand", Certainty::computed, "°C"},
            45.0 + 5.0 * ratio, d.separation->source_leaving.celsius(), 1e-9 * (45.0 + 5.0 * ratio));
     CHECK(d.separation->source_entering.celsius() == Approx(45.0));
-    const auto o = operated(design::fill_defaults(job), d);
+    const auto o = operated(design::resolve(job), d);
     const auto& s = o.states[1];
     CHECK(s.source_flow.celsius() == Approx(d.separation->source_leaving.celsius()).margin(1e-6));
     for (const auto& state : o.states) CHECK(std::abs(state.energy_error) < 1e-6);
@@ -276,7 +276,7 @@ TEST_CASE("behind a plate the source makes what effectiveness asks, and the stat
     job.separation->kind = job::SeparationKind::plate;
     job.separation->plate_ua = measured(unit::watt_per_kelvin(1500.0));
     job.separation->source_flow = measured(unit::litre_per_minute(12.0));
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto d = designed(job);
     REQUIRE(d.separation);
     CHECK(d.separation->source_leaving > d.flow);
@@ -290,7 +290,7 @@ TEST_CASE("capacities scale with the load, and joining where the load is asks fo
     auto job = house_of_three();
     job.heat_source->could_join_at = {"J3"};
     job.heat_source->minimum_flow = measured(unit::litre_per_minute(12.0));
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto d = designed(job);
     const auto o = operated(filled, d);
     REQUIRE(o.joins.size() == 2);
@@ -319,7 +319,7 @@ TEST_CASE("circulators in one line that push against each other are refused") {
     against.towards = "HS";
     job.circulator = curve({{0.0, 60.0}, {30.0, 8.0}});
     job.further_circulators.push_back(against);
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto result = design::operate(filled, designed(job));
     REQUIRE(std::holds_alternative<std::vector<design::Refusal>>(result));
     CHECK(std::get<1>(result).front().rule == "two pumps in one line push against each other");
@@ -332,21 +332,21 @@ TEST_CASE("equal arms get equal flows, and a larger bore never lowers the flow t
     job.emitters = {panel("Ea", "a", "A", 5000.0), panel("Eb", "b", "B", 5000.0)};
     job.sections = {section("S1", "HS", "A", "copper_15", 7.0), section("S2", "HS", "B", "copper_15", 7.0)};
     job.circulator = curve({{0.0, 30.0}, {20.0, 5.0}});
-    const auto o = operated(design::fill_defaults(job), designed(job));
+    const auto o = operated(design::resolve(job), designed(job));
     const auto& s = o.states.front();
     CHECK(s.emitters[0].flow.si() == Approx(s.emitters[1].flow.si()).epsilon(1e-9));
     CHECK(s.emitters[0].outlet.celsius() == Approx(s.emitters[1].outlet.celsius()).epsilon(1e-9));
 
     SECTION("a larger bore to one emitter never lowers its own flow") {
         job.sections[0].pipe = "copper_22";
-        const auto wider = operated(design::fill_defaults(job), designed(job));
+        const auto wider = operated(design::resolve(job), designed(job));
         CHECK(wider.states.front().emitters[0].flow > s.emitters[0].flow);
         CHECK(wider.states.front().emitters[1].flow <= s.emitters[1].flow);
     }
 }
 
 TEST_CASE("what the network refuses is told by the names of the job") {
-    const auto job = design::fill_defaults(house_of_three());
+    const auto job = design::resolve(house_of_three()).values;
     auto d = designed(house_of_three());
     const auto built = network::build_network(design::plan_of(job, d));
     network::Finding f;

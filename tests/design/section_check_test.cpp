@@ -71,8 +71,8 @@ TEST_CASE("verdict, next size and drop for an overloaded pipe hold together") {
     const auto d = designed(one_section_job("copper_22", 12000.0));
     const auto& r = d.sections[0];
     CHECK(r.verdict == Verdict::change);
-    CHECK(r.velocity.limit == Approx(1.5));
-    CHECK(r.velocity.margin < 0.0);
+    CHECK(design::limit_as<Velocity>(d.at(r.velocity)).si() == Approx(1.5));
+    CHECK(*d.at(r.velocity).margin < 0.0);
     REQUIRE(r.next_size != nullptr);
     CHECK(designed(one_section_job(std::string{r.next_size->name}, 12000.0)).sections[0].verdict == Verdict::keep);
     REQUIRE(r.drop_to_keep);
@@ -154,15 +154,16 @@ TEST_CASE("circulator: inside its curve, near its end, beyond it") {
         job.circulator.emplace();
         job.circulator->curve = {{unit::litre_per_minute(0.0), 2.0 * at_flow * head},
                                  {unit::litre_per_minute(60.0), unit::pascal(0.0)}};
-        return designed(job).duty;
+        const auto d = designed(job);
+        return d.verdict_of(d.duty.circulator);
     };
     // 10 kW at 5 K is 29.0 L/min: the straight curve gives there a little over half of its closed head.
-    CHECK(curve(2.0).circulator->verdict == Verdict::keep);
-    CHECK(curve(1.0).circulator->verdict == Verdict::keep_noted);
-    CHECK(curve(0.8).circulator->verdict == Verdict::change);
+    CHECK(curve(2.0) == Verdict::keep);
+    CHECK(curve(1.0) == Verdict::keep_noted);
+    CHECK(curve(0.8) == Verdict::change);
     job.circulator->curve.back().flow = unit::litre_per_minute(20.0);
     const auto beyond = designed(job);
-    CHECK(beyond.duty.circulator->verdict == Verdict::change);
+    CHECK(beyond.verdict_of(beyond.duty.circulator) == Verdict::change);
     CHECK_FALSE(beyond.duty.available);
 }
 
@@ -183,9 +184,9 @@ TEST_CASE("a long thin run that the pump cannot push through is named, and wider
     job.circulator.emplace();
     job.circulator->curve = {{unit::litre_per_minute(0.0), unit::kilopascal(30.0)},
                              {unit::litre_per_minute(40.0), unit::kilopascal(10.0)}};
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job).values;
     const auto d = designed(job);
-    REQUIRE(d.duty.circulator->verdict == Verdict::change);
+    REQUIRE(d.verdict_of(d.duty.circulator) == Verdict::change);
     const auto remedy = design::widen_for_pump(filled, d);
     REQUIRE(remedy);
     CHECK(remedy->changes.front().section == 4);
@@ -197,10 +198,10 @@ TEST_CASE("a long thin run that the pump cannot push through is named, and wider
     }
     CHECK(designed(job).duty.head.si() == Approx(remedy->head.si()));
     // A circulator that does already has no remedy, and one that gives nothing has none in pipe.
-    CHECK_FALSE(design::widen_for_pump(design::fill_defaults(job), designed(job)));
+    CHECK_FALSE(design::widen_for_pump(design::resolve(job).values, designed(job)));
     job.circulator->curve[0].head = unit::pascal(20.0);
     job.circulator->curve[1].head = unit::pascal(10.0);
-    CHECK_FALSE(design::widen_for_pump(design::fill_defaults(job), designed(job)));
+    CHECK_FALSE(design::widen_for_pump(design::resolve(job).values, designed(job)));
 }
 
 TEST_CASE("a published two-pipe circuit is sized as it was published") {

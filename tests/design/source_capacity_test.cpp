@@ -28,14 +28,14 @@ TEST_CASE("without a stated capacity the maker's table is asked for that of the 
     REQUIRE(d.duty.capacity);
     CHECK(d.duty.capacity->in(unit::kilowatt) == Approx(7.0));
     CHECK(d.duty.capacity_by_table);
-    CHECK(d.duty.source_capacity->verdict == Verdict::keep);
+    CHECK(d.verdict_of(d.duty.source_capacity) == Verdict::keep);
 
     auto derated = house();
     derated.heat_source->defrost_derating = measured(0.2);
     derated.heat_source->defrost_from = measured(unit::celsius(-5.0));
     derated.heat_source->defrost_to = measured(unit::celsius(5.0));
     CHECK(designed(derated).duty.capacity->in(unit::kilowatt) == Approx(5.6));
-    CHECK(designed(derated).duty.source_capacity->verdict == Verdict::change);
+    CHECK(designed(derated).verdict == Verdict::change);
     derated.heat_source->number = 2;
     CHECK(designed(derated).duty.capacity->in(unit::kilowatt) == Approx(11.2));
 
@@ -62,8 +62,8 @@ TEST_CASE("a head that no circulator of a house gives is told") {
 TEST_CASE("valves on a thin pipe are those that radiators are made for") {
     auto job = one_section_job("copper_10", 500.0);
     job.emitters[0].fittings = {{"thermostatic_valve", 1, 0.0, {}}};
-    CHECK(design::fill_defaults(job).emitters[0].connection == "copper_15");
+    CHECK(design::resolve(job).values.emitters[0].connection == "copper_15");
     job.emitters[0].connection = "copper_10";
-    CHECK(design::fill_defaults(job).emitters[0].connection == "copper_10");
-    CHECK(design::fill_defaults(one_section_job("copper_22", 500.0)).emitters[0].connection == "copper_22");
+    CHECK(design::resolve(job).values.emitters[0].connection == "copper_10");
+    CHECK(design::resolve(one_section_job("copper_22", 500.0)).values.emitters[0].connection == "copper_22");
 }

@@ -4,8 +4,7 @@
 
 #include "loopfolio/app/pack_style.hpp"
 #include "loopfolio/app/pipeline.hpp"
-#include "loopfolio/design/assumptions.hpp"
-#include "loopfolio/design/remedies.hpp"
+#include "loopfolio/study/register.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/report/compose.hpp"
@@ -34,23 +33,16 @@ const app::PackStyle& style_of(const std::string& look) {
     return *style;
 }
 
-report::Report report_of(const app::Designed& d, const templates::Template& look) {
-    const auto inputs = design::inputs_register_with_effects(d.job, d.design);
-    const report::Making making{"loopfolio 0", "job.yaml", std::string(64, '0')};
-    return report::compose(d.job, d.design, d.operation, d.plant, inputs, d.trace, making, look,
-                           design::widen_for_pump(d.job, d.design));
-}
-
 }  // namespace
 
 const pdf::Fonts& fonts(const std::string& look) { return style_of(look).fonts; }
 
 std::variant<WholePack, Diagnostics> pack_of(std::string_view text, const std::string& look) {
     const app::PackStyle& style = style_of(look);
-    const auto designed = app::design_job(text, LOOPFOLIO_SOURCE_DIR "/examples/job.yaml", style.fonts);
-    if (const auto* refused = std::get_if<Diagnostics>(&designed)) return *refused;
+    auto calculated = app::calculate(text, LOOPFOLIO_SOURCE_DIR "/examples/job.yaml", style.fonts, study::Scope::pack);
+    if (const auto* refused = std::get_if<Diagnostics>(&calculated)) return *refused;
     WholePack made;
-    made.pages = layout::lay_out(report_of(std::get<app::Designed>(designed), style.look), style.fonts);
+    made.pages = layout::lay_out(report::compose(std::get<app::Calculated>(calculated).study, style.look), style.fonts);
     made.pdf = pdf::write_pdf(made.pages, style.fonts);
     return made;
 }

@@ -18,14 +18,12 @@ using record::Json;
 
 namespace {
 
-const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", record::sha256("example")};
-
-std::string record_of(const tests::Sample& s) {
-    return record::to_json(origin, s.job, s.design, s.operation, s.plant, s.inputs, s.trace);
+std::string record_of(const study::Study& s) {
+    return record::to_json(s);
 }
 
-const tests::Sample& sample() {
-    static const tests::Sample made = tests::designed(tests::sample_job());
+const study::Study& sample() {
+    static const study::Study made = tests::studied(tests::sample_job());
     return made;
 }
 
@@ -47,14 +45,14 @@ TEST_CASE("the record reads back and ends in a newline") {
     const Json json = Json::parse(text);
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
-    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "job", "design", "sizes", "operation", "plant",
+    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "verdict", "findings", "job", "design", "sizes", "operation", "plant",
                                            "flags", "register", "derivations"});
-    CHECK(json["origin"]["job_sha256"] == origin.job_sha256);
+    CHECK(json["origin"]["job_sha256"] == sample().origin.job_sha256);
     CHECK(text.find("NaN") == std::string::npos);
 }
 
 TEST_CASE("the same design gives the same bytes") {
-    CHECK(record_of(sample()) == record_of(tests::designed(tests::sample_job())));
+    CHECK(record_of(sample()) == record_of(tests::studied(tests::sample_job())));
 }
 
 TEST_CASE("inputs carry value, basis, range and source") {
@@ -73,26 +71,52 @@ TEST_CASE("inputs carry value, basis, range and source") {
     CHECK(job["fluid"]["concentration_percent"].is_null());
 }
 
-TEST_CASE("findings carry check, verdict, figure, limit, margin and unit") {
+TEST_CASE("every finding is in the list, with check, subject, verdict, figure, limit, margin and unit") {
+    const auto& s = sample();
+    const Json list = Json::parse(record_of(s))["findings"];
+    REQUIRE(list.size() == s.findings.size());
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        const auto& f = s.findings[i];
+        const auto row = design::row_of(f.check);
+        INFO(row.name << " " << f.index);
+        CHECK(list[i]["check"] == std::string{row.name});
+        CHECK(list[i]["subject"] == std::string{word(f.subject)});
+        CHECK(list[i]["verdict"] == std::string{word(f.verdict)});
+        CHECK(list[i]["unit"] == std::string{row.shown.symbol});
+        CHECK(list[i]["figure"].get<double>() == Approx(row.shown.value(f.figure)).epsilon(1e-11));
+        CHECK(list[i]["limit"].get<double>() == Approx(row.shown.value(f.limit)).epsilon(1e-11));
+        CHECK(list[i]["margin"].is_null() == !f.margin.has_value());
+        if (f.margin) CHECK(list[i]["margin"].get<double>() == Approx(*f.margin).epsilon(1e-11));
+    }
+    CHECK(Json::parse(record_of(s))["verdict"] == std::string{word(s.verdict)});
+}
+
+TEST_CASE("a finding beside the thing that it is about is the one of the list") {
     const auto& s = sample();
     const Json json = Json::parse(record_of(s))["design"];
-    const auto expect = [](const Json& finding, const design::Finding& f, double per_unit, const char* unit) {
+    const auto expect = [&](const Json& finding, design::FindingId id, const char* unit) {
+        const auto& f = s.design.at(id);
         CHECK(finding["verdict"] == std::string{word(f.verdict)});
-        CHECK(finding["figure"].get<double>() == Approx(f.figure / per_unit).epsilon(1e-11));
-        CHECK(finding["limit"].get<double>() == Approx(f.limit / per_unit).epsilon(1e-11));
-        CHECK(finding["margin"].get<double>() == Approx(f.margin).epsilon(1e-11));
+        CHECK(finding["figure"].get<double>() == Approx(design::row_of(f.check).shown.value(f.figure)).epsilon(1e-11));
         CHECK(finding["unit"] == unit);
     };
     for (std::size_t i = 0; i < s.design.sections.size(); ++i) {
-        expect(json["sections"][i]["velocity"], s.design.sections[i].velocity, 1.0, "m/s");
-        expect(json["sections"][i]["gradient"], s.design.sections[i].gradient, 1.0, "Pa/m");
+        expect(json["sections"][i]["velocity"], s.design.sections[i].velocity, "m/s");
+        expect(json["sections"][i]["gradient"], s.design.sections[i].gradient, "Pa/m");
     }
     for (std::size_t i = 0; i < s.design.emitters.size(); ++i) {
-        expect(json["emitters"][i]["finding"], s.design.emitters[i].finding, 1.0, "W");
+        expect(json["emitters"][i]["finding"], s.design.emitters[i].finding, "W");
     }
-    expect(json["duty"]["circulator"], *s.design.duty.circulator, 1000.0, "kPa");
-    expect(json["duty"]["source_capacity"], *s.design.duty.source_capacity, 1000.0, "kW");
-    expect(json["duty"]["source_minimum_flow"], *s.design.duty.source_minimum_flow, 1.0 / 60000.0, "L/min");
+    expect(json["duty"]["circulator"], s.design.duty.circulator, "kPa");
+    expect(json["duty"]["source_capacity"], s.design.duty.source_capacity, "kW");
+    expect(json["duty"]["source_minimum_flow"], s.design.duty.source_minimum_flow, "L/min");
+    // One figure of each dimension by hand, in the unit that the record states.
+    CHECK(json["duty"]["circulator"]["figure"].get<double>() == Approx(s.design.duty.head.si() / 1000.0).epsilon(1e-11));
+    CHECK(json["duty"]["source_capacity"]["figure"].get<double>() == Approx(s.design.duty.source_load.si() / 1000.0).epsilon(1e-11));
+    CHECK(json["sections"][0]["velocity"]["figure"].get<double>() ==
+          Approx(s.design.sections[0].hydraulic.velocity.si()).epsilon(1e-11));
+    CHECK(json["emitters"][0]["finding"]["figure"].get<double>() == Approx(s.design.emitters[0].output.si()).epsilon(1e-11));
+    CHECK(json["emitters"][0]["finding"]["limit"].get<double>() == Approx(s.design.emitters[0].load.si()).epsilon(1e-11));
 }
 
 TEST_CASE("the register and the derivations are whole") {
@@ -109,8 +133,8 @@ TEST_CASE("what a figure can not say is null") {
     CHECK(record::number(infinite).is_null());
     CHECK(record::number(-infinite).is_null());
     auto s = sample();
-    s.design.sections[0].gradient.limit = infinite;
-    s.design.rooms[0].finding.margin = std::numeric_limits<double>::quiet_NaN();
+    s.design.findings[static_cast<std::size_t>(s.design.sections[0].gradient.at)].limit = PressureGradient::from_si(infinite);
+    s.design.findings[static_cast<std::size_t>(s.design.rooms[0].finding.at)].margin = std::numeric_limits<double>::quiet_NaN();
     const Json json = Json::parse(record_of(s))["design"];
     CHECK(json["sections"][0]["gradient"]["limit"].is_null());
     CHECK(json["rooms"][0]["finding"]["margin"].is_null());
@@ -131,7 +155,7 @@ TEST_CASE("numbers are written as they were meant") {
 
 TEST_CASE("hostile words stay words") {
     auto s = sample();
-    s.job.rooms[0].name = "a \"quoted\" \\ room\x01 \xff";
+    s.house.values.rooms[0].name = "a \"quoted\" \\ room\x01 \xff";
     const Json json = Json::parse(record_of(s));
     CHECK(json["job"]["rooms"][0]["name"].get<std::string>().find("\"quoted\" \\ room") != std::string::npos);
 }
@@ -149,6 +173,6 @@ TEST_CASE("docs/record.md describes every key") {
     glycol.fluid.concentration = tests::measured(0.25);
     glycol.sections[0].fittings.push_back({"other", 1, 2.5, {}});
     glycol.emitters[0].length = tests::measured(1.2 * unit::metre);
-    each_value(Json::parse(record_of(tests::designed(glycol))), visit);
+    each_value(Json::parse(record_of(tests::studied(glycol))), visit);
     CHECK(missing == std::set<std::string>{});
 }

@@ -15,13 +15,12 @@ using record::Json;
 
 namespace {
 
-Json record_of(const tests::Sample& s) {
-    const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", record::sha256("example")};
-    return Json::parse(record::to_json(origin, s.job, s.design, s.operation, s.plant, s.inputs, s.trace));
+Json record_of(const study::Study& s) {
+    return Json::parse(record::to_json(s));
 }
 
 const Json& whole() {
-    static const Json made = record_of(tests::designed(tests::with_season(tests::sample_job())));
+    static const Json made = record_of(tests::studied(tests::with_season(tests::sample_job())));
     return made;
 }
 
@@ -45,7 +44,7 @@ double sum_of(const Json& bins, const char* key) {
 }  // namespace
 
 TEST_CASE("a season without one is null, in the job and in the plant") {
-    const Json json = record_of(tests::designed(tests::sample_job()));
+    const Json json = record_of(tests::studied(tests::sample_job()));
     CHECK(json["job"]["season"].is_null());
     CHECK(json["plant"]["season"].is_null());
 }
@@ -88,9 +87,9 @@ TEST_CASE("the record holds what came from files, and what the catalogue offers"
     job.heat_source->model = "EX-8";
     job.heat_source->further.push_back({"smaller", "EX-4", job.heat_source->performance, "sheet", {}, 2, {}});
     job.sizes = {{"large", "", "panel_22", 9000.0 * unit::watt, {}, {}, {}, {}}};
-    const auto s = tests::designed(job);
-    const record::Origin origin{"loopfolio", "0.1.0", "example.yaml", "", {{"here.csv", record::sha256("x")}}};
-    const auto json = Json::parse(record::to_json(origin, s.job, s.design, s.operation, s.plant, s.inputs, s.trace));
+    auto s = tests::studied(job);
+    s.origin.files = {{"here.csv", record::sha256("x")}};
+    const auto json = Json::parse(record::to_json(s));
     CHECK(json["origin"]["files"][0]["name"] == "here.csv");
     CHECK(json["origin"]["files"][0]["sha256"] == record::sha256("x"));
     CHECK(json["job"]["season"]["climate_file"] == "here.csv");

@@ -53,7 +53,7 @@ job::Job job_in_depth() {
 }
 
 const report::Report& pack() {
-    static const auto made = composed(designed(job_in_depth()));
+    static const auto made = composed(studied(job_in_depth()));
     return made;
 }
 
@@ -76,7 +76,7 @@ TEST_CASE("gaps, fasteners and what is added for them are read with the layers")
     auto& insulation = job.rooms[3].elements[0].layers[1];
     insulation.air_gap_level = 2;
     insulation.fasteners = job::Fasteners{"steel_stainless", {}, measured(12.5 * unit::square_millimetre), measured(2.5), {}};
-    const auto made = composed(designed(job));
+    const auto made = composed(studied(job));
     const auto all = lines_of(made.parts.at(assessor), true);
     CHECK(line_with(all, {"Softwood, 12.0%; air gaps, level 2; 2.5 fasteners/m² of 12.5\u00a0mm², Stainless steel"}) != "");
     CHECK(line_with(all, {"ΔU = 0.0", "W/(m²·K)", "%"}) != "");
@@ -85,7 +85,7 @@ TEST_CASE("gaps, fasteners and what is added for them are read with the layers")
 }
 
 TEST_CASE("the warmest spot of a heated floor stands beside its limit, and the mean beside both") {
-    const auto made = designed(job_in_depth());
+    const auto made = studied(job_in_depth());
     const auto& f = *made.design.emitters[0].floor;
     REQUIRE(f.warmest);
     CHECK(*f.warmest > f.surface);
@@ -95,7 +95,7 @@ TEST_CASE("the warmest spot of a heated floor stands beside its limit, and the m
 }
 
 TEST_CASE("the sum of the rooms leads to what the heat source must make") {
-    const auto& sample = designed(job_in_depth());
+    const auto& sample = studied(job_in_depth());
     const auto all = lines(assessor);
     CHECK(line_with(all, {"To warm up after a set-back", fixed(sample.design.duty.heat_up.si(), 0)}) != "");
     CHECK(line_with(all, {"Heat that floors lose below", fixed(sample.design.duty.downward.si(), 0)}) != "");
@@ -115,7 +115,7 @@ TEST_CASE("the installer reads ratings and floors") {
 }
 
 TEST_CASE("without any of it no page says so") {
-    const auto plain = composed(designed(sample_job()));
+    const auto plain = composed(studied(sample_job()));
     const auto all =
         joined(lines_of(plain.parts.at(assessor), true)) + joined(lines_of(plain.parts.at(installer), true));
     for (const auto* caption :

@@ -27,7 +27,7 @@ job::Job plain_job() {
 
 std::set<std::string> titles(const job::Job& job, std::size_t part) {
     std::set<std::string> out;
-    for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[part]))
+    for (const auto& caution : all_of<report::Caution>(composed(studied(job)).parts[part]))
         out.insert(caution.title);
     return out;
 }
@@ -78,14 +78,14 @@ TEST_CASE("cautions follow from what the job holds") {
         c.change(job);
         CHECK(titles(job, household).count(c.title) == 1);
         CHECK(titles(job, installer).count(c.title) == 1);
-        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[installer])) {
+        for (const auto& caution : all_of<report::Caution>(composed(studied(job)).parts[installer])) {
             if (caution.title == c.title) CHECK(has(caution.text, c.law));
         }
     }
 }
 
 TEST_CASE("what a caution rests on is named to the installer and listed for the assessor") {
-    const auto pack = composed(designed(sample_job()));
+    const auto pack = composed(studied(sample_job()));
     const auto sources = joined(lines_of(pack.parts[assessor], true));
     std::size_t based = 0;
     for (const auto& rule : default_look().cautions) {
@@ -105,7 +105,7 @@ TEST_CASE("what a caution rests on is named to the installer and listed for the 
 }
 
 TEST_CASE("a pack never takes the place of a designer") {
-    const auto pack = composed(designed(sample_job()));
+    const auto pack = composed(studied(sample_job()));
     CHECK(has(joined(lines_of(pack.parts[household], false)), "It never takes the place of one"));
     CHECK(has(joined(lines_of(pack.parts[installer], false)), "never replaces one"));
 }
@@ -113,7 +113,7 @@ TEST_CASE("a pack never takes the place of a designer") {
 TEST_CASE("what is said of germs goes by whether the job states a hot cycle") {
     const auto said = [](const job::Job& job, std::size_t part) {
         std::string out;
-        for (const auto& caution : all_of<report::Caution>(composed(designed(job)).parts[part])) {
+        for (const auto& caution : all_of<report::Caution>(composed(studied(job)).parts[part])) {
             if (caution.title == "Germs in stored hot water") out += caution.text;
         }
         return out;

@@ -10,8 +10,8 @@ using namespace loopfolio::tests;
 
 namespace {
 
-const Sample& sample() {
-    static const Sample made = designed(sample_job());
+const study::Study& sample() {
+    static const study::Study made = studied(sample_job());
     return made;
 }
 
@@ -31,27 +31,27 @@ job::Job house_with_many_changes() {
     return job;
 }
 
-void check_changes(const Sample& s) {
+void check_changes(const study::Study& s) {
     const auto lines = lines_of(composed(s).parts[household], true);
     const auto watts = [](Power p) {
         return text(p, unit::watt, 0).substr(0, text(p, unit::watt, 0).find("\u00a0"));
     };
     for (std::size_t i = 0; i < s.design.emitters.size(); ++i) {
         const auto& e = s.design.emitters[i];
-        if (e.finding.verdict != Verdict::change) continue;
-        INFO(s.job.emitters[i].id);
-        CHECK(!line_with(lines, {"(" + s.job.emitters[i].id + ")", watts(e.output), watts(e.load),
+        if (s.design.verdict_of(e.finding) != Verdict::change) continue;
+        INFO(s.house.values.emitters[i].id);
+        CHECK(!line_with(lines, {"(" + s.house.values.emitters[i].id + ")", watts(e.output), watts(e.load),
                                  watts(e.needed_at_50k)})
                    .empty());
     }
     for (std::size_t i = 0; i < s.design.sections.size(); ++i) {
         const auto& r = s.design.sections[i];
         if (r.verdict != Verdict::change) continue;
-        INFO(s.job.sections[i].id);
+        INFO(s.house.values.sections[i].id);
         const std::string remedy =
             r.next_size != nullptr ? std::string{r.next_size->label} : "second pair of pipes";
-        CHECK(!line_with(lines, {"**" + s.job.sections[i].id + "**", fixed(r.velocity.figure, 2),
-                                 fixed(r.velocity.limit, 2), remedy.substr(1)})
+        CHECK(!line_with(lines, {"**" + s.house.values.sections[i].id + "**", fixed(design::figure_as<Velocity>(s.design.at(r.velocity)).si(), 2),
+                                 fixed(design::limit_as<Velocity>(s.design.at(r.velocity)).si(), 2), remedy.substr(1)})
                    .empty());
     }
 }
@@ -61,7 +61,7 @@ void check_changes(const Sample& s) {
 TEST_CASE("every change is told with figure, limit and remedy") {
     SECTION("one by one") { check_changes(sample()); }
     SECTION("in tables") {
-        const Sample many = designed(house_with_many_changes());
+        const study::Study many = studied(house_with_many_changes());
         check_changes(many);
         CHECK(all_of<report::Table>(composed(many).parts[household]).size() >= 2);
     }
@@ -71,7 +71,7 @@ TEST_CASE("the sample has something of each verdict, or the tests above are empt
     const auto& d = sample().design;
     for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
         int seen = 0;
-        for (const auto& e : d.emitters) seen += e.finding.verdict == v ? 1 : 0;
+        for (const auto& e : d.emitters) seen += d.verdict_of(e.finding) == v ? 1 : 0;
         for (const auto& s : d.sections) seen += s.verdict == v ? 1 : 0;
         CHECK(seen > 0);
     }
@@ -125,7 +125,7 @@ TEST_CASE("nothing to change is said as such") {
     for (auto& section : job.sections) section.pipe = "copper_28";
     job.rooms[3].elements.clear();
     job.heat_source->minimum_flow.reset();
-    const Sample s = designed(job);
+    const study::Study s = studied(job);
     REQUIRE(s.design.verdict == Verdict::keep);
     const auto all = joined(lines_of(composed(s).parts[household], true));
     CHECK(has(all, "Nothing has to change."));
@@ -151,7 +151,7 @@ TEST_CASE("one thing is singular") {
     job.rooms.resize(1);
     job.emitters.resize(1);
     job.sections.resize(1);
-    const auto all = joined(lines_of(composed(designed(job)).parts[household], true));
+    const auto all = joined(lines_of(composed(studied(job)).parts[household], true));
     CHECK(has(all, "1 room (1 heated), 1 radiator and 1 length of pipe"));
     CHECK(!has(all, "1 radiators"));
 }

@@ -15,8 +15,8 @@ using namespace loopfolio::tests;
 
 namespace {
 
-const Sample& sample() {
-    static const Sample made = designed(sample_job());
+const study::Study& sample() {
+    static const study::Study made = studied(sample_job());
     return made;
 }
 
@@ -96,9 +96,9 @@ void check_tree(const report::PipeTree& tree) {
 
 TEST_CASE("a pack is well formed, whatever the job") {
     SECTION("sample") { check_form(composed(sample())); }
-    SECTION("hardly anything stated") { check_form(composed(designed(bare_job()))); }
+    SECTION("hardly anything stated") { check_form(composed(studied(bare_job()))); }
     SECTION("no derivations and no register") {
-        Sample s = sample();
+        study::Study s = sample();
         s.trace = {};
         s.inputs.clear();
         check_form(composed(s));
@@ -106,7 +106,7 @@ TEST_CASE("a pack is well formed, whatever the job") {
 }
 
 TEST_CASE("three hundred rooms make a pack") {
-    const auto pack = composed(designed(large_house(300)));
+    const auto pack = composed(studied(large_house(300)));
     check_form(pack);
     std::size_t bars = 0;
     for (const auto& chart : all_of<report::BarChart>(pack.parts[household])) bars += chart.groups.size();
@@ -129,7 +129,7 @@ TEST_CASE("stars in a job are words, not markup") {
     job.rooms[0].name = "**Living** room*";
     job.survey_notes = {"Five ***** stars"};
     job.property.address[0] = "*4 Example Road*";
-    check_form(composed(designed(job)));
+    check_form(composed(studied(job)));
 }
 
 TEST_CASE("the installer's sums are the sums of their columns") {
@@ -171,7 +171,7 @@ TEST_CASE("the register shows every assumed and every default value") {
     const auto lines = lines_of(composed(sample()).parts[assessor], true);
     int care = 0;
     for (const auto& a : sample().inputs) {
-        if (!design::needs_care(a)) continue;
+        if (!study::needs_care(a)) continue;
         ++care;
         INFO(a.what);
         const auto source =
@@ -200,7 +200,7 @@ TEST_CASE("every method names a source that is listed") {
     job.fluid.concentration = measured(0.25);
     job.fluid.basis = job::ConcentrationBasis::volume;
     std::set<std::string> named, listed;
-    for (const auto& table : all_of<report::Table>(composed(designed(job)).parts[assessor])) {
+    for (const auto& table : all_of<report::Table>(composed(studied(job)).parts[assessor])) {
         for (const auto& row : table.rows) {
             if (table.caption == "Relations used" && row.cells.at(3).text != "definition") {
                 const auto& source = row.cells.at(3).text;
@@ -219,7 +219,7 @@ TEST_CASE("every method names a source that is listed") {
 TEST_CASE("the work list names what is new and what has to change") {
     job::Job job = sample_job();
     job.sections[3].existing = false;
-    const Sample s = designed(job);
+    const study::Study s = studied(job);
     const auto tables = all_of<report::Table>(composed(s).parts[installer]);
     const auto lines = lines_of({"", "", {tables.at(0)}}, true);
     REQUIRE(tables.at(0).caption == "What is new and what has to change");
@@ -260,10 +260,10 @@ TEST_CASE("every loss factor that the pressure drops rest on is printed with its
                                     [](const report::Table& t) { return t.caption == "Loss factors used"; });
     REQUIRE(found != tables.end());
     std::map<std::string, int> counts;
-    for (const auto& section : sample().job.sections) {
+    for (const auto& section : sample().house.values.sections) {
         for (const auto& f : section.fittings) counts[f.kind] += f.count;
     }
-    for (const auto& emitter : sample().job.emitters) {
+    for (const auto& emitter : sample().house.values.emitters) {
         for (const auto& f : emitter.fittings) counts[f.kind] += f.count;
     }
     for (const auto& [kind, count] : counts) {
@@ -290,7 +290,7 @@ TEST_CASE("the balancing table stands in the order of the work, with the changes
     REQUIRE(found->rows.size() == operation.changed.valves.size());
     for (std::size_t i = 0; i < found->rows.size(); ++i) {
         const auto& valve = operation.changed.valves[i];
-        CHECK(found->rows[i].cells[1].text == sample().job.emitters[static_cast<std::size_t>(valve.emitter)].id);
+        CHECK(found->rows[i].cells[1].text == sample().house.values.emitters[static_cast<std::size_t>(valve.emitter)].id);
         CHECK((valve.kv == 0.0) == (found->rows[i].cells[5].text == "open"));
         // Least to add comes first.
         if (i > 0) CHECK(valve.added >= operation.changed.valves[i - 1].added);
@@ -302,10 +302,10 @@ TEST_CASE("the pack says in one plain sentence what happens if nothing is change
     const auto words = joined(lines_of(composed(s).parts[summary], false));
     const auto& state = s.operation.states.front();
     const auto worst = static_cast<std::size_t>(state.least_served);
-    REQUIRE(state.rooms[worst].temperature < s.job.rooms[worst].temperature.value);
+    REQUIRE(state.rooms[worst].temperature < s.house.values.rooms[worst].temperature.value);
     CHECK(words.find("If nothing were changed, with pump and valves as they stand today, ") != std::string::npos);
     const auto reached = text(state.rooms[worst].temperature, unit::celsius, 1);
-    const auto at = words.find(s.job.rooms[worst].name);
+    const auto at = words.find(s.house.values.rooms[worst].name);
     REQUIRE(at != std::string::npos);
     CHECK(words.find("would reach only " + reached, at) != std::string::npos);
 }

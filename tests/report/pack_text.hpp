@@ -21,9 +21,8 @@ inline const templates::Template& default_look() {
     return look;
 }
 
-inline report::Report composed(const Sample& s, const templates::Template& look = default_look()) {
-    return report::compose(s.job, s.design, s.operation, s.plant, s.inputs, s.trace,
-                           {"loopfolio 0.1.0", "example.yaml", std::string(64, '0')}, look);
+inline report::Report composed(const study::Study& s, const templates::Template& look = default_look()) {
+    return report::compose(s, look);
 }
 
 template <class B>

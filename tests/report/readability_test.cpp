@@ -76,7 +76,7 @@ TEST_CASE("the measure of reading agrees with its published examples") {
 }
 
 TEST_CASE("the household's part reads as for twelve years of age") {
-    const auto sample = tests::designed(tests::sample_job());
+    const auto sample = tests::studied(tests::sample_job());
     Reading reading;
     const auto pack = tests::composed(sample);
     for (const auto part : {tests::summary, tests::household}) {

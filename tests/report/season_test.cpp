@@ -13,8 +13,8 @@ using namespace loopfolio::tests;
 
 namespace {
 
-const Sample& sample() {
-    static const Sample made = designed(with_season(sample_job()));
+const study::Study& sample() {
+    static const study::Study made = studied(with_season(sample_job()));
     return made;
 }
 
@@ -66,7 +66,7 @@ double number_in(const report::Row& row, std::size_t cell) {
 }  // namespace
 
 TEST_CASE("without a season no page speaks of one") {
-    const auto pack = composed(designed(sample_job()));
+    const auto pack = composed(studied(sample_job()));
     CHECK_FALSE(opens(pack.parts[installer], "The heating season"));
     CHECK(running(pack.parts[household]).empty());
     CHECK_FALSE(opens(pack.parts[assessor], "The season, temperature by temperature"));
@@ -77,9 +77,9 @@ TEST_CASE("the installer's figures are those of the plan") {
     const auto pack = composed(sample());
     const auto& part = pack.parts[installer];
     const auto& plan = *sample().plant.season;
-    CHECK(has(fact(part, "Seasonal performance"), fixed(plan.performance.value, 2) + " (" + fixed(plan.performance.low, 2)));
-    CHECK(has(fact(part, "Electricity a season"), text(plan.electricity.value, unit::kilowatt_hour, 0)));
-    CHECK(has(fact(part, "Cost a season"), "GBP\u00a0" + fixed(plan.cost->value, 0)));
+    CHECK(has(fact(part, "Seasonal performance"), fixed(plan.bands->performance.value, 2) + " (" + fixed(plan.bands->performance.low, 2)));
+    CHECK(has(fact(part, "Electricity a season"), text(plan.bands->electricity.value, unit::kilowatt_hour, 0)));
+    CHECK(has(fact(part, "Cost a season"), "GBP\u00a0" + fixed(plan.bands->cost->value, 0)));
     CHECK(has(fact(part, "Cost a season"), "at GBP\u00a00.30 for one kWh"));
     CHECK(has(fact(part, "Least output"), text(plan.season.cycling_time, unit::hour, 0)));
     CHECK(has(fact(part, "With valves shut"), "leave "));
@@ -118,7 +118,7 @@ TEST_CASE("the household hears of money only where a price is stated") {
     auto job = with_season(sample_job());
     job.season->price.reset();
     job.season->carbon.reset();
-    const auto silent = joined(running(composed(designed(job)).parts[household]));
+    const auto silent = joined(running(composed(studied(job)).parts[household]));
     CHECK(has(silent, "**Electricity.**"));
     for (const auto* word : {"Cost", "GBP", "carbon", "money"}) CHECK_FALSE(has(silent, word));
 }
@@ -131,14 +131,14 @@ TEST_CASE("the household's page on the year reads as for twelve years of age") {
 }
 
 TEST_CASE("a table that does not reach into the cold is flagged in every part") {
-    const auto pack = composed(designed(with_season(sample_job(), -2.0)));
+    const auto pack = composed(studied(with_season(sample_job(), -2.0)));
     CHECK(has(fact(pack.parts[installer], "Outside the maker's table"), "left out of performance and electricity"));
     CHECK(has(joined(running(pack.parts[household])), "the maker does not say how well the heat source works"));
     CHECK(has(joined(lines_of(pack.parts[assessor], true)), "of the season's heat lies outside the maker's table"));
 }
 
 TEST_CASE("a season of which a part is not known stands without figures beside whole ones, and is compared with none") {
-    const auto& sampled = designed(with_season(sample_job(), -2.0));
+    const auto& sampled = studied(with_season(sample_job(), -2.0));
     const auto pack = composed(sampled);
     const auto* compared = table_named(pack.parts[installer], "The season with other flow temperatures on the design day");
     REQUIRE(compared != nullptr);
@@ -164,13 +164,13 @@ TEST_CASE("a season of which a part is not known stands without figures beside w
 
 TEST_CASE("hot water on top of the season has its figure, or is said to have none") {
     auto job = with_season(sample_job());
-    CHECK(has(joined(running(composed(designed(job)).parts[household])), "**Hot water** comes on top. It is not in these figures."));
+    CHECK(has(joined(running(composed(studied(job)).parts[household])), "**Hot water** comes on top. It is not in these figures."));
     job.hot_water.emplace();
     job.hot_water->persons = measured(3.0);
     job.hot_water->store = measured(200.0 * unit::litre);
     job.hot_water->coil = measured(2000.0 * unit::watt_per_kelvin);
     job.hot_water->source_flow = measured(Temperature::from_celsius(58.0));
-    const auto& sampled = designed(job);
+    const auto& sampled = studied(job);
     REQUIRE(sampled.plant.hot_water->electricity_a_year);
     const double units = sampled.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
     const auto pack = composed(sampled);
@@ -180,7 +180,7 @@ TEST_CASE("hot water on top of the season has its figure, or is said to have non
     CHECK(has(year, text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
     CHECK(has(year, "GBP\u00a0" + fixed(0.3 * units, 0)));
     job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));   // hotter than the table
-    const auto beyond = composed(designed(job));
+    const auto beyond = composed(studied(job));
     CHECK(has(fact(beyond.parts[installer], "Over a year"), "the maker's table does not reach"));
     CHECK(has(joined(running(beyond.parts[household])), "It is not in these figures"));
 }
@@ -193,7 +193,7 @@ TEST_CASE("water that is always open and water for the shortest run are set agai
     job.system_water->safety_valve = measured(3.0 * unit::bar);
     job.system_water->least_volume = measured(20.0 * unit::litre);
     const auto sheets = [](const job::Job& j) {
-        const auto pack = composed(designed(j));
+        const auto pack = composed(studied(j));
         const auto& part = pack.parts[installer];
         return std::pair{fact(part, "Water for its shortest run"), joined(lines_of(part, true))};
     };
@@ -217,12 +217,12 @@ TEST_CASE("the weather says what file it is from, and units of different kinds a
     auto& source = *job.heat_source;
     source.model = "EX-8";
     source.further.push_back({"smaller unit", "", source.performance, "", source.least_output, 2, {}});
-    const auto stated = composed(designed(job));
+    const auto stated = composed(studied(job));
     CHECK(fact(stated.parts[installer], "Weather") == "weather/here.csv: 3 outdoor temperatures");
     CHECK(fact(stated.parts[installer], "Units").starts_with("1 × EX-8 and 2 × smaller unit; the largest starts first"));
     job.season->readings = 8760;
     job.season->climate_source = "the **station**";
-    const auto hourly = composed(designed(job));
+    const auto hourly = composed(studied(job));
     CHECK(fact(hourly.parts[installer], "Weather") ==
           "weather/here.csv: 8,760 hourly temperatures, gathered by whole degrees; the 'station'");
 }

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/sizes.hpp"
+#include "loopfolio/study/catalogue_sizes.hpp"
 #include "report/pack_text.hpp"
 #include "support/catch.hpp"
 
@@ -25,17 +25,17 @@ job::EmitterSize size(std::string model, double watts) {
 
 TEST_CASE("the work list is followed by what the catalogue has for each emitter that is too small") {
     auto job = sample_job();
-    REQUIRE(sizes_in(composed(designed(job))) == nullptr);
+    REQUIRE(sizes_in(composed(studied(job))) == nullptr);
     job.sizes = {size("small", 100.0), size("large", 9000.0)};
-    const Sample& sample = designed(job);
-    const auto choices = design::sizes_that_serve(sample.job, sample.design);
+    const auto sample = studied(job);
+    const auto& choices = sample.sizes;
     REQUIRE_FALSE(choices.empty());
     const auto pack = composed(sample);
     const auto* table = sizes_in(pack);
     REQUIRE(table != nullptr);
     REQUIRE(table->rows.size() == choices.size());
     for (std::size_t i = 0; i < choices.size(); ++i) {
-        const auto& e = sample.job.emitters[static_cast<std::size_t>(choices[i].emitter)];
+        const auto& e = sample.house.values.emitters[static_cast<std::size_t>(choices[i].emitter)];
         const auto& r = sample.design.emitters[static_cast<std::size_t>(choices[i].emitter)];
         const auto watts = [](Power power) {   // without its unit, which the column has
             const std::string said = text(power, unit::watt, 0);
@@ -45,14 +45,14 @@ TEST_CASE("the work list is followed by what the catalogue has for each emitter 
                                              watts(choices[i].offers.at(0).output) + " | to be measured");
     }
     job.sizes = {size("small", 100.0)};
-    const auto none = composed(designed(job));
+    const auto none = composed(studied(job));
     CHECK(text_of(sizes_in(none)->rows.at(0)).ends_with("the largest, and too small"));
 }
 
 TEST_CASE("the pack names each file that it was made from, with its digest") {
-    const Sample& s = designed(sample_job());
-    const auto pack = report::compose(s.job, s.design, s.operation, s.plant, s.inputs, s.trace,
-                                      {"loopfolio 0.1.0", "example.yaml", std::string(64, '0'), {{"here/e.csv", std::string(64, 'a')}}}, default_look());
+    auto s = studied(sample_job());
+    s.origin.files = {{"here/e.csv", std::string(64, 'a')}};
+    const auto pack = composed(s);
     bool told = false;
     for (const auto& facts : all_of<report::Facts>(pack.parts[assessor])) {
         for (const auto& f : facts.facts) told = told || (f.term == "SHA-256 of here/e.csv" && f.text == std::string(64, 'a'));

@@ -3,11 +3,9 @@
 #pragma once
 
 #include "loopfolio/base/unit.hpp"
-#include "loopfolio/design/assumptions.hpp"
-#include "loopfolio/design/design.hpp"
-#include "loopfolio/design/operation.hpp"
-#include "loopfolio/design/plant.hpp"
 #include "loopfolio/job/job.hpp"
+#include "support/inputs.hpp"
+#include "support/studied.hpp"
 
 #include <stdexcept>
 #include <string>
@@ -19,15 +17,6 @@
 /// something
 /// noted and something to change among rooms, emitters, sections and plant.
 namespace loopfolio::tests {
-
-template <class Q>
-Input<Q> measured(Q value) {
-    return Input<Q>{value, Basis::measured, {}, {}, {}, {}};
-}
-template <class Q>
-Input<Q> assumed(Q value, Q low, Q high) {
-    return Input<Q>{value, Basis::assumed, low, high, "judged on site", {}};
-}
 
 inline job::Room sample_room(std::string id, std::string name, reference::RoomUse use, double area) {
     job::Room room;
@@ -128,35 +117,6 @@ inline job::Job sample_job() {
     job.sections[0].where = "under the hall floor";
     add_plant(job);
     return job;
-}
-
-/// A job with what its design gives.
-struct Sample {
-    job::Job job;
-    design::Design design;
-    design::Operation operation;
-    design::Plant plant;
-    std::vector<design::Assumption> inputs;
-    design::Trace trace;
-};
-
-inline Sample designed(job::Job job) {
-    Sample sample;
-    sample.job = design::fill_defaults(std::move(job));
-    auto result = design::design(sample.job, &sample.trace);
-    if (const auto* refused = std::get_if<std::vector<design::Refusal>>(&result)) {
-        throw std::runtime_error{"the sample is refused: " + refused->front().field + " " +
-                                 refused->front().rule};
-    }
-    sample.design = std::get<design::Design>(std::move(result));
-    auto operation = design::operate(sample.job, sample.design);
-    if (const auto* refused = std::get_if<std::vector<design::Refusal>>(&operation)) {
-        throw std::runtime_error{"the sample's network is refused: " + refused->front().rule};
-    }
-    sample.operation = std::get<design::Operation>(std::move(operation));
-    sample.plant = std::get<design::Plant>(design::plan_plant(sample.job, sample.design, &sample.trace));
-    sample.inputs = design::inputs_register_with_effects(sample.job, sample.design);
-    return sample;
 }
 
 }   // namespace loopfolio::tests

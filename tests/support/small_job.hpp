@@ -5,17 +5,14 @@
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/job/job.hpp"
 
+#include "support/inputs.hpp"
+
 #include <stdexcept>
 #include <string>
 #include <utility>
 #include <variant>
 
 namespace loopfolio::tests {
-
-template <class T>
-Input<T> measured(T value) {
-    return Input<T>{value, Basis::measured, {}, {}, {}, {}};
-}
 
 /// A room whose heat loss is stated, so that what follows from it can be checked by hand.
 inline job::Room stated_room(std::string id, double watts, double celsius = 21.0) {
@@ -73,7 +70,7 @@ inline job::Job one_section_job(std::string pipe, double watts, double drop_kelv
 }
 
 inline design::Design designed(job::Job job, design::Trace* trace = nullptr) {
-    auto result = design::design(design::fill_defaults(std::move(job)), trace);
+    auto result = design::design(design::resolve(std::move(job)), trace);
     if (auto* d = std::get_if<design::Design>(&result)) return std::move(*d);
     throw std::runtime_error{"refused: " + std::get<1>(result).front().rule};
 }

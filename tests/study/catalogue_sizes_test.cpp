@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/sizes.hpp"
+#include "loopfolio/study/catalogue_sizes.hpp"
 
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
@@ -25,7 +25,7 @@ job::Job small_house() {
     return job;
 }
 
-std::vector<design::SizeChoice> choices(const job::Job& job) { return design::sizes_that_serve(design::fill_defaults(job), designed(job)); }
+std::vector<study::SizeChoice> choices(const job::Job& job) { return study::sizes_that_serve(design::resolve(job).values, designed(job)); }
 
 }  // namespace
 
@@ -37,7 +37,7 @@ TEST_CASE("sizes serve where their rating, turned to the water that is there, me
                  size("huge", 6000, 2000, 700), size("high", 2550, 900, 700)};
     const auto found = choices(job);
     REQUIRE(found.size() == 1);
-    REQUIRE(found[0].offers.size() == design::most_offers);
+    REQUIRE(found[0].offers.size() == study::most_offers);
     const auto model = [&](std::size_t i) { return job.sizes[static_cast<std::size_t>(found[0].offers[i].size)].model; };
     CHECK(model(0) == "fits");
     CHECK(model(1) == "just");

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/source_line.hpp"
+#include "loopfolio/study/source_line.hpp"
 #include "support/catch.hpp"
 #include "support/sample_design.hpp"
 
@@ -30,8 +30,8 @@ House house() {
     job::Job job = sample_job();
     for (auto& room : job.rooms) room.temperature = measured(Temperature::from_celsius(20.0));
     job.conditions.flow = measured(Temperature::from_celsius(50.0));
-    const auto s = designed(job);
-    return {s.job, s.design};
+    const auto s = studied(job);
+    return {s.house.values, s.design};
 }
 
 }  // namespace
@@ -39,7 +39,7 @@ House house() {
 TEST_CASE("the load falls in a straight line from the design day to the rooms' temperature") {
     House h = house();
     give_table(h.job, {{-20.0, 5.0}, {0.0, 6.0}, {30.0, 9.0}});
-    const auto line = design::source_line(h.job, h.design);
+    const auto line = study::source_line(h.job, h.design);
     REQUIRE(line);
     const double outdoor = h.job.conditions.outdoor.value.celsius(), full = h.design.duty.source_load.si();
     for (const auto& p : line->points) {
@@ -55,14 +55,14 @@ TEST_CASE("the bivalent temperature is where capacity and load are equal, as EN 
     const double outdoor = h.job.conditions.outdoor.value.celsius(), full = h.design.duty.source_load.in(unit::kilowatt);
     // A source that makes two thirds of the design load in any weather is in balance at a third of the way to 20 degrees.
     give_table(h.job, {{-20.0, full * 2.0 / 3.0}, {20.0, full * 2.0 / 3.0}});
-    const auto line = design::source_line(h.job, h.design);
+    const auto line = study::source_line(h.job, h.design);
     REQUIRE(line);
     REQUIRE(line->balance);
     CHECK(line->balance->outdoor.celsius() == Approx(outdoor + (20.0 - outdoor) / 3.0).margin(1e-9));
     CHECK(line->balance->load.in(unit::kilowatt) == Approx(full * 2.0 / 3.0));
     // Sloped: 0.5 at -20 to 1.5 of the load at +20; load (20 - t) / (20 - outdoor).
     give_table(h.job, {{-20.0, 0.5 * full}, {20.0, 1.5 * full}});
-    const auto sloped = design::source_line(h.job, h.design);
+    const auto sloped = study::source_line(h.job, h.design);
     REQUIRE(sloped->balance);
     const double t = sloped->balance->outdoor.celsius();
     CHECK(0.5 + (t + 20.0) / 40.0 == Approx((20.0 - t) / (20.0 - outdoor)));
@@ -71,14 +71,14 @@ TEST_CASE("the bivalent temperature is where capacity and load are equal, as EN 
 TEST_CASE("a source that is always enough, or a table that does not tell, has no bivalent temperature or no line") {
     House h = house();
     give_table(h.job, {{-7.0, 100.0}, {7.0, 120.0}});
-    REQUIRE(design::source_line(h.job, h.design));
-    CHECK_FALSE(design::source_line(h.job, h.design)->balance);
+    REQUIRE(study::source_line(h.job, h.design));
+    CHECK_FALSE(study::source_line(h.job, h.design)->balance);
     h.job.heat_source->performance.back().capacity.reset();
-    CHECK_FALSE(design::source_line(h.job, h.design));
+    CHECK_FALSE(study::source_line(h.job, h.design));
     give_table(h.job, {{-7.0, 5.0}});
-    CHECK_FALSE(design::source_line(h.job, h.design));
+    CHECK_FALSE(study::source_line(h.job, h.design));
     for (auto& p : h.job.heat_source->performance) p.flow = Temperature::from_celsius(30.0);   // the design's 50 lies outside
-    CHECK_FALSE(design::source_line(h.job, h.design));
+    CHECK_FALSE(study::source_line(h.job, h.design));
     h.job.heat_source.reset();
-    CHECK_FALSE(design::source_line(h.job, h.design));
+    CHECK_FALSE(study::source_line(h.job, h.design));
 }
