@@ -44,7 +44,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
         const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
                                OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
         write_together(files);
-        out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages,
+        out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages.pages.size(),
                            word(calculated.study.verdict));
         return exit_done;
     });

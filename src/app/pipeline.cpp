@@ -89,7 +89,7 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
     pack.stem = identity.reference + "-" + identity.revision;
     pack.record = record::to_json(study);
     const auto report = report::compose(study, style.look);
-    const auto pages = layout::lay_out(report, style.fonts);
+    pack.pages = layout::lay_out(report, style.fonts);
     const auto& words = style.look.texts;
     // An archive that keeps the pack alone keeps what it was made from, and its figures.
     std::vector<pdf::Attachment> attachments{
@@ -103,9 +103,8 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
         attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
                                words(texts::pack::attached_file{.name = f.name})});
     }
-    pack.pdf = pdf::write_pdf(pages, style.fonts, attachments);
+    pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments);
     pack.suffix = style.suffix;
-    pack.pages = static_cast<int>(pages.pages.size());
     return pack;
 }
 

@@ -5,6 +5,7 @@
 #include "loopfolio/app/pack_style.hpp"
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/job/read_job.hpp"
+#include "loopfolio/layout/page.hpp"
 #include "loopfolio/pdf/fonts.hpp"
 #include "loopfolio/study/study.hpp"
 
@@ -31,13 +32,13 @@ struct Calculated {
 [[nodiscard]] std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file, const pdf::Fonts& fonts,
                                                               study::Scope scope);
 
-/// The two files of a pack, as bytes.
+/// The two files of a pack as bytes, and the pages that the PDF was written from.
 struct Pack {
     std::string stem;          ///< file name without its ending: `MILL-014-A`
     std::string suffix;        ///< of the PDF's name, after the stem
     std::string pdf;
     std::string record;
-    int pages = 0;
+    layout::Pages pages;
 };
 
 /// A house whose job states no firm takes the template's, whole. Says what is wrong where there is none either.
