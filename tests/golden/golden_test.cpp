@@ -80,15 +80,15 @@ const app::PackStyle& style() {
 
 app::Pack pack_of(const std::string& file) {
     const std::string text = app::read_file(file, job::largest_job_bytes);
-    auto designed = app::design_job(text, file, style().fonts);
-    if (const auto* refused = std::get_if<Diagnostics>(&designed)) {
+    auto calculated = app::calculate(text, file, style().fonts, study::Scope::pack);
+    if (const auto* refused = std::get_if<Diagnostics>(&calculated)) {
         std::string why = file + " is refused:\n";
         for (const auto& d : *refused) why += text_of(d);
         throw std::runtime_error{why};
     }
-    auto& d = std::get<app::Designed>(designed);
-    if (const auto fault = app::take_firm(d.job, file, style())) throw std::runtime_error{text_of(*fault)};
-    return app::make_pack(d, text, file, style());
+    auto& c = std::get<app::Calculated>(calculated);
+    if (const auto fault = app::take_firm(c.study.house, file, style())) throw std::runtime_error{text_of(*fault)};
+    return app::make_pack(c, text, style());
 }
 
 /// What `check` prints and how it ends. Warnings name the file by its path, which is not the same on every machine.
