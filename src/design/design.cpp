@@ -107,13 +107,14 @@ std::variant<Design, Refusals> design_values(const job::Job& job, Trace* trace, 
     number_junctions(job, d);
     if (!place_mixers(job, d, refusals) || !refusals.empty()) return refusals;
 
-    find_room_losses(job, d, trace);
-    share_loads(job, d);
+    find_room_losses(job, d, refusals, trace);
+    share_loads(job, d, refusals);
     refuse_cold_emitters(job, d, refusals);
     size_mixers(job, d);
     const auto routes = refusals.empty() ? find_routes(job, d, refusals) : std::nullopt;
     if (!routes) return refusals;
-    check_emitters(job, d, trace);
+    check_emitters(job, d, refusals, trace);
+    if (!refusals.empty()) return refusals;
     check_rooms(job, d);
     check_sections(job, d, remedies, trace);
     check_duty(job, d, *routes, trace);

@@ -15,7 +15,7 @@
 namespace loopfolio::design {
 
 /// Heat loss of every room by each method that its survey allows, and the one adopted.
-void find_room_losses(const job::Job& job, Design& design, Trace* trace);
+void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace);
 
 /// Whether source and emitters each have their own pump round a header, tees or a buffer.
 [[nodiscard]] inline bool through_header(const job::Job& job) {
@@ -39,7 +39,7 @@ void size_mixers(const job::Job& job, Design& design);
 
 /// Shares each room's loss among its emitters in proportion to their ratings, and sets the temperatures that reach them
 /// and the flows that they need.
-void share_loads(const job::Job& job, Design& design);
+void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
 /// Where the water goes: flows of sections, and what the circuits ask of the pumps.
 struct Routes {
@@ -56,7 +56,7 @@ struct Routes {
 [[nodiscard]] std::optional<Routes> find_routes(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
 /// What each emitter gives at the temperatures and flow that reach it.
-void check_emitters(const job::Job& job, Design& design, Trace* trace);
+void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace);
 
 /// What the rooms get: output against loss, and the temperature reached where it falls short.
 void check_rooms(const job::Job& job, Design& design);

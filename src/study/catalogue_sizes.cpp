@@ -20,14 +20,15 @@ double exponent_of(const job::EmitterSize& size) {
 }
 
 /// What it would give with the water that the emitter has.
-Power output_of(const job::EmitterSize& size, const job::Emitter& e, const design::EmitterResult& r, Temperature room, const design::Design& d) {
+std::optional<Power> output_of(const job::EmitterSize& size, const job::Emitter& e, const design::EmitterResult& r, Temperature room, const design::Design& d) {
     const double left = e.deratings.empty() ? 1.0 : e.output_at_50k.value / e.rating.value;
     const physics::EmitterRating rating{left * size.output_at_50k, exponent_of(size)};
     if (r.on_loop) {
         const auto balance = physics::balance_at_flow(rating, r.flow, d.state.specific_heat, r.inlet, room);
-        return balance ? balance->output : Power{};
+        return balance ? std::optional{balance->output} : std::nullopt;
     }
-    return physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent).value_or(0.0) * rating.output_at_50k;
+    const auto factor = physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent);
+    return factor ? std::optional{*factor * rating.output_at_50k} : std::nullopt;
 }
 
 std::optional<bool> fits(const job::EmitterSize& size, const job::Emitter& e) {
@@ -50,7 +51,9 @@ SizeChoice choose(const job::Job& job, const design::Design& d, int index) {
     const bool own_kind_alone = keeps_its_kind(e.kind) && std::ranges::any_of(job.sizes, same_kind);
     for (std::size_t i = 0; i < job.sizes.size(); ++i) {
         if (own_kind_alone && !same_kind(job.sizes[i])) continue;
-        const SizeOffer offer{static_cast<int>(i), output_of(job.sizes[i], e, r, room, d), fits(job.sizes[i], e)};
+        const auto output = output_of(job.sizes[i], e, r, room, d);
+        if (!output) continue;   // with an exponent that the relation does not hold for
+        const SizeOffer offer{static_cast<int>(i), *output, fits(job.sizes[i], e)};
         if (offer.output >= r.load) out.offers.push_back(offer);
         if (!out.largest || offer.output > out.largest->output) out.largest = offer;
     }

@@ -56,25 +56,41 @@ void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
     }
 }
 
-/// Along a loop an emitter takes the flow that it gets: its output then follows from both.
-void size_on_loop(const physics::EmitterRating& rating, Temperature room, const Design& d, EmitterResult& r) {
+/// Along a loop an emitter takes the flow that it gets: its output then follows from both. False where the relation does not
+/// hold.
+bool size_on_loop(const physics::EmitterRating& rating, Temperature room, const Design& d, EmitterResult& r) {
+    if (r.inlet <= room) {   // nothing is left of the heat by the time the water reaches it
+        r.output = Power{};
+        r.factor = 0.0;
+        r.excess = {};
+        return true;
+    }
     const auto balance = physics::balance_at_flow(rating, r.flow, d.state.specific_heat, r.inlet, room);
-    r.output = balance ? balance->output : Power{};
+    if (!balance) return false;
+    r.output = balance->output;
     r.factor = r.output / rating.output_at_50k;
-    r.excess = balance ? physics::log_mean_excess(r.inlet, balance->return_temperature, room).value_or(TemperatureDifference{})
-                       : TemperatureDifference{};
+    const auto excess = physics::log_mean_excess(r.inlet, balance->return_temperature, room);
+    r.excess = excess ? *excess : TemperatureDifference{};   // its limit, where a trickle comes back as cold as the room
+    return true;
 }
 
-void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, const Design& d) {
+/// With the design flow and return temperatures.
+bool size_on_pair(const physics::EmitterRating& rating, Temperature room, EmitterResult& r) {
+    const auto excess = physics::log_mean_excess(r.inlet, r.inlet - r.drop, room);
+    const auto factor = physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent);
+    if (!excess || !factor) return false;
+    r.excess = *excess;
+    r.factor = *factor;
+    r.output = *factor * rating.output_at_50k;
+    return true;
+}
+
+/// False where the relation of EN 442 does not hold for an emitter that heat is asked of.
+bool size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, const Design& d) {
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
     const physics::EmitterRating rating{e.output_at_50k.value, e.exponent.value};
-    if (r.on_loop) {
-        size_on_loop(rating, room, d, r);
-    } else {
-        r.excess = physics::log_mean_excess(r.inlet, r.inlet - r.drop, room).value_or(TemperatureDifference{});
-        r.factor = physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent).value_or(0.0);
-        r.output = r.factor * rating.output_at_50k;
-    }
+    const bool sized = r.on_loop ? size_on_loop(rating, room, d, r) : size_on_pair(rating, room, r);
+    if (!sized && r.load > Power{}) return false;   // one that nothing is asked of may be colder than its room
     r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
     r.rating_to_buy = e.deratings.empty() ? r.needed_at_50k : r.needed_at_50k / (e.output_at_50k.value / e.rating.value);
     r.volume_flow = r.flow / d.state.density;
@@ -84,6 +100,7 @@ void size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
                                                   r.inlet, room);
     r.return_temperature = balance ? balance->return_temperature : r.inlet;
     r.lowest_flow_temperature = physics::lowest_flow_temperature(rating, r.load, r.drop, room);
+    return true;
 }
 
 /// Loss factor of emitter and valves, and what it costs at the design flow. Returns the dynamic pressure in the
@@ -143,7 +160,7 @@ std::vector<char> loop_junctions(const job::Job& job, const Design& d) {
 
 }  // namespace
 
-void share_loads(const job::Job& job, Design& design) {
+void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refusals) {
     const auto on_loop = loop_junctions(job, design);
     design.emitters.resize(job.emitters.size());
     std::vector<Power> rated(job.rooms.size());
@@ -163,20 +180,31 @@ void share_loads(const job::Job& job, Design& design) {
         r.inlet = r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].flow.value : design.flow;
         r.drop = e.drop ? e.drop->value
                         : r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].drop.value : design.drop;
-        r.downward = downward_loss(e, r, job.rooms[static_cast<std::size_t>(r.room)].temperature.value);
+        if (const auto downward = downward_loss(e, r, job.rooms[static_cast<std::size_t>(r.room)].temperature.value)) {
+            r.downward = *downward;
+        } else {
+            refusals.push_back({fmt::format("emitters[{}].floor", i), e.place, "has no loss below it by EN 1264-3",
+                                "the resistance below and the temperature there lie outside what the standard covers"});
+        }
         r.flow = (r.load + r.downward) / (design.state.specific_heat * r.drop);
         const int at = design.joints.emitter_at[i], back = design.joints.emitter_return[i];
         r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 && on_loop[static_cast<std::size_t>(back)] != 0;
     }
 }
 
-void check_emitters(const job::Job& job, Design& design, Trace* trace) {
+void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace) {
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
         const auto& e = job.emitters[i];
         auto& r = design.emitters[i];
         auto& room = design.rooms[static_cast<std::size_t>(r.room)];
-        size_emitter(job, e, r, design);
         const int index = static_cast<int>(i);
+        if (!size_emitter(job, e, r, design)) {
+            refusals.push_back({fmt::format("emitters[{}]", i), e.place,
+                                fmt::format("has no output by EN 442 with water from {} to {}", text(r.inlet, unit::celsius, 1),
+                                            text(r.inlet - r.drop, unit::celsius, 1)),
+                                "raise the flow temperature or make the temperature drop smaller"});
+            continue;
+        }
         r.finding = add(design.findings, at_least({Check::emitter_output, Subject::emitter, index}, r.output, r.load,
                                                   reference::limits().shortfall_noted.value));
         const Pressure dynamic = find_resistance(e, r, design);
@@ -210,7 +238,8 @@ std::optional<Temperature> temperature_reached(const job::Job& job, const Design
             if (d.emitters[i].room != static_cast<int>(room)) continue;
             const auto& e = job.emitters[i];
             const auto& r = d.emitters[i];
-            output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value_or(0.0) * e.output_at_50k.value;
+            // Below the wanted temperature the excess is larger than at it, where the relation has held.
+            output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value() * e.output_at_50k.value;
         }
         return (output - coefficient * (t - outdoor)).si();
     };

@@ -22,7 +22,9 @@ void find_floor(const job::Emitter& e, Temperature room, EmitterResult& r) {
     FloorResult f;
     f.transfer = *transfer;
     f.flux = r.output / e.floor->area.value;
-    f.surface = room + physics::floor_excess(f.flux).value_or(TemperatureDifference{});
+    const auto excess = physics::floor_excess(f.flux);
+    if (!excess) return;   // a floor that takes heat: it is colder than its room
+    f.surface = room + *excess;
     f.surface_limit = reference::find_floor_surface_limit(e.floor->zone)->limit;
     f.limit = physics::floor_limit(build, floor_tables(), f.surface_limit - room);
     if (f.limit) {
@@ -86,7 +88,7 @@ void trace_floor(Trace& trace, const job::Emitter& e, const EmitterResult& r) {
         trace.step({"heat lost below",
                     fmt::format("A·(q·Ro + room − below)/Ru, q = load/A = {}, Ro = {}, Ru = {}",
                                 text(r.load / f.area.value, unit::watt_per_square_metre, 1),
-                                fixed(physics::resistance_upward(build).value_or(ThermalResistance{}).si(), 3),
+                                fixed(physics::resistance_upward(build).value().si(), 3),
                                 fixed(f.below->value.si(), 2)),
                     text(r.downward, unit::watt, 0), "en-1264-3"});
     }
@@ -117,13 +119,14 @@ void trace_stated(Trace& trace, const job::Emitter& e, Power rating) {
 
 }  // namespace
 
-Power downward_loss(const job::Emitter& e, const EmitterResult& r, Temperature room) {
-    if (!e.floor || !e.floor->below || r.load <= Power{}) return {};
+std::optional<Power> downward_loss(const job::Emitter& e, const EmitterResult& r, Temperature room) {
+    if (!e.floor || !e.floor->below || r.load <= Power{}) return Power{};
     const auto up = physics::resistance_upward(build_of(*e.floor));
     if (!up) return {};
     const auto flux = physics::flux_downward(r.load / e.floor->area.value, *up, e.floor->below->value, room,
                                              e.floor->below_temperature.value);
-    return flux ? std::max(*flux * e.floor->area.value, Power{}) : Power{};
+    if (!flux) return {};
+    return std::max(*flux * e.floor->area.value, Power{});
 }
 
 void check_floor(const job::Emitter& e, const job::Room& room, EmitterResult& r, int index,
@@ -146,7 +149,7 @@ void trace_rating(Trace& trace, const job::Emitter& e, const EmitterResult& r) {
     }
     if (!e.deratings.empty()) {
         trace.step({"rating as it stands",
-                    fmt::format("{} × {}", fixed(e.rating.value.si(), 0), fixed(derating_of(e), 3)),
+                    fmt::format("{} × {}", fixed(e.rating.value.si(), 0), fixed(derating_of(e).value(), 3)),
                     text(e.output_at_50k.value, unit::watt, 0), ""});
     }
 }

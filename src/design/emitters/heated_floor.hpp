@@ -9,7 +9,7 @@ namespace loopfolio::design {
 
 /// What a floor loses below while it gives its load, never below zero; nothing where the job does not say what
 /// lies there.
-[[nodiscard]] Power downward_loss(const job::Emitter& emitter, const EmitterResult& result, Temperature room);
+[[nodiscard]] std::optional<Power> downward_loss(const job::Emitter& emitter, const EmitterResult& result, Temperature room);
 
 /// Temperature of a floor against its limit, length of its loop; what is usual for a section or a metre.
 void check_floor(const job::Emitter& emitter, const job::Room& room, EmitterResult& result, int index,

@@ -41,9 +41,10 @@ ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling) {
 /// outside wall still stands on ground that reaches the outside somewhere.
 constexpr double least_perimeter_ratio = 0.05;
 
-UValue floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
+/// Nothing where the relation of the ground floor does not hold.
+std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
     switch (fabric.floor) {
-        case reference::FloorKind::none: return {};
+        case reference::FloorKind::none: return UValue{};
         case reference::FloorKind::exposed: {
             const UValue bare = reference::limits().exposed_floor_uninsulated.value;
             return UValue::from_si(1.0 / (1.0 / bare.si() + fabric.floor_insulation.value.si()));
@@ -51,8 +52,7 @@ UValue floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
         case reference::FloorKind::ground: break;
     }
     const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_perimeter_ratio * s.floor.si()));
-    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground))
-        .value_or(UValue{});
+    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground));
 }
 
 void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const ReferenceSurfaces& s) {
@@ -84,15 +84,16 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     trace.step({"sum, per m² and kelvin", "", per(a.per_kelvin), ""});
 }
 
-AreaMethod derived_rate(const job::Room& room, Trace* trace) {
+std::optional<AreaMethod> derived_rate(const job::Room& room, Trace* trace) {
     const auto& f = *room.fabric;
     const auto s = surfaces_of(f, room.ceiling_height.value);
     AreaMethod a;
     a.walls = f.wall_u_value.value * (s.opaque_wall / s.floor);
     a.glazing = f.glazing_u_value.value * (s.glazing / s.floor);
     a.roof = f.roof == reference::RoofKind::none ? UValue{} : f.roof_u_value.value;
-    a.floor_u_value = floor_u_value(f, s);
-    a.floor = a.floor_u_value;
+    const auto floor = floor_u_value(f, s);
+    if (!floor) return {};
+    a.floor = a.floor_u_value = *floor;
     // The edge of a ground floor is in its own relation, so bridges count for the other surfaces.
     const bool roof = f.roof != reference::RoofKind::none;
     const bool exposed_floor = f.floor == reference::FloorKind::exposed;
@@ -106,14 +107,16 @@ AreaMethod derived_rate(const job::Room& room, Trace* trace) {
     return a;
 }
 
-AreaMethod by_area(const job::Room& room, TemperatureDifference difference, Trace* trace) {
+std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference difference, Trace* trace) {
     AreaMethod a;
     if (room.heat_loss_rate) {
         a.stated_rate = true;
         a.rate = room.heat_loss_rate->value;
         if (difference.si() > 0.0) a.per_kelvin = a.rate / difference;
     } else {
-        a = derived_rate(room, trace);
+        const auto derived = derived_rate(room, trace);
+        if (!derived) return {};
+        a = *derived;
         a.rate = a.per_kelvin * difference;
     }
     a.loss = a.rate * room.floor_area.value;
@@ -201,14 +204,20 @@ void adopt(const job::Room& room, RoomResult& r) {
     }
 }
 
-/// What the emitters must give beside the loss, so that the room warms up again after it was left to cool.
-void add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& r) {
+/// What the emitters must give beside the loss, so that the room warms up again after it was left to cool. False where the
+/// relation does not hold.
+bool add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& r) {
     if (c.intermittent_margin.given()) {
-        r.heat_up = physics::with_margin(r.loss, c.intermittent_margin.value).value_or(r.loss) - r.loss;
+        const auto with_margin = physics::with_margin(r.loss, c.intermittent_margin.value);
+        if (!with_margin) return false;
+        r.heat_up = *with_margin - r.loss;
     } else if (room.heat_up.given()) {
-        r.heat_up = physics::heat_up_power(room.floor_area.value, room.heat_up.value).value_or(Power{});
+        const auto heat_up = physics::heat_up_power(room.floor_area.value, room.heat_up.value);
+        if (!heat_up) return false;
+        r.heat_up = *heat_up;
     }
     r.load = r.loss + r.heat_up;
+    return true;
 }
 
 constexpr double methods_apart = 0.25;
@@ -237,7 +246,7 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
 
 }  // namespace
 
-void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
+void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace) {
     design.rooms.resize(job.rooms.size());
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         const auto& room = job.rooms[i];
@@ -250,11 +259,17 @@ void find_room_losses(const job::Job& job, Design& design, Trace* trace) {
             trace->step({"design difference", fmt::format("Δθ = room − outdoor = {} − ({})", fixed(room.temperature.value.celsius(), 1),
                          fixed(job.conditions.outdoor.value.celsius(), 1)), text(difference, unit::kelvin, 1), ""});
         }
-        if (room.fabric || room.heat_loss_rate) r.by_area = by_area(room, difference, trace);
+        const auto refuse = [&](const char* field, const char* rule) {
+            refusals.push_back({fmt::format("rooms[{}]{}", i, field), room.place, rule, ""});
+        };
+        if (room.fabric || room.heat_loss_rate) {
+            r.by_area = by_area(room, difference, trace);
+            if (!r.by_area) refuse(".fabric", "has a floor on the ground that lies outside the range of ISO 13370");
+        }
         if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
         adopt(room, r);
         if (trace != nullptr) trace->step({"heat loss adopted", "", text(r.loss, unit::watt, 0), ""});
-        add_allowance(job.conditions, room, r);
+        if (!add_allowance(job.conditions, room, r)) refuse("", "has an allowance to warm up that no relation covers");
         if (trace != nullptr) trace_allowance(*trace, job.conditions, room, r);
         flag_room(room, r, static_cast<int>(i), design.flags);
     }

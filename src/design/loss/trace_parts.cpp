@@ -18,7 +18,7 @@ std::string resistances(const job::Element& e) {
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
     std::string out = fixed(surfaces.inside.si(), 2);
     for (const auto& layer : e.layers) {
-        out += " + " + fixed(resistance_of(layer, flow).value_or(ThermalResistance{}).si(), 3);
+        out += " + " + fixed(resistance_of(layer, flow).value().si(), 3);
         if (layer.bridge) out += fmt::format(" ({} % bridged)", fixed(100.0 * layer.bridge->share.value, 1));
     }
     return out + " + " + fixed(surfaces.beyond.si(), 2);
@@ -31,8 +31,8 @@ std::string share_of(const job::Layer& layer, const job::Element& e) {
     const auto flow = heat_flow(e.kind);
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
     ThermalResistance whole = surfaces.inside + surfaces.beyond;
-    for (const auto& l : e.layers) whole += resistance_of(l, flow).value_or(ThermalResistance{});
-    return fmt::format("({}/{})²", fixed(resistance_of(layer, flow).value_or(ThermalResistance{}).si(), 3),
+    for (const auto& l : e.layers) whole += resistance_of(l, flow).value();
+    return fmt::format("({}/{})²", fixed(resistance_of(layer, flow).value().si(), 3),
                        fixed(whole.si(), 3));
 }
 

@@ -61,10 +61,11 @@ std::optional<std::vector<Source>> sources_of(const job::HeatSource& source) {
     return out;
 }
 
-/// Output that one unit can be turned down to; none where it is not known.
-Power least_of(const Source& source, Temperature outdoor, Temperature flow) {
+/// Output that one unit can be turned down to, zero where the job states none. Nothing outside the manufacturer's points.
+std::optional<Power> least_of(const Source& source, Temperature outdoor, Temperature flow) {
     if (source.least.empty()) return source.least_stated;
-    return Power::from_si(physics::on_grid(source.least, outdoor.celsius(), flow.celsius()).value_or(0.0));
+    const auto least = physics::on_grid(source.least, outdoor.celsius(), flow.celsius());
+    return least ? std::optional{Power::from_si(*least)} : std::nullopt;
 }
 
 struct Weather {
@@ -104,7 +105,9 @@ std::optional<physics::SourceState> state_at(const job::HeatSource& source, cons
         one->capacity = left_by_defrost(source, flows.outdoor) * one->capacity;
         if (one->capacity > largest) {
             largest = one->capacity;
-            least = std::min(least_of(kind, flows.outdoor, flows.made), one->capacity);
+            const auto own = least_of(kind, flows.outdoor, flows.made);
+            if (!own) return {};
+            least = std::min(*own, one->capacity);
         }
         units.insert(units.end(), static_cast<std::size_t>(kind.number), *one);
     }

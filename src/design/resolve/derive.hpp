@@ -32,7 +32,7 @@ void derive_emitters(job::Job& job);   ///< outputs, lengths of floor loops
 [[nodiscard]] physics::FloorBuild build_of(const job::HeatedFloor& floor);
 [[nodiscard]] const physics::FloorTables& floor_tables();
 
-/// What deratings leave of an emitter's rating; 1 without any.
-[[nodiscard]] double derating_of(const job::Emitter& emitter);
+/// What deratings leave of an emitter's rating; 1 without any, nothing where one of them is no share.
+[[nodiscard]] std::optional<double> derating_of(const job::Emitter& emitter);
 
 }  // namespace loopfolio::design

@@ -89,7 +89,8 @@ void derive_emitter(job::Emitter& e) {
     if (e.floor) derive_loop(e);
     if (e.deratings.empty() || !e.output_at_50k.given()) return;
     e.rating = e.output_at_50k;
-    e.output_at_50k = Input<Power>::derived(derating_of(e) * e.rating.value, e.rating.source);
+    const auto left = derating_of(e);
+    e.output_at_50k = left ? Input<Power>::derived(*left * e.rating.value, e.rating.source) : Input<Power>{};
 }
 
 }  // namespace
@@ -109,11 +110,12 @@ const physics::FloorTables& floor_tables() {
     return tables;
 }
 
-double derating_of(const job::Emitter& emitter) {
+std::optional<double> derating_of(const job::Emitter& emitter) {
     std::vector<physics::Derating> all;
     for (const auto& d : emitter.deratings) all.push_back({d.factor.value, d.factor.value, d.factor.value});
     const auto together = physics::all_of(all);
-    return together ? together->factor : 1.0;
+    if (!together) return {};
+    return together->factor;
 }
 
 void derive_emitters(job::Job& job) {
