@@ -5,6 +5,7 @@
 
 #include "loopfolio/base/root.hpp"
 
+#include <cmath>
 #include <limits>
 
 namespace loopfolio::design {
@@ -12,6 +13,7 @@ namespace loopfolio::design {
 namespace {
 
 constexpr double most_searched = 20.0;   // times the present load
+constexpr Pressure most_apart = Pressure::from_si(100.0);   // head and need, where they are said to meet
 
 /// The section that reaches a limit first as the load grows: flows grow with the load.
 LoadCapacity by_sections(const Design& d, LoadLimit limit, CapacityLimit of) {
@@ -51,12 +53,15 @@ std::optional<LoadCapacity> by_circulator(const job::Job& job, const Design& d) 
     const auto spare = [&](double factor) {
         const auto result = design_values(scaled(job, d, factor));
         const auto* again = std::get_if<Design>(&result);
+        // A trickle may cool below a room on its way, which no design is made for: the pump has head to spare there.
+        if (again == nullptr) return factor < 1.0 ? 1.0 : -1.0;
         // Beyond the last point of the curve nothing is given.
-        return again == nullptr ? -1.0 : (again->duty.available.value_or(Pressure{}) - again->duty.head).si();
+        return (again->duty.available.value_or(Pressure{}) - again->duty.head).si();
     };
     if (spare(most_searched) > 0.0) return {};
     const auto root = find_root(spare, 0.01, most_searched, 1e-4);
-    if (!root) return {};
+    // A change of sign where designs begin or end, and not where head and need meet, is no capacity.
+    if (!root || std::abs(spare(*root)) > most_apart.si()) return {};
     return LoadCapacity{LoadLimit::circulator, *root, {}, -1};
 }
 
