@@ -17,18 +17,19 @@ may_see() {
         physics)   echo "base physics" ;;
         network)   echo "base physics network" ;;
         design)    echo "base job reference physics network design" ;;
-        record)    echo "base job reference physics design record" ;;
-        report)    echo "base templates texts job reference physics design report" ;;
+        study)     echo "base job reference physics design study" ;;
+        record)    echo "base job reference design study record" ;;
+        report)    echo "base templates texts job reference design study report" ;;
         layout)    echo "base report layout" ;;
         pdf)       echo "base layout pdf" ;;
-        app)       echo "base reference templates texts job physics network design record report layout pdf app" ;;
+        app)       echo "base reference templates texts job physics network design study record report layout pdf app" ;;
         *)         echo "" ;;
     esac
 }
 
 # The one header that layout may take from report: the document types.
 bad=0
-for room in base reference yaml templates job physics network design record report layout pdf app; do
+for room in base reference yaml templates job physics network design study record report layout pdf app; do
     allowed=" $(may_see "$room") "
     for file in $(find "include/loopfolio/$room" "src/$room" -name '*.hpp' -o -name '*.cpp' | sort); do
         for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_/]*\.hpp".*|\1|p' "$file" \
