@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "loopfolio/reference/reference.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include "support/catch.hpp"
 
@@ -68,6 +69,24 @@ void add_limits(std::vector<Use>& uses) {
     add(uses, "bridges", l.thermal_bridge);
     add(uses, "exposed floor", l.exposed_floor_uninsulated);
     uses.push_back({"air", l.air_heat_capacity_source});
+    const auto& t = thresholds();
+    add(uses, "least excess", t.least_excess);
+    add(uses, "least rating ratio", t.least_rating_ratio);
+    add(uses, "greatest rating ratio", t.greatest_rating_ratio);
+    add(uses, "methods apart", t.methods_apart);
+    add(uses, "bare loft", t.bare_loft);
+    add(uses, "least loss rate", t.least_loss_rate);
+    add(uses, "greatest loss rate", t.greatest_loss_rate);
+    add(uses, "least perimeter ratio", t.least_perimeter_ratio_per_m);
+    add(uses, "capacities alike", t.capacities_alike);
+    add(uses, "greatest head", t.greatest_head);
+    add(uses, "worth replacing", t.worth_replacing);
+    add(uses, "rating step", t.rating_step);
+    add(uses, "widest drop", t.widest_drop);
+    add(uses, "hottest water", t.hottest_water);
+    add(uses, "longest reheat", t.longest_reheat);
+    add(uses, "left to coil", t.left_to_coil);
+    add(uses, "round the store", t.round_the_store);
 }
 
 }  // namespace

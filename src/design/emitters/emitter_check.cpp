@@ -7,6 +7,7 @@
 #include "loopfolio/base/root.hpp"
 #include "loopfolio/reference/emitters.hpp"
 #include "loopfolio/reference/limits.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <fmt/format.h>
 
@@ -15,9 +16,6 @@
 namespace loopfolio::design {
 
 namespace {
-
-constexpr double least_usual_excess = 10.0;   // K
-constexpr double least_rating_ratio = 0.6, greatest_rating_ratio = 1.6;
 
 void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, const Design& d, Temperature room) {
     trace.open(Subject::emitter, e.id);
@@ -51,7 +49,8 @@ void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
     if (kind == nullptr || kind->typical_w_per_m_at_600 <= 0.0 || !e.length.given() || !e.height.given()) return;
     const double typical = kind->typical_w_per_m_at_600 * e.length.value.si() * e.height.value.si() / 0.6;
     const double ratio = e.output_at_50k.value.si() / typical;
-    if (ratio < least_rating_ratio || ratio > greatest_rating_ratio) {
+    const auto& usual = reference::thresholds();
+    if (ratio < usual.least_rating_ratio.value || ratio > usual.greatest_rating_ratio.value) {
         flags.push_back({Caveat::rating_far_off, Subject::emitter, index, ratio});
     }
 }
@@ -209,7 +208,7 @@ void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& r
                                                   reference::limits().shortfall_noted.value));
         const Pressure dynamic = find_resistance(e, r, design);
         room.output += r.output;
-        if (r.excess.si() < least_usual_excess) {
+        if (r.excess < reference::thresholds().least_excess.value) {
             design.flags.push_back({Caveat::low_excess, Subject::emitter, index, r.excess.si()});
         }
         flag_rating(e, index, design.flags);

@@ -8,6 +8,7 @@
 #include "loopfolio/physics/design_allowance.hpp"
 #include "loopfolio/physics/fabric.hpp"
 #include "loopfolio/reference/reference.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <fmt/format.h>
 
@@ -37,10 +38,6 @@ ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling) {
     return s;
 }
 
-/// The lowest ratio of exposed perimeter to area that the published ground-floor tables carry, in 1/m; a room with no
-/// outside wall still stands on ground that reaches the outside somewhere.
-constexpr double least_perimeter_ratio = 0.05;
-
 /// Nothing where the relation of the ground floor does not hold.
 std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
     switch (fabric.floor) {
@@ -51,7 +48,9 @@ std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSu
         }
         case reference::FloorKind::ground: break;
     }
-    const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_perimeter_ratio * s.floor.si()));
+    // A room with no outside wall still stands on ground that reaches the outside somewhere.
+    const double least_ratio = reference::thresholds().least_perimeter_ratio_per_m.value;
+    const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_ratio * s.floor.si()));
     return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground));
 }
 
@@ -220,17 +219,14 @@ bool add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& 
     return true;
 }
 
-constexpr double methods_apart = 0.25;
-constexpr double bare_loft = 1.0;   // W/(m2 K): a default above this stands for next to no insulation
-constexpr double least_usual_rate = 15.0, greatest_usual_rate = 250.0;   // W/m2
-
 void flag_room(const job::Room& room, const RoomResult& r, int index, std::vector<Flag>& flags) {
+    const auto& usual = reference::thresholds();
     if (r.by_area && r.by_elements && r.by_elements->loss.si() > 0.0) {
         const double apart = r.by_area->loss / r.by_elements->loss - 1.0;
-        if (std::abs(apart) > methods_apart) flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
+        if (std::abs(apart) > usual.methods_apart.value) flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
     }
     if (r.method == LossMethod::area && room.fabric && !room.heat_loss_rate &&
-        room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value.si() > bare_loft) {
+        room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value > usual.bare_loft.value) {
         flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
     }
     for (const auto& layered : r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {
@@ -238,9 +234,9 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
             flags.push_back({Caveat::limits_apart, Subject::room, index, layered->upper / layered->lower});
         }
     }
-    const double rate = (r.loss / room.floor_area.value).si();
-    if (rate < least_usual_rate || rate > greatest_usual_rate) {
-        flags.push_back({Caveat::unusual_rate, Subject::room, index, rate});
+    const HeatFlux rate = r.loss / room.floor_area.value;
+    if (rate < usual.least_loss_rate.value || rate > usual.greatest_loss_rate.value) {
+        flags.push_back({Caveat::unusual_rate, Subject::room, index, rate.si()});
     }
 }
 

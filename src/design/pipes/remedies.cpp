@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/remedies.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include "design/parts.hpp"
 
@@ -12,8 +13,6 @@ namespace loopfolio::design {
 
 namespace {
 
-constexpr Power rating_step = Power::from_si(10.0);   // ratings are read from tables in steps like this
-
 /// The wider pipe that a section would be given; null for the largest of its material.
 const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
     if (r.next_size != nullptr) return r.next_size;
@@ -21,12 +20,10 @@ const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
     return larger.empty() ? nullptr : &larger.front();
 }
 
-/// A section that drops less than this share of what the circulator lacks is not worth replacing.
-constexpr double worth_replacing = 0.1;
-
+/// A section that drops less than a certain share of what the circulator lacks is not worth replacing.
 std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     std::optional<PipeChange> best;
-    Pressure most = worth_replacing * (d.duty.head - d.duty.available.value_or(Pressure{}));
+    Pressure most = reference::thresholds().worth_replacing.value * (d.duty.head - d.duty.available.value_or(Pressure{}));
     for (const int index : d.duty.index_sections) {
         const auto i = static_cast<std::size_t>(index);
         const auto* to = wider(job.sections[i], d.sections[i]);
@@ -58,6 +55,7 @@ void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed)
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
         const auto& r = d.emitters[i];
         if (d.at(r.finding).verdict != Verdict::change || r.needed_at_50k <= Power{}) continue;
+        const Power rating_step = reference::thresholds().rating_step.value;
         const double steps = std::ceil(r.needed_at_50k / rating_step);
         job.emitters[i].output_at_50k = Input<Power>::filled(steps * rating_step, "common-practice");
         job.emitters[i].existing = false;

@@ -4,6 +4,7 @@
 
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/pipes.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <fmt/format.h>
 
@@ -14,8 +15,6 @@
 namespace loopfolio::design {
 
 namespace {
-
-constexpr double widest_drop = 30.0;   // K; wider than any emitter circuit is run
 
 /// The lowest return temperature that a wider drop may lead to: above every heated room.
 Temperature lowest_return(const job::Job& job) {
@@ -51,7 +50,7 @@ std::optional<TemperatureDifference> least_drop(const job::Job& job, const Desig
         const auto next = r.load / (most(job.conditions, pipe, *state) * state->specific_heat);
         const bool settled = std::abs((next - drop).si()) < 1e-6;
         drop = next;
-        if (!std::isfinite(drop.si()) || drop.si() > widest_drop || d.flow - drop < floor) return {};
+        if (!std::isfinite(drop.si()) || drop > reference::thresholds().widest_drop.value || d.flow - drop < floor) return {};
         // Rounded up, so that the drop as printed keeps the pipe.
         if (settled) return TemperatureDifference::from_si(std::ceil(drop.si() * 10.0 - 1e-6) / 10.0);
     }

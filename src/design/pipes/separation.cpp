@@ -79,7 +79,8 @@ void check_separation(const job::Job& job, Design& d, Trace* trace) {
     r.emitter_flow = d.duty.volume_flow;
     r.source_flow = source_side_flow(job, d);
     const MassFlow source = r.source_flow * d.state.density;
-    const physics::MixedSides sides{source, d.duty.flow, d.flow, d.duty.back};
+    const physics::MixedSides sides{
+        .source = source, .emitters = d.duty.flow, .emitter_flow = d.flow, .emitter_return = d.duty.back};
     if (job.separation->kind == job::SeparationKind::plate) pass_plate(job, d, sides, r);
     else mix_through(d, sides, r);
     if (job.separation->kind == job::SeparationKind::buffer_four) {

@@ -7,6 +7,7 @@
 
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/limits.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <fmt/format.h>
 
@@ -73,9 +74,6 @@ void find_performance(const job::Job& job, Design& d) {
     else d.flags.push_back({Caveat::outside_table, Subject::circulator, 0, made.celsius()});
 }
 
-constexpr double capacities_alike = 0.10;                        // of the table's
-constexpr Pressure usual_head = unit::kilopascal(100.0);         // most that circulators of houses give
-
 /// Stated, or by the maker's table with the water that the source makes; told where the two are far apart.
 void find_source_capacity(const job::Job& job, Design& d) {
     const auto& source = *job.heat_source;
@@ -86,12 +84,12 @@ void find_source_capacity(const job::Job& job, Design& d) {
     d.duty.capacity_by_table = !source.capacity && by_table;
     if (!source.capacity || !by_table || *by_table <= Power{}) return;
     const double ratio = source.capacity->value / *by_table;
-    if (std::abs(ratio - 1.0) > capacities_alike) d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
+    if (std::abs(ratio - 1.0) > reference::thresholds().capacities_alike.value) d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
 }
 
 void judge_plant(const job::Job& job, Design& d) {
     auto& duty = d.duty;
-    if (duty.head > usual_head) d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
+    if (duty.head > reference::thresholds().greatest_head.value) d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
     if (job.circulator && (!job.circulator->curve.empty() || job.circulator->quadratic || job.circulator->set_head)) {
         duty.available = head_at(*job.circulator, duty.volume_flow);
         if (!duty.available && !job.circulator->curve.empty()) {

@@ -5,6 +5,7 @@
 #include "design/judge.hpp"
 #include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <fmt/format.h>
 
@@ -15,8 +16,6 @@ namespace loopfolio::design {
 namespace {
 
 constexpr double days_a_year = 365.0;
-constexpr Temperature hottest_water = Temperature::from_celsius(95.0);      // in a closed system; common practice, no source
-constexpr Temperature round_the_store = Temperature::from_celsius(20.0);   // a store stands in the house
 
 void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
     if (h.source_capacity) {
@@ -44,13 +43,19 @@ void find_transfer(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
 
 void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) {
     if (!out.capacity || !out.transfer) return;
-    out.reheat = physics::reheat({h.store.value, h.cold.value, h.stored.value, h.source_flow.value, *out.capacity, *out.transfer});
+    out.reheat = physics::reheat({.store = h.store.value,
+                                  .from = h.cold.value,
+                                  .to = h.stored.value,
+                                  .flow = h.source_flow.value,
+                                  .capacity = *out.capacity,
+                                  .transfer = *out.transfer});
     out.unreachable = !out.reheat;
     out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
     if (!out.flow_for_capacity) return;
     const Temperature asked = *out.flow_for_capacity, made = h.source_flow.value;
-    // Hotter than water in a closed system is let to get, or a night to heat it: no such coil stays. Common practice, no source.
-    const bool hopeless = out.unreachable || asked > hottest_water || out.reheat->time > unit::hour(8.0);
+    // Hotter than water in a closed system may get, or longer than a night to heat it: no such coil stays.
+    const auto& usual = reference::thresholds();
+    const bool hopeless = out.unreachable || asked > usual.hottest_water.value || out.reheat->time > usual.longest_reheat.value;
     const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
     out.coil = add(findings, judged({Check::coil_flow, Subject::hot_water}, verdict, asked, made));
 }
@@ -58,7 +63,7 @@ void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) 
 /// Hours that hot water takes, by what coil and source pass on the mean, and what that leaves for the rooms.
 void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
     constexpr Duration day = unit::hour(24.0);
-    if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, round_the_store);
+    if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, reference::thresholds().round_the_store.value);
     if (!out.reheat) return;
     const Power mean = out.reheat->heat / out.reheat->time;
     out.hours_a_day = physics::time_for_hot_water(out.drawn, out.standing_loss.value_or(Energy{}), mean);
@@ -69,8 +74,8 @@ void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
 
 void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
     if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
-    // The source reaches what its flow temperature leaves a coil to work with: 5 K, common practice, no source.
-    const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - TemperatureDifference::from_si(5.0));
+    // The source reaches what its flow temperature leaves a coil to work with.
+    const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - reference::thresholds().left_to_coil.value);
     const auto ratio = job.heat_source ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
                                        : std::nullopt;
     const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
@@ -78,8 +83,12 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
         out.needs_immersion = true;
         return;
     }
-    out.hot_cycle = physics::pasteurise({h.store.value, h.stored.value, h.hot_cycle.value, by_source, ratio.value_or(0.0),
-                                         h.hot_cycles_a_year->value});
+    out.hot_cycle = physics::pasteurise({.store = h.store.value,
+                                         .usual = h.stored.value,
+                                         .hot = h.hot_cycle.value,
+                                         .source_reach = by_source,
+                                         .source_performance = ratio.value_or(0.0),   // only asked for where the source has a part
+                                         .times_a_year = h.hot_cycles_a_year->value});
 }
 
 void trace_reheat(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {

@@ -41,7 +41,7 @@ std::optional<Source> source_of(const EqualUnits& units) {
     if (*units.least_output) out.least_stated = (*units.least_output)->value;
     for (const auto& p : units.points) {
         if (!p.capacity) return {};
-        points.push_back({p.outdoor, p.flow, *p.capacity, p.performance});
+        points.push_back({.outdoor = p.outdoor, .flow = p.flow, .capacity = *p.capacity, .performance = p.performance});
         if (p.least) out.least.push_back({p.outdoor.celsius(), p.flow.celsius(), p.least->si()});
     }
     const auto table = physics::source_table(points);
@@ -146,7 +146,9 @@ std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, s
     const auto bins = bins_of(*job.season);
     SeasonRun out;
     // Power held ready for warming up is no heat that the season needs.
-    out.line = {design.duty.source_load - design.duty.heat_up, job.conditions.outdoor.value, job.season->base.value};
+    out.line = {.design_load = design.duty.source_load - design.duty.heat_up,
+                .design_outdoor = job.conditions.outdoor.value,
+                .base = job.season->base.value};
     out.least.resize(bins.size());
     Duration heated;
     for (const auto& bin : bins) heated += bin.outdoor < out.line.base ? bin.time : Duration{};

@@ -80,7 +80,10 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, Findings& findings, Tra
     const auto levels = power_levels(job);
     out.units = static_cast<int>(levels.size());
     out.power_level = levels.size() == 1 ? levels.front() : physics::sum_of_levels(levels).value_or(levels.front());
-    const physics::SoundPath path{out.power_level, s.distance.value, out.directivity, s.barrier ? s.barrier->value : 0.0};
+    const physics::SoundPath path{.power_level = out.power_level,
+                                  .distance = s.distance.value,
+                                  .directivity = out.directivity,
+                                  .barrier_reduction = s.barrier ? s.barrier->value : 0.0};
     const auto level = physics::sound_pressure_level(path);
     if (!level) return {};
     out.level = *level;

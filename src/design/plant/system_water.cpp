@@ -69,7 +69,10 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
         return refuse("cold_fill_bar", fmt::format("lies below the precharge of {}", text(out.precharge, unit::bar, 2)),
                       "the vessel would hold no water when cold");
     }
-    const physics::VesselDemand demand{out.content, out.expansion, out.precharge, w.safety_valve.value};
+    const physics::VesselDemand demand{.system = out.content,
+                                       .expansion = out.expansion,
+                                       .precharge = out.precharge,
+                                       .safety_valve = w.safety_valve.value};
     const auto size = physics::vessel_size(demand);
     if (!size) {
         return refuse("safety_valve_bar", fmt::format("leaves no room over the precharge of {}", text(out.precharge, unit::bar, 2)),
