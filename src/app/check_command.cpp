@@ -100,7 +100,7 @@ std::string circulator_line(const Study& s) {
 
 /// Every finding stands in one of these groups, in the order of the list.
 struct Groups {
-    std::string rooms, emitters, sections, duty, beside;
+    std::string rooms, emitters, sections, duty, other;
 };
 
 Groups groups_of(const Study& s) {
@@ -120,7 +120,7 @@ Groups groups_of(const Study& s) {
             case Subject::separation: out.duty += finding_line(s, f); break;
             case Subject::system_water:
             case Subject::hot_water:
-            case Subject::sound: out.beside += finding_line(s, f); break;
+            case Subject::sound: out.other += finding_line(s, f); break;
         }
     }
     return out;
@@ -155,7 +155,7 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
         out << with_plain_spaces(identity.reference + ", revision " + identity.revision + "\n" + headed("rooms", groups.rooms) +
                                  headed("emitters", groups.emitters) + headed("sections", groups.sections) +
                                  headed("duty", circulator_line(s) + groups.duty) +
-                                 headed("system water, hot water, sound", groups.beside) + notes(s, look.texts)) +
+                                 headed("system water, hot water, sound", groups.other) + notes(s, look.texts)) +
                    fmt::format("verdict: {}\n", word(s.verdict));
         return options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
     });

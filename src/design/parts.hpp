@@ -100,6 +100,6 @@ void fill_section(job::Section& section);
 /// Sum of loss factors of fittings on one pipe; inserts not included.
 [[nodiscard]] double loss_factor(std::span<const job::FittingCount> fittings);
 /// How many of them are joints, which narrow a pipe that has inserts.
-[[nodiscard]] int joints(std::span<const job::FittingCount> fittings);
+[[nodiscard]] int narrowed_joints(std::span<const job::FittingCount> fittings);
 
 }  // namespace loopfolio::design

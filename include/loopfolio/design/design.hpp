@@ -197,7 +197,7 @@ struct Flag {
 };
 
 /// Junctions by number, as `Design::nodes` names them.
-struct Joints {
+struct Junctions {
     std::vector<int> section_from, section_to;       ///< by section
     std::vector<int> emitter_at, emitter_return;     ///< by emitter
     std::vector<int> mixer_from, mixer_to;           ///< by mixing set
@@ -212,7 +212,7 @@ struct Design {
     Pressure metre_of_water;             ///< pressure under one metre of it, as pump manufacturers state head
     std::optional<Temperature> freezing;
     std::vector<std::string> nodes;      ///< junction names; index of a node
-    Joints joints;
+    Junctions junctions;
     int source_node = -1;
     bool tree = true;                    ///< pairs of pipes that branch from the source: no ring, loop or mixing set
     std::vector<int> node_parent_section;   ///< by node: the one that brings most of its water; -1 at the source

@@ -152,7 +152,7 @@ std::vector<char> loop_junctions(const job::Job& job, const Design& d) {
     std::vector<char> out(d.nodes.size(), 0);
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
         if (job.sections[i].carries != job::Carries::loop) continue;
-        out[static_cast<std::size_t>(d.joints.section_from[i])] = out[static_cast<std::size_t>(d.joints.section_to[i])] = 1;
+        out[static_cast<std::size_t>(d.junctions.section_from[i])] = out[static_cast<std::size_t>(d.junctions.section_to[i])] = 1;
     }
     return out;
 }
@@ -186,7 +186,7 @@ void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refu
                                 "the resistance below and the temperature there lie outside what the standard covers"});
         }
         r.flow = (r.load + r.downward) / (design.state.specific_heat * r.drop);
-        const int at = design.joints.emitter_at[i], back = design.joints.emitter_return[i];
+        const int at = design.junctions.emitter_at[i], back = design.junctions.emitter_return[i];
         r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 && on_loop[static_cast<std::size_t>(back)] != 0;
     }
 }

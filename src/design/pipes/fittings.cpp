@@ -15,7 +15,7 @@ double loss_factor(std::span<const job::FittingCount> fittings) {
     return sum;
 }
 
-int joints(std::span<const job::FittingCount> fittings) {
+int narrowed_joints(std::span<const job::FittingCount> fittings) {
     int sum = 0;
     for (const auto& f : fittings) {
         const auto* known = reference::find_fitting(f.kind);

@@ -15,13 +15,13 @@ namespace {
 /// By node, the mixing set that it lies beyond; -1 on the main side. Spreads from each `to` over the sections.
 std::vector<int> mixer_of_nodes(const Design& d) {
     std::vector<std::vector<int>> next(d.nodes.size());
-    for (std::size_t i = 0; i < d.joints.section_from.size(); ++i) {
-        next[static_cast<std::size_t>(d.joints.section_from[i])].push_back(d.joints.section_to[i]);
-        next[static_cast<std::size_t>(d.joints.section_to[i])].push_back(d.joints.section_from[i]);
+    for (std::size_t i = 0; i < d.junctions.section_from.size(); ++i) {
+        next[static_cast<std::size_t>(d.junctions.section_from[i])].push_back(d.junctions.section_to[i]);
+        next[static_cast<std::size_t>(d.junctions.section_to[i])].push_back(d.junctions.section_from[i]);
     }
     std::vector<int> mixer(d.nodes.size(), -1);
-    for (std::size_t m = 0; m < d.joints.mixer_to.size(); ++m) {
-        std::vector<int> open{d.joints.mixer_to[m]};
+    for (std::size_t m = 0; m < d.junctions.mixer_to.size(); ++m) {
+        std::vector<int> open{d.junctions.mixer_to[m]};
         while (!open.empty()) {
             const auto node = static_cast<std::size_t>(open.back());
             open.pop_back();
@@ -41,10 +41,10 @@ bool place_mixers(const job::Job& job, Design& d, std::vector<Refusal>& refusals
     if (job.mixers.empty()) return true;
     const auto beyond = mixer_of_nodes(d);
     const auto mixer_at = [&](int node) { return beyond[static_cast<std::size_t>(node)]; };
-    for (std::size_t i = 0; i < d.emitters.size(); ++i) d.emitters[i].mixer = mixer_at(d.joints.emitter_at[i]);
+    for (std::size_t i = 0; i < d.emitters.size(); ++i) d.emitters[i].mixer = mixer_at(d.junctions.emitter_at[i]);
     for (std::size_t m = 0; m < job.mixers.size(); ++m) {
-        const bool meets = mixer_at(d.joints.mixer_to[m]) != static_cast<int>(m) || mixer_at(d.source_node) >= 0 ||
-                           mixer_at(d.joints.mixer_from[m]) >= 0;
+        const bool meets = mixer_at(d.junctions.mixer_to[m]) != static_cast<int>(m) || mixer_at(d.source_node) >= 0 ||
+                           mixer_at(d.junctions.mixer_from[m]) >= 0;
         if (!meets) continue;
         refusals.push_back({fmt::format("mixers[{}].to", m), job.mixers[m].place,
                             "what lies beyond a mixing set must hang on it alone, and not on another mixing set",

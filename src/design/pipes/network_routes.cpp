@@ -28,8 +28,8 @@ void direct_sections(Design& d, const network::BuiltNetwork& built, const std::v
         s.flow = std::max(size_of(out), size_of(back));
         // A return pipe is described from `to` to `from`, so that both count as outwards here.
         const bool outwards = links.flow >= 0 ? out >= MassFlow{} : back >= MassFlow{};
-        s.upstream = outwards ? d.joints.section_from[i] : d.joints.section_to[i];
-        s.downstream = outwards ? d.joints.section_to[i] : d.joints.section_from[i];
+        s.upstream = outwards ? d.junctions.section_from[i] : d.junctions.section_to[i];
+        s.downstream = outwards ? d.junctions.section_to[i] : d.junctions.section_from[i];
     }
 }
 
@@ -46,7 +46,7 @@ void find_parents(Design& d, const network::BuiltNetwork& built, const job::Job&
         const bool loop = job.sections[i].carries == job::Carries::loop;
         if (built.sections[i].flow >= 0 && s.downstream != d.source_node) most(d.node_parent_section, s.downstream, i);
         if (loop) most(d.node_return_section, s.upstream, i);
-        else if (built.sections[i].return_ >= 0 && s.downstream != d.joints.source_return) most(d.node_return_section, s.downstream, i);
+        else if (built.sections[i].return_ >= 0 && s.downstream != d.junctions.source_return) most(d.node_return_section, s.downstream, i);
     }
 }
 
@@ -60,16 +60,16 @@ void mark_way(Design& d, const job::Job& job, const std::vector<int>& by_node, i
         s.on_index_circuit = true;
         const bool onwards = returning && job.sections[at(section)].carries == job::Carries::loop;
         node = onwards ? s.downstream : s.upstream;
-        if (node == (returning ? d.joints.source_return : d.source_node)) return;
+        if (node == (returning ? d.junctions.source_return : d.source_node)) return;
     }
 }
 
 void mark_index_circuit(const job::Job& job, Design& d, int emitter) {
     if (emitter < 0) return;
     auto& way = d.duty.index_sections;
-    mark_way(d, job, d.node_parent_section, d.joints.emitter_at[at(emitter)], false, way);
+    mark_way(d, job, d.node_parent_section, d.junctions.emitter_at[at(emitter)], false, way);
     std::reverse(way.begin(), way.end());
-    mark_way(d, job, d.node_return_section, d.joints.emitter_return[at(emitter)], true, way);
+    mark_way(d, job, d.node_return_section, d.junctions.emitter_return[at(emitter)], true, way);
 }
 
 /// What reaches emitters along a loop, or through pipes that lose heat.
@@ -97,7 +97,7 @@ bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& bu
 
 /// Water flows from each mixing set to the emitters beyond it; the tree of `find_parents` must cross it too.
 void cross_mixers(Design& d) {
-    for (std::size_t i = 0; i < d.mixers.size(); ++i) d.node_parent_section[at(d.joints.mixer_to[i])] = -1;
+    for (std::size_t i = 0; i < d.mixers.size(); ++i) d.node_parent_section[at(d.junctions.mixer_to[i])] = -1;
 }
 
 Pressure spare_of(const network::EmitterSetting& s) { return s.available - s.own; }

@@ -39,7 +39,7 @@ network::PlanSection section_of(const job::Section& s, int from, int to) {
     out.length = s.length.value;
     out.loss_factor = loss_factor(s.fittings);
     if (s.insert_bore.given()) {
-        out.loss_factor += joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
+        out.loss_factor += narrowed_joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
     }
     out.carries = carries_of(s.carries);
     if (s.heat_loss) out.heat_loss = {s.heat_loss->value, s.surroundings.value};
@@ -88,8 +88,8 @@ double resistance_at_source(const job::Job& job, const Design& d) {
 
 network::PlanSource source_of(const job::Job& job, const Design& d) {
     network::PlanSource out;
-    out.flow_junction = d.joints.source_at;
-    out.return_junction = d.joints.source_return;
+    out.flow_junction = d.junctions.source_at;
+    out.return_junction = d.junctions.source_return;
     out.pump = pump_of(job.circulator, d.duty.head);
     out.square_resistance = resistance_at_source(job, d);
     out.flow_temperature = d.separation && through_header(job) ? d.separation->source_leaving : d.flow;
@@ -109,7 +109,7 @@ void add_pumps(const job::Job& job, const Design& d, network::Plan& plan) {
     }
     for (std::size_t i = 0; i < job.mixers.size(); ++i) {
         const Pressure head = i < d.mixers.size() ? d.mixers[i].head : Pressure{};
-        plan.mixers.push_back({d.joints.mixer_from[i], d.joints.mixer_to[i], pump_of(job.mixers[i].pump, head), 0.0,
+        plan.mixers.push_back({d.junctions.mixer_from[i], d.junctions.mixer_to[i], pump_of(job.mixers[i].pump, head), 0.0,
                                open_passage});
     }
 }
@@ -156,10 +156,10 @@ network::Plan plan_of(const job::Job& job, const Design& d) {
     network::Plan plan;
     plan.junctions = static_cast<int>(d.nodes.size());
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
-        plan.sections.push_back(section_of(job.sections[i], d.joints.section_from[i], d.joints.section_to[i]));
+        plan.sections.push_back(section_of(job.sections[i], d.junctions.section_from[i], d.junctions.section_to[i]));
     }
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
-        plan.emitters.push_back(emitter_of(job.emitters[i], d.emitters[i], d.joints.emitter_at[i], d.joints.emitter_return[i]));
+        plan.emitters.push_back(emitter_of(job.emitters[i], d.emitters[i], d.junctions.emitter_at[i], d.junctions.emitter_return[i]));
     }
     plan.sources.push_back(source_of(job, d));
     add_pumps(job, d, plan);

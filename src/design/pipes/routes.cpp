@@ -28,9 +28,9 @@ bool is_plain(const job::Job& job) {
 
 std::vector<network::Edge> edges_of(const Design& d) {
     std::vector<network::Edge> edges;
-    edges.reserve(d.joints.section_from.size());
-    for (std::size_t i = 0; i < d.joints.section_from.size(); ++i) {
-        edges.push_back({d.joints.section_from[i], d.joints.section_to[i]});
+    edges.reserve(d.junctions.section_from.size());
+    for (std::size_t i = 0; i < d.junctions.section_from.size(); ++i) {
+        edges.push_back({d.junctions.section_from[i], d.junctions.section_to[i]});
     }
     return edges;
 }
@@ -39,7 +39,7 @@ std::vector<network::Edge> edges_of(const Design& d) {
 void add_up_flows(Design& d, const Routes& routes) {
     std::vector<MassFlow> at_node(d.nodes.size());
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
-        at_node[static_cast<std::size_t>(d.joints.emitter_at[i])] += d.emitters[i].flow;
+        at_node[static_cast<std::size_t>(d.junctions.emitter_at[i])] += d.emitters[i].flow;
     }
     for (auto node = routes.order.rbegin(); node != routes.order.rend(); ++node) {
         const auto n = static_cast<std::size_t>(*node);
@@ -76,7 +76,7 @@ void number_junctions(const job::Job& job, Design& d) {
         return at->second;
     };
     const auto or_else = [](const std::string& a, const std::string& b) -> const std::string& { return a.empty() ? b : a; };
-    auto& j = d.joints;
+    auto& j = d.junctions;
     d.source_node = j.source_at = number(job.heat_source ? job.heat_source->at : job.sections.front().from);
     j.source_return = job.heat_source ? number(or_else(job.heat_source->return_at, job.heat_source->at)) : j.source_at;
     for (const auto& s : job.sections) {

@@ -84,7 +84,7 @@ void find_pressure(const job::Section& s, const Design& d, const physics::Condui
     r.volume_flow = r.flow / d.state.density;
     r.hydraulic = physics::pipe_flow(r.flow, pipe, d.state);
     if (s.insert_bore.given()) {
-        r.insert_loss_factor = joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
+        r.insert_loss_factor = narrowed_joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
     }
     r.fitting_loss_factor = loss_factor(s.fittings) + r.insert_loss_factor;
     r.friction = static_cast<double>(r.pipes) * (r.hydraulic.gradient * s.length.value);

@@ -34,21 +34,21 @@ void find_index_circuit(Design& d, const Routes& tree, const std::vector<Pressur
     auto& duty = d.duty;
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
         auto& e = d.emitters[i];
-        e.circuit = at_node[static_cast<std::size_t>(d.joints.emitter_at[i])] + e.pressure_drop + duty.source;
+        e.circuit = at_node[static_cast<std::size_t>(d.junctions.emitter_at[i])] + e.pressure_drop + duty.source;
         if (duty.index_emitter < 0 || e.circuit > d.emitters[static_cast<std::size_t>(duty.index_emitter)].circuit) {
             duty.index_emitter = static_cast<int>(i);
         }
     }
     if (duty.index_emitter < 0) return;
     const auto index = static_cast<std::size_t>(duty.index_emitter);
-    for (int node = d.joints.emitter_at[index]; tree.parent_node[static_cast<std::size_t>(node)] >= 0;
+    for (int node = d.junctions.emitter_at[index]; tree.parent_node[static_cast<std::size_t>(node)] >= 0;
          node = tree.parent_node[static_cast<std::size_t>(node)]) {
         const int section = d.node_parent_section[static_cast<std::size_t>(node)];
         d.sections[static_cast<std::size_t>(section)].on_index_circuit = true;
         duty.index_sections.push_back(section);
     }
     std::reverse(duty.index_sections.begin(), duty.index_sections.end());
-    duty.sections = at_node[static_cast<std::size_t>(d.joints.emitter_at[index])];
+    duty.sections = at_node[static_cast<std::size_t>(d.junctions.emitter_at[index])];
     duty.emitter = d.emitters[index].pressure_drop;
     duty.head = duty.sections + duty.emitter + duty.source;
 }

@@ -55,13 +55,13 @@ Hanging hanging(const Drawn& d) {
     for (std::size_t i = 0; i < d.design.sections.size(); ++i) {
         if (d.shows(i)) h.sections.at(static_cast<std::size_t>(d.design.sections[i].upstream)).push_back(i);
     }
-    const auto& joints = d.design.joints;
+    const auto& junctions = d.design.junctions;
     for (std::size_t i = 0; i < d.c.job.emitters.size(); ++i) {
-        const int at = d.layer == Layer::flow ? joints.emitter_at[i] : joints.emitter_return[i];
+        const int at = d.layer == Layer::flow ? junctions.emitter_at[i] : junctions.emitter_return[i];
         h.emitters[static_cast<std::size_t>(at)].push_back(i);
     }
     for (std::size_t i = 0; i < d.c.job.mixers.size(); ++i) {
-        if (d.layer == Layer::flow) h.mixers[static_cast<std::size_t>(joints.mixer_from[i])].push_back(i);
+        if (d.layer == Layer::flow) h.mixers[static_cast<std::size_t>(junctions.mixer_from[i])].push_back(i);
     }
     return h;
 }
@@ -142,7 +142,7 @@ int draw_section(const Drawn& d, const Hanging& h, const Pending& next, Length w
     if (d.parents()[end] != static_cast<int>(next.index)) {
         node.kind = Node::Kind::joint;
         const bool home = section.downstream == d.design.source_node ||
-                          section.downstream == d.design.joints.source_return;
+                          section.downstream == d.design.junctions.source_return;
         node.label = home ? d.c.words(back_to_source{}) : d.c.words(on_to{.junction = d.name(section.downstream)});
         return -1;
     }
@@ -173,7 +173,7 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
         int node = -1;
         if (next.mixer) {
             tree.nodes.push_back(mixing_node(d, next.index, next.parent));
-            node = d.design.joints.mixer_to[next.index];
+            node = d.design.junctions.mixer_to[next.index];
         } else {
             node = draw_section(d, h, next, widest, tree);
         }
@@ -195,7 +195,7 @@ Blocks pipe_drawings(const Context& c) {
     out.push_back(draw({c, c.design, Layer::flow}, apart ? c.words(flow_caption{}) : c.words(pipework_caption{}),
                        c.design.source_node));
     if (apart) {
-        out.push_back(draw({c, c.design, Layer::return_}, c.words(return_caption{}), c.design.joints.source_return));
+        out.push_back(draw({c, c.design, Layer::return_}, c.words(return_caption{}), c.design.junctions.source_return));
     }
     return out;
 }
