@@ -1,9 +1,12 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/base/input.hpp"
 #include "loopfolio/base/unit.hpp"
+#include "loopfolio/base/verdict.hpp"
 
 #include "support/catch.hpp"
 
+#include <algorithm>
 #include <type_traits>
 
 using namespace loopfolio;
@@ -27,4 +30,22 @@ TEST_CASE("units turn into each other by name") {
     CHECK((1.8 * unit::cubic_metre_per_hour).in(unit::litre_per_second) == Approx(0.5));
     CHECK((21.0 * unit::celsius).kelvin() == Approx(294.15));
     CHECK(unit::percent(25.0) == Approx(0.25));
+}
+
+TEST_CASE("each verdict and basis has its word, and the worse of two verdicts is the greater") {
+    CHECK(word(Verdict::keep) == "keep");
+    CHECK(word(Verdict::keep_noted) == "keep, noted");
+    CHECK(word(Verdict::change) == "change");
+    for (const auto a : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
+        for (const auto b : {Verdict::keep, Verdict::keep_noted, Verdict::change}) CHECK(worse(a, b) == std::max(a, b));
+    }
+    CHECK(word(Basis::absent) == "absent");
+    CHECK(word(Basis::measured) == "measured");
+    CHECK(word(Basis::document) == "document");
+    CHECK(word(Basis::assumed) == "assumed");
+    CHECK(word(Basis::default_value) == "default");
+    CHECK(word(Basis::derived) == "derived");
+    CHECK_FALSE(Input<double>{}.given());
+    CHECK(Input<double>::filled(1.0, "key").basis == Basis::default_value);
+    CHECK(Input<double>::derived(1.0, "key").basis == Basis::derived);
 }
