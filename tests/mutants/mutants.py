@@ -143,7 +143,8 @@ def arguments():
     parser.add_argument("--tests", default="", help="further rooms, parted by commas, whose tests belong to it")
     parser.add_argument("--count", type=int, default=60, help="how many mutants that build (60)")
     parser.add_argument("--seed", type=int, default=1, help="which of all the mutants are taken (1)")
-    parser.add_argument("--build", type=Path, default=ROOT / "build/mutants", help="folder of the copies (build/mutants)")
+    parser.add_argument("--build", type=Path, default=ROOT / "build/mutants",
+                        help="folder of the copies (build/mutants)")
     parser.add_argument("--jobs", type=int, default=1, help="how many mutants at a time, each in a copy of its own (1)")
     parser.add_argument("--compile-jobs", type=int, default=2, help="processes of one build (2)")
     parser.add_argument("--headers", action="store_true", help="change the room's public headers, too")

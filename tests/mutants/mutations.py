@@ -11,25 +11,27 @@ TOKEN = re.compile(r"""
     (?P<space>\s+)
   | (?P<comment>//[^\n]*|/\*.*?\*/)
   | (?P<directive>^[ \t]*\#(?:\\\n|[^\n])*)
-  | (?P<text>(?:u8|u|U|L)?R"(?P<mark>[^()\s\\]{0,16})\(.*?\)(?P=mark)"|(?:u8|u|U|L)?"(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])+')
+  | (?P<text>(?:u8|u|U|L)?R"(?P<mark>[^()\s\\]{0,16})\(.*?\)(?P=mark)"
+            |(?:u8|u|U|L)?"(?:\\.|[^"\\\n])*"
+            |'(?:\\.|[^'\\\n])+')
   | (?P<number>\.?\d(?:'?[0-9a-zA-Z_.]|(?<=[eEpP])[+-])*)
   | (?P<name>[A-Za-z_]\w*)
   | (?P<sign><=>|->\*|<<=|>>=|\.\.\.|::|->|\+\+|--|<<|>>|<=|>=|==|!=|&&|\|\||[-+*/%&|^]=|.)
 """, re.VERBOSE | re.DOTALL | re.MULTILINE)
 
-OTHER_SIGN = {"<": "<=", "<=": "<", ">": ">=", ">=": ">", "==": "!=", "!=": "==", "+": "-", "-": "+", "*": "/", "/": "*",
-              "%": "*", "&&": "||", "||": "&&", "+=": "-=", "-=": "+=", "*=": "/=", "/=": "*=", "++": "--", "--": "++",
+OTHER_SIGN = {"<": "<=", "<=": "<", ">": ">=", ">=": ">", "==": "!=", "!=": "==", "+": "-", "-": "+", "*": "/",
+              "/": "*", "%": "*", "&&": "||", "||": "&&", "+=": "-=", "-=": "+=", "*=": "/=", "/=": "*=", "++": "--", "--": "++",
               "&": "|", "|": "&", "<<": ">>", ">>": "<<"}
 OTHER_NAME = {"true": "false", "false": "true", "min": "max", "max": "min", "floor": "ceil", "ceil": "floor",
               "front": "back", "back": "front", "any_of": "all_of", "all_of": "any_of", "none_of": "any_of",
               "begin": "end", "low": "high", "high": "low", "continue": "break", "break": "continue"}
-KEYWORDS = set("""alignas auto bool break case catch char class concept const consteval constexpr continue decltype default
-delete do double else enum explicit extern false float for friend if inline int long mutable namespace new noexcept
+KEYWORDS = set("""alignas auto bool break case catch char class concept const consteval constexpr continue decltype
+default delete do double else enum explicit extern false float for friend if inline int long mutable namespace new noexcept
 nullptr operator override private protected public requires return short signed sizeof static static_assert
 static_cast std struct switch template this throw true try typename union unsigned using virtual void while""".split())
 NOT_A_STATEMENT = {"return", "using", "namespace", "template", "struct", "class", "enum", "public", "private", "case",
-                   "default", "if", "for", "while", "do", "else", "switch", "try", "catch", "const", "constexpr", "auto",
-                   "static", "friend", "inline", "typedef", "static_assert", "goto", "extern", "explicit", "virtual"}
+                   "default", "if", "for", "while", "do", "else", "switch", "try", "catch", "const", "constexpr",
+                   "auto", "static", "friend", "inline", "typedef", "static_assert", "goto", "extern", "explicit", "virtual"}
 SYMMETRIC = {"min", "max", "all_above_zero", "none_below_zero", "all_finite", "finite"}   # the order does not matter
 OPENS, CLOSES = {"(": ")", "[": "]", "{": "}"}, {")": "(", "]": "[", "}": "{"}
 
@@ -164,6 +166,13 @@ def swappable(tokens, i):
     return not declared and not (i + 1 < len(tokens) and tokens[i + 1].kind == "name")
 
 
+def use_of(tokens, i):
+    """What is done with a name: whether it is a member, and whether a member or an element of it is taken. Names that
+    are used alike may well be of one type."""
+    after = tokens[i + 1].text
+    return tokens[i - 1].text in (".", "->"), "." if after in (".", "->") else after if after == "[" else ""
+
+
 def declared(source, tokens, i):
     """Whether a type stands before the name, so that it is a declaration's own."""
     if i == 0:
@@ -195,8 +204,8 @@ def changes(source):
             new = other_number(token.text)
             if new:
                 yield token.start, token.end, new, "constant"
-        if (token.text == "(" and i and tokens[i - 1].kind == "name" and before not in KEYWORDS | SYMMETRIC and i in partner
-                and not declared(source, tokens, i - 1)):
+        if (token.text == "(" and i and tokens[i - 1].kind == "name" and before not in KEYWORDS | SYMMETRIC
+                and i in partner and not declared(source, tokens, i - 1)):
             parts = arguments_of(tokens, i, partner[i], partner)
             for (a, b), (c, d) in zip(parts, parts[1:]):
                 first, second = source[tokens[a].start:tokens[b].end], source[tokens[c].start:tokens[d].end]
@@ -204,21 +213,22 @@ def changes(source):
                     between = source[tokens[b].end:tokens[c].start]
                     yield tokens[a].start, tokens[d].end, second + between + first, "arguments swapped"
     for first, end in statements(tokens, partner):
+        if any(tokens[i].text == "reserve" for i in range(first, end)):
+            continue   # which asks for room ahead of time, and does nothing else
         names = {}
         for i in range(first, end):
             if swappable(tokens, i):
-                member = i > 0 and tokens[i - 1].text in (".", "->")
-                names.setdefault((member, tokens[i].text), []).append(i)
-        for (member, name), places in names.items():
-            others = [other for kind, other in names if kind == member and other != name]
+                names.setdefault((use_of(tokens, i), tokens[i].text), []).append(i)
+        for (use, name), places in names.items():
+            others = sorted({other for use_there, other in names if use_there == use and other != name})
             if others:
-                digest = hashlib.sha256(f"{name} {sorted(others)}".encode()).digest()
-                other, i = sorted(others)[digest[0] % len(others)], places[digest[1] % len(places)]
+                digest = hashlib.sha256(f"{name} {others}".encode()).digest()
+                other, i = others[digest[0] % len(others)], places[digest[1] % len(places)]
                 yield tokens[i].start, tokens[i].end, other, "name of a neighbour"
         head, second = tokens[first], tokens[first + 1]
         removable = head.text in ("return", "continue", "break", "throw") and tokens[first - 1].text == ")"
-        expression = head.kind == "name" and head.text not in NOT_A_STATEMENT and second.kind == "sign" and second.text not in (
-            "&", "*", "<", ";", ">", ":")
+        expression = (head.kind == "name" and head.text not in NOT_A_STATEMENT and second.kind == "sign"
+                      and second.text not in ("&", "*", "<", ";", ">", ":"))
         if expression and second.text == "::":
             expression = any(tokens[i].text == "(" for i in range(first, end))
         if removable or expression or head.text in ("++", "--"):
