@@ -10,11 +10,19 @@ using namespace loopfolio;
 TEST_CASE("contrast follows the definition of WCAG 2.2") {
     // The definition's formula in double precision, worked outside the program; the greys lie on both sides of the
     // place where the curve of sRGB turns from a straight line to a power, 0.04045.
-    tests::Verification v{{"contrast of greys and colours", "WCAG 2.2, relative luminance, by hand",
-                           tests::Certainty::computed, ""}};
-    struct Grey { double channel, on_black; };
-    for (const auto& g : {Grey{0.0, 1.0}, {0.03, 1.046439628482972}, {0.0404, 1.0625386996904025}, {0.042, 1.0650843024774719},
-                          {0.05, 1.0787187900817792}, {0.2, 1.6620953314177012}, {0.9, 16.748245787912346}, {1.0, 21.0}}) {
+    tests::Verification v{
+        {"contrast of greys and colours", "WCAG 2.2, relative luminance, by hand", tests::Certainty::computed, ""}};
+    struct Grey {
+        double channel, on_black;
+    };
+    for (const auto& g : {Grey{0.0, 1.0},
+                          {0.03, 1.046439628482972},
+                          {0.0404, 1.0625386996904025},
+                          {0.042, 1.0650843024774719},
+                          {0.05, 1.0787187900817792},
+                          {0.2, 1.6620953314177012},
+                          {0.9, 16.748245787912346},
+                          {1.0, 21.0}}) {
         v.check(g.on_black, contrast({g.channel, g.channel, g.channel}, {0.0, 0.0, 0.0}), 1e-9);
     }
     // The three colours have the shares 0.2126, 0.7152 and 0.0722 in the luminance.

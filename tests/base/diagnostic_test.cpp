@@ -27,7 +27,8 @@ TEST_CASE("the nearest name is offered only when it is near") {
 }
 
 TEST_CASE("a diagnostic leaves out what it does not have") {
-    CHECK(text_of({Severity::warning, "job.yaml", {}, "", "", "the file is old", ""}) == "job.yaml: warning: the file is old\n");
+    CHECK(text_of({Severity::warning, "job.yaml", {}, "", "", "the file is old", ""}) ==
+          "job.yaml: warning: the file is old\n");
     CHECK(text_of({Severity::error, "job.yaml", {3, 1}, "rooms", "", "is missing", ""}) ==
           "job.yaml:3:1: error: rooms: is missing\n");
     CHECK(text_of({Severity::warning, "a", {1, 2}, "", "17", "has a value without a field", "h"}) ==
@@ -49,21 +50,23 @@ TEST_CASE("one error among warnings is an error") {
 }
 
 TEST_CASE("names are near up to a third of the letters, and up to two of a short one") {
-    const auto near = [](std::string_view wanted, std::string_view name) { return nearest_name(wanted, {name}) == name; };
+    const auto near = [](std::string_view wanted, std::string_view name) {
+        return nearest_name(wanted, {name}) == name;
+    };
     CHECK(near("abc", "abx"));
     CHECK(near("abc", "axx"));
     CHECK_FALSE(near("abc", "xxx"));
     CHECK(near("abcdefgh", "abcdefxx"));
     CHECK_FALSE(near("abcdefgh", "abcdexxx"));
-    CHECK(near("abcdefghi", "xbcdxfghx"));         // three of nine
-    CHECK_FALSE(near("abcdefghi", "xbxdxfghx"));   // four of nine
-    CHECK(near("abcdefghijkl", "abcdefgh"));       // four letters fewer
+    CHECK(near("abcdefghi", "xbcdxfghx"));        // three of nine
+    CHECK_FALSE(near("abcdefghi", "xbxdxfghx"));  // four of nine
+    CHECK(near("abcdefghijkl", "abcdefgh"));      // four letters fewer
     CHECK_FALSE(near("abcdefghijkl", "abcdefg"));
-    CHECK(near("abcdefghijkl", "0123abcdefghijkl"));   // four letters more, in front
+    CHECK(near("abcdefghijkl", "0123abcdefghijkl"));  // four letters more, in front
     CHECK_FALSE(near("abcdefghijkl", "01234abcdefghijkl"));
-    CHECK(near("saturdayy", "sundayy"));           // two letters gone and one changed
-    CHECK_FALSE(near("kitten", "sitting"));        // two letters changed and one added: three of six
-    CHECK(near("aab", "b"));                       // two letters fewer
+    CHECK(near("saturdayy", "sundayy"));     // two letters gone and one changed
+    CHECK_FALSE(near("kitten", "sitting"));  // two letters changed and one added: three of six
+    CHECK(near("aab", "b"));                 // two letters fewer
     CHECK_FALSE(near("aaab", "b"));
     CHECK(near("b", "aab"));
     CHECK_FALSE(near("b", "aaab"));

@@ -24,7 +24,10 @@ TEST_CASE("a root is found where the function changes sign, whichever way it run
 
 TEST_CASE("a root costs few calls") {
     int calls = 0;
-    const auto counted = [&](double x) { ++calls; return std::exp(x) - 5.0; };
+    const auto counted = [&](double x) {
+        ++calls;
+        return std::exp(x) - 5.0;
+    };
     CHECK(find_root(counted, 0.0, 10.0, 1e-10).value() == Approx(std::log(5.0)).margin(1e-9));
     CHECK(calls < 60);
 }

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 
-// Every figure of every table, written out. What can be held against its source is held there by the other tests; a range
-// that is ours has no such source, and here a change of it is seen all the same.
+// Every figure of every table, written out. What can be held against its source is held there by the other tests; a
+// range that is ours has no such source, and here a change of it is seen all the same.
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/allowances.hpp"
 #include "loopfolio/reference/derating.hpp"
@@ -47,7 +47,9 @@ private:
     }
     static std::string of(Temperature t) { return of(t.celsius()); }
     template <int A, int B, int C, int D>
-    static std::string of(Quantity<A, B, C, D> quantity) { return of(quantity.si()); }
+    static std::string of(Quantity<A, B, C, D> quantity) {
+        return of(quantity.si());
+    }
     template <class Q>
     static std::string of(const Cited<Q>& cited) {
         return of(cited.value) + " (" + of(cited.low) + " to " + of(cited.high) + ") " + std::string{cited.source};
@@ -64,8 +66,8 @@ void dump_pipework(Dump& out) {
     for (const auto& f : fittings()) out.row(f.name, f.label, f.zeta, f.low, f.high, f.is_joint, f.source);
     out.head("emitters: exponent, low, high; W/m at 600 mm; loss factor");
     for (const auto& k : emitter_kinds()) {
-        out.row(k.name, k.label, k.exponent, k.exponent_low, k.exponent_high, k.exponent_source, k.typical_w_per_m_at_600,
-                k.typical_source, k.zeta, k.zeta_source);
+        out.row(k.name, k.label, k.exponent, k.exponent_low, k.exponent_high, k.exponent_source,
+                k.typical_w_per_m_at_600, k.typical_source, k.zeta, k.zeta_source);
     }
     out.head("deratings: factor, low, high");
     for (const auto& d : deratings()) out.row(d.name, d.label, d.factor, d.low, d.high, d.source);
@@ -88,7 +90,8 @@ void dump_fabric(Dump& out) {
     }
     out.head("floors: insulation, m2 K/W; thermal bridges, W/(m2 K)");
     for (const auto& f : floor_names()) out.row(f.name, f.label);
-    for (const auto& era : era_names()) out.row(era.name, floor_insulation(era.value), thermal_bridge_allowance(era.value));
+    for (const auto& era : era_names())
+        out.row(era.name, floor_insulation(era.value), thermal_bridge_allowance(era.value));
     out.head("glazing, W/(m2 K)");
     for (const auto& g : glazing_names()) out.row(g.name, g.label, glazing_u_value(g.value));
 }
@@ -98,14 +101,19 @@ void dump_layers(Dump& out) {
     for (const auto& m : materials()) out.row(m.name, m.label, m.conductivity);
     out.head("grounds");
     for (const auto& name : ground_names()) out.row(name, find_ground(name)->name);
-    struct Way { HeatFlow flow; const char* name; };
-    for (const auto& way : {Way{HeatFlow::horizontal, "horizontal"}, {HeatFlow::upward, "upward"}, {HeatFlow::downward, "downward"}}) {
+    struct Way {
+        HeatFlow flow;
+        const char* name;
+    };
+    for (const auto& way :
+         {Way{HeatFlow::horizontal, "horizontal"}, {HeatFlow::upward, "upward"}, {HeatFlow::downward, "downward"}}) {
         out.head(std::string{"heat flow "} + way.name + ": surfaces, air layers of mm, m2 K/W");
         for (const bool to_outside : {true, false}) {
             const auto s = surface_resistances(way.flow, to_outside);
             out.row(to_outside, s.inside, s.beyond, s.source);
         }
-        for (const double mm : {0.0, 1.0, 5.0, 6.0, 7.0, 8.5, 10.0, 12.0, 15.0, 20.0, 25.0, 40.0, 50.0, 75.0, 100.0, 200.0, 300.0}) {
+        for (const double mm :
+             {0.0, 1.0, 5.0, 6.0, 7.0, 8.5, 10.0, 12.0, 15.0, 20.0, 25.0, 40.0, 50.0, 75.0, 100.0, 200.0, 300.0}) {
             const auto layer = air_layer(mm * unit::millimetre, way.flow);
             REQUIRE(layer);
             out.row(mm, layer->resistance, layer->source);
@@ -159,7 +167,8 @@ void dump_floors_and_climates(Dump& out) {
     for (const auto& c : climates()) {
         out.head("climate");
         out.row(c.name, c.label, c.design, c.limit, c.source);
-        if (c.standby) out.row(c.standby->thermostat_off, c.standby->standby, c.standby->crankcase_heater, c.standby->off);
+        if (c.standby)
+            out.row(c.standby->thermostat_off, c.standby->standby, c.standby->crankcase_heater, c.standby->off);
         for (const auto& r : c.rows) out.row(r.outdoor, r.time);
     }
 }

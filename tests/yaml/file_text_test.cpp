@@ -10,19 +10,40 @@ using namespace loopfolio;
 using namespace loopfolio::yaml;
 
 TEST_CASE("UTF-8 is read a character at a time, and what is not UTF-8 takes no byte") {
-    struct Row { std::string text; char32_t code; std::size_t bytes; };
+    struct Row {
+        std::string text;
+        char32_t code;
+        std::size_t bytes;
+    };
     const Row rows[] = {
-        {"A", U'A', 1}, {"\x7f", 0x7f, 1},
-        {"\xc2\x80", 0x80, 2}, {"\xdf\xbf", 0x7ff, 2},                       // the first and last of each length
-        {"\xe0\xa0\x80", 0x800, 3}, {"\xef\xbf\xbf", 0xffff, 3},
-        {"\xf0\x90\x80\x80", 0x10000, 4}, {"\xf4\x8f\xbf\xbf", 0x10ffff, 4},
-        {"\xed\x9f\xbf", 0xd7ff, 3}, {"\xee\x80\x80", 0xe000, 3},            // either side of the surrogates
-        {"\xed\xa0\x80", 0xed, 0}, {"\xed\xbf\xbf", 0xed, 0},
-        {"\x80", 0x80, 0}, {"\xbf", 0xbf, 0}, {"\xc0\x80", 0xc0, 0}, {"\xc1\xbf", 0xc1, 0},   // overlong, or a tail alone
-        {"\xe0\x9f\xbf", 0xe0, 0}, {"\xf0\x8f\xbf\xbf", 0xf0, 0},
-        {"\xf4\x90\x80\x80", 0xf4, 0}, {"\xf5\x80\x80\x80", 0xf5, 0}, {"\xff", 0xff, 0},      // past U+10FFFF
-        {"\xc3", 0xc3, 0}, {"\xe2\x82", 0xe2, 0}, {"\xf0\x9f\x94", 0xf0, 0},                  // cut off
-        {"\xc3(", 0xc3, 0}, {"\xe2(\xa1", 0xe2, 0}, {"\xe2\x82(", 0xe2, 0}, {"\xc3\xc0", 0xc3, 0},
+        {"A", U'A', 1},
+        {"\x7f", 0x7f, 1},
+        {"\xc2\x80", 0x80, 2},
+        {"\xdf\xbf", 0x7ff, 2},  // the first and last of each length
+        {"\xe0\xa0\x80", 0x800, 3},
+        {"\xef\xbf\xbf", 0xffff, 3},
+        {"\xf0\x90\x80\x80", 0x10000, 4},
+        {"\xf4\x8f\xbf\xbf", 0x10ffff, 4},
+        {"\xed\x9f\xbf", 0xd7ff, 3},
+        {"\xee\x80\x80", 0xe000, 3},  // either side of the surrogates
+        {"\xed\xa0\x80", 0xed, 0},
+        {"\xed\xbf\xbf", 0xed, 0},
+        {"\x80", 0x80, 0},
+        {"\xbf", 0xbf, 0},
+        {"\xc0\x80", 0xc0, 0},
+        {"\xc1\xbf", 0xc1, 0},  // overlong, or a tail alone
+        {"\xe0\x9f\xbf", 0xe0, 0},
+        {"\xf0\x8f\xbf\xbf", 0xf0, 0},
+        {"\xf4\x90\x80\x80", 0xf4, 0},
+        {"\xf5\x80\x80\x80", 0xf5, 0},
+        {"\xff", 0xff, 0},  // past U+10FFFF
+        {"\xc3", 0xc3, 0},
+        {"\xe2\x82", 0xe2, 0},
+        {"\xf0\x9f\x94", 0xf0, 0},  // cut off
+        {"\xc3(", 0xc3, 0},
+        {"\xe2(\xa1", 0xe2, 0},
+        {"\xe2\x82(", 0xe2, 0},
+        {"\xc3\xc0", 0xc3, 0},
     };
     for (const auto& r : rows) {
         CAPTURE(r.text, r.bytes);
@@ -36,27 +57,37 @@ TEST_CASE("UTF-8 is read a character at a time, and what is not UTF-8 takes no b
 TEST_CASE("lengths and cuts count characters") {
     CHECK(length_in_characters("") == 0);
     CHECK(length_in_characters("größer") == 6);
-    CHECK(length_in_characters("a\xff\xfe" "b") == 4);   // each byte that is no character counts as one
+    CHECK(length_in_characters("a\xff\xfe"
+                               "b") == 4);  // each byte that is no character counts as one
     CHECK(shortened("größer", 6) == "größer");
     CHECK(shortened("größer", 5) == "größe\u2026");
     CHECK(shortened("größer", 0) == "\u2026");
     CHECK(shortened("", 0).empty());
-    CHECK(shortened("a\xff\xfe" "b", 2) == "a\xff\u2026");
+    CHECK(shortened("a\xff\xfe"
+                    "b",
+                    2) == "a\xff\u2026");
 }
 
 TEST_CASE("what cannot be seen is written by its number") {
     CHECK(printable("größer", 40) == "größer");
-    CHECK(printable("a\u202e" "b", 40) == "a<U+202E>b");
-    CHECK(printable("a\xff" "b", 40) == "a<U+00FF>b");
-    CHECK(printable("a\u202e" "bcd", 3) == "a<U+202E>b\u2026");
-    CHECK(printable("a\nb", 40) == "a\nb");   // diagnostics escape these themselves
+    CHECK(printable("a\u202e"
+                    "b",
+                    40) == "a<U+202E>b");
+    CHECK(printable("a\xff"
+                    "b",
+                    40) == "a<U+00FF>b");
+    CHECK(printable("a\u202e"
+                    "bcd",
+                    3) == "a<U+202E>b\u2026");
+    CHECK(printable("a\nb", 40) == "a\nb");  // diagnostics escape these themselves
     CHECK(printable("\u0080", 40) == "<U+0080>");
-    for (const char32_t seen : {U' ', U'~', U'\u00a0', U'\u2027', U'\u202f', U'\u2065', U'\u206a', U'\ufefe', U'\uff00'}) {
+    for (const char32_t seen :
+         {U' ', U'~', U'\u00a0', U'\u2027', U'\u202f', U'\u2065', U'\u206a', U'\ufefe', U'\uff00'}) {
         CAPTURE(static_cast<unsigned>(seen));
         CHECK_FALSE(is_invisible(seen));
     }
-    for (const char32_t hidden : {U'\x01', U'\x1f', U'\x7f', U'\x80', U'\x9f', U'\u2028', U'\u2029', U'\u202a', U'\u202c',
-                                  U'\u202e', U'\u2066', U'\u2068', U'\u2069', U'\ufeff'}) {
+    for (const char32_t hidden : {U'\x01', U'\x1f', U'\x7f', U'\x80', U'\x9f', U'\u2028', U'\u2029', U'\u202a',
+                                  U'\u202c', U'\u202e', U'\u2066', U'\u2068', U'\u2069', U'\ufeff'}) {
         CAPTURE(static_cast<unsigned>(hidden));
         CHECK(is_invisible(hidden));
     }
@@ -71,9 +102,9 @@ TEST_CASE("an index of lines turns bytes into places that count characters") {
     CHECK(lines.place(0, 0) == Place{1, 1});
     CHECK(lines.place(0, 2) == Place{1, 3});
     CHECK(lines.place(1, 0) == Place{2, 1});
-    CHECK(lines.place(1, 4) == Place{2, 4});   // ö takes two bytes
+    CHECK(lines.place(1, 4) == Place{2, 4});  // ö takes two bytes
     CHECK(lines.place(3, 1) == Place{4, 2});
-    CHECK(lines.place(9, 0) == Place{4, 1});   // past the end is the last line
+    CHECK(lines.place(9, 0) == Place{4, 1});  // past the end is the last line
     CHECK(lines.from(0, 1) == "b\ngröß\n\nz");
     CHECK(lines.from(3, 0) == "z");
     CHECK(lines.from(3, 1).empty());
@@ -85,13 +116,15 @@ TEST_CASE("an index of lines turns bytes into places that count characters") {
 TEST_CASE("the first fault of a text is found with its place") {
     const auto fault = [](std::string_view text, std::size_t longest = 10) {
         const auto f = find_text_fault(text, longest);
-        return f ? std::to_string(f->place.line) + ":" + std::to_string(f->place.column) + " " + f->rule + "; " + f->hint
+        return f ? std::to_string(f->place.line) + ":" + std::to_string(f->place.column) + " " + f->rule + "; " +
+                       f->hint
                  : std::string{};
     };
     CHECK(fault("").empty());
     CHECK(fault("a\tb\r\nc ~\n").empty());
     CHECK(fault("ab\nö\xff\n") == "2:2 is not UTF-8 text; save the file as UTF-8");
-    CHECK(fault(std::string_view{"a\0b", 3}) == "1:2 is not UTF-8 text; save the file as UTF-8");   // UTF-16, most likely
+    CHECK(fault(std::string_view{"a\0b", 3}) ==
+          "1:2 is not UTF-8 text; save the file as UTF-8");  // UTF-16, most likely
     CHECK(fault(std::string_view{"abc\0", 4}) == "1:4 is not UTF-8 text; save the file as UTF-8");
     CHECK(fault(std::string_view{"abcd\0", 5}) == "1:5 holds the control character U+0000; remove it");
     CHECK(fault("a\n\x1b") == "2:1 holds the control character U+001B; remove it");

@@ -57,14 +57,24 @@ TEST_CASE("a hundred findings are shown, and the rest are counted") {
     CHECK(filled(101, Severity::error)[100].rule == "and 1 more");
     CHECK(filled(999, Severity::error)[100].rule == "and 899 more");
     CHECK(filled(1000, Severity::error)[100].rule == "and at least 900 more");
-    CHECK(filled(1200, Severity::error)[100].rule == "and at least 900 more");   // what comes after is dropped
+    CHECK(filled(1200, Severity::error)[100].rule == "and at least 900 more");  // what comes after is dropped
 }
 
 TEST_CASE("decimals are the shortest that read back, without an exponent where it can be avoided") {
-    struct Row { double value; const char* text; };
-    for (const auto& r : {Row{0.0, "0"}, {0.1, "0.1"}, {-12.5, "-12.5"}, {1e-6, "0.000001"}, {9e-7, "9e-07"},
-                          {-9e-7, "-9e-07"}, {123456789012345.0, "123456789012345"}, {999999999999999.0, "999999999999999"},
-                          {1e15, "1e+15"}, {-1e15, "-1e+15"}}) {
+    struct Row {
+        double value;
+        const char* text;
+    };
+    for (const auto& r : {Row{0.0, "0"},
+                          {0.1, "0.1"},
+                          {-12.5, "-12.5"},
+                          {1e-6, "0.000001"},
+                          {9e-7, "9e-07"},
+                          {-9e-7, "-9e-07"},
+                          {123456789012345.0, "123456789012345"},
+                          {999999999999999.0, "999999999999999"},
+                          {1e15, "1e+15"},
+                          {-1e15, "-1e+15"}}) {
         CHECK(decimal(r.value) == r.text);
     }
 }

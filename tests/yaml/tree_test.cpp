@@ -51,7 +51,8 @@ std::string seen(std::string_view text) {
 constexpr std::string_view brackets =
     "    hint: check that every [ and { has its ] or }, and every quotation mark its partner\n";
 constexpr std::string_view quotes = "    hint: check that every quotation mark has its partner\n";
-constexpr std::string_view indent = "    hint: check the indentation and the colon of this line and of the line above\n";
+constexpr std::string_view indent =
+    "    hint: check the indentation and the colon of this line and of the line above\n";
 
 }  // namespace
 
@@ -63,7 +64,8 @@ TEST_CASE("a document becomes a tree with the place of each value") {
     CHECK(seen("a: |\n  text\n  more\nb: 'it''s'\n") == "{a@1:1='text\nmore\n'@1:4, b@4:1='it's'@4:4}@1:1");
     CHECK(seen("a: \"with \\\" inside\"\n") == "{a@1:1='with \" inside'@1:4}@1:1");
     CHECK(seen("a: 'ends in \\'\nb: 1\n") == "{a@1:1='ends in \\'@1:4, b@2:1=1@2:4}@1:1");
-    CHECK(seen("\xef\xbb\xbf" "a: 1\n") == "{a@1:1=1@1:4}@1:1");
+    CHECK(seen("\xef\xbb\xbf"
+               "a: 1\n") == "{a@1:1=1@1:4}@1:1");
     const auto tree = parsed("a: 1\nb: [2]\n", 3);
     CHECK(tree.root.place.file == 3);
     CHECK(tree.root.entries[0].place.file == 3);
@@ -93,28 +95,39 @@ TEST_CASE("an empty file is told how such a file starts") {
 }
 
 TEST_CASE("what is no YAML is told in our words") {
-    struct Row { std::string text, said; };
+    struct Row {
+        std::string text, said;
+    };
     const Row rows[] = {
-        {"a: {b: 1", "list.yaml:1:4: error: is not YAML: the { or [ that opens here is never closed\n" + std::string{brackets}},
-        {"a:\n  - [1, 2\n", "list.yaml:2:5: error: is not YAML: the { or [ that opens here is never closed\n" + std::string{brackets}},
+        {"a: {b: 1",
+         "list.yaml:1:4: error: is not YAML: the { or [ that opens here is never closed\n" + std::string{brackets}},
+        {"a:\n  - [1, 2\n",
+         "list.yaml:2:5: error: is not YAML: the { or [ that opens here is never closed\n" + std::string{brackets}},
         {"a: {b: 1}}\n", "list.yaml:1:10: error: is not YAML: a ] or } closes nothing\n" + std::string{brackets}},
         {"a: \"b\n", "list.yaml:1:4: error: is not YAML: a quoted text is never closed\n" + std::string{quotes}},
         {"a: 'b\n", "list.yaml:1:4: error: is not YAML: a quoted text is never closed\n" + std::string{quotes}},
         {"a: 'it''s\n", "list.yaml:1:4: error: is not YAML: a quoted text is never closed\n" + std::string{quotes}},
         {"a: \"b\\\"\n", "list.yaml:1:4: error: is not YAML: a quoted text is never closed\n" + std::string{quotes}},
-        {"a: 1\n b: 2\n", "list.yaml:2:3: error: is not YAML: a colon cannot stand here\n"
-                          "    hint: check the indentation; text that holds a colon goes in quotes\n"},
-        {"a:\n\tb: 1\n", "list.yaml:2:3: error: is not YAML: a line is indented with a tab\n    hint: indent with spaces\n"},
-        {"a: @b\n", "list.yaml:1:4: error: is not YAML: a value starts with a character that YAML keeps for itself\n"
-                    "    hint: put the text in quotes\n"},
-        {"a: \"b\\q\"\n", "list.yaml:1:8: error: is not YAML: a text in double quotes holds an unknown \\ escape\n"
-                         "    hint: use single quotes where \\ means itself\n"},
-        {"- a\n b: 1\n", "list.yaml:2:3: error: is not YAML: a colon cannot stand here\n"
-                          "    hint: check the indentation; text that holds a colon goes in quotes\n"},
-        {"a:\n  b: 1\n - c\n", "list.yaml:3:2: error: is not YAML: a line does not fit the mapping that it stands in\n" +
-                                     std::string{indent}},
-        {"a:\n  - b\n  c: 1\n", "list.yaml:3:3: error: is not YAML: a line does not fit the mapping that it stands in\n" +
-                                     std::string{indent}},
+        {"a: 1\n b: 2\n",
+         "list.yaml:2:3: error: is not YAML: a colon cannot stand here\n"
+         "    hint: check the indentation; text that holds a colon goes in quotes\n"},
+        {"a:\n\tb: 1\n",
+         "list.yaml:2:3: error: is not YAML: a line is indented with a tab\n    hint: indent with spaces\n"},
+        {"a: @b\n",
+         "list.yaml:1:4: error: is not YAML: a value starts with a character that YAML keeps for itself\n"
+         "    hint: put the text in quotes\n"},
+        {"a: \"b\\q\"\n",
+         "list.yaml:1:8: error: is not YAML: a text in double quotes holds an unknown \\ escape\n"
+         "    hint: use single quotes where \\ means itself\n"},
+        {"- a\n b: 1\n",
+         "list.yaml:2:3: error: is not YAML: a colon cannot stand here\n"
+         "    hint: check the indentation; text that holds a colon goes in quotes\n"},
+        {"a:\n  b: 1\n - c\n",
+         "list.yaml:3:2: error: is not YAML: a line does not fit the mapping that it stands in\n" +
+             std::string{indent}},
+        {"a:\n  - b\n  c: 1\n",
+         "list.yaml:3:3: error: is not YAML: a line does not fit the mapping that it stands in\n" +
+             std::string{indent}},
         {"a: 1\n\xff\n", "list.yaml:2:1: error: is not UTF-8 text\n    hint: save the file as UTF-8\n"},
     };
     for (const auto& r : rows) {
@@ -124,19 +137,27 @@ TEST_CASE("what is no YAML is told in our words") {
 }
 
 TEST_CASE("YAML that these files do not use is refused") {
-    struct Row { std::string text, said; };
-    const std::string anchors = "anchors and aliases are not used in list files\n"
-                                "    hint: write the value out where it is wanted; text that starts with & or * goes in quotes\n";
+    struct Row {
+        std::string text, said;
+    };
+    const std::string anchors =
+        "anchors and aliases are not used in list files\n"
+        "    hint: write the value out where it is wanted; text that starts with & or * goes in quotes\n";
     const std::string tags = "tags are not used in list files\n    hint: text that starts with ! goes in quotes\n";
     const Row rows[] = {
-        {"a: &x 1\n", "list.yaml:1:4: error: " + anchors},   {"a: &x\n", "list.yaml:1:4: error: " + anchors},
-        {"a: &x [1]\n", "list.yaml:1:4: error: " + anchors}, {"a: *x\n", "list.yaml:1:4: error: " + anchors},
+        {"a: &x 1\n", "list.yaml:1:4: error: " + anchors},
+        {"a: &x\n", "list.yaml:1:4: error: " + anchors},
+        {"a: &x [1]\n", "list.yaml:1:4: error: " + anchors},
+        {"a: *x\n", "list.yaml:1:4: error: " + anchors},
         {"&x a: 1\n", "list.yaml:1:1: error: " + anchors},
-        {"a: !!str 1\n", "list.yaml:1:4: error: " + tags},   {"a: !x [1]\n", "list.yaml:1:4: error: " + tags},
+        {"a: !!str 1\n", "list.yaml:1:4: error: " + tags},
+        {"a: !x [1]\n", "list.yaml:1:4: error: " + tags},
         {"a: !x {b: 1}\n", "list.yaml:1:4: error: " + tags},
-        {"? [a]\n: 1\n", "list.yaml:1:3: error: a key is a plain name\n    hint: text that starts with [ or { goes in quotes\n"},
-        {"a: 1\n---\nb: 2\n", "list.yaml:2:1: error: a list file is one document, and a second one starts here\n"
-                              "    hint: remove `---`, or check the indentation: this line belongs to nothing above it\n"},
+        {"? [a]\n: 1\n",
+         "list.yaml:1:3: error: a key is a plain name\n    hint: text that starts with [ or { goes in quotes\n"},
+        {"a: 1\n---\nb: 2\n",
+         "list.yaml:2:1: error: a list file is one document, and a second one starts here\n"
+         "    hint: remove `---`, or check the indentation: this line belongs to nothing above it\n"},
     };
     for (const auto& r : rows) {
         CAPTURE(r.text);
@@ -148,7 +169,7 @@ TEST_CASE("a tree has its limits of depth, of values and of the length of a line
     const auto nested = [](std::size_t levels) { return std::string(levels, '[') + "1" + std::string(levels, ']'); };
     CHECK(parsed(nested(deepest_nesting)).ok);
     CHECK(fault(nested(deepest_nesting + 1)) == "list.yaml:1:65: error: is nested deeper than 64 levels\n");
-    const auto many = [](std::size_t values) {   // the list itself is a value, too
+    const auto many = [](std::size_t values) {  // the list itself is a value, too
         std::string text;
         for (std::size_t i = 1; i < values; ++i) text += "- 1\n";
         return text;
