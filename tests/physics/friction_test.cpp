@@ -52,9 +52,10 @@ TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
     };
     Verification v{{"Haaland's friction factor over ours", "CIBSE Guide C 2007, eq. 4.5, and its known error",
                     Certainty::memory, ""}};
-    v.check(0.9985, haaland(1e4, 1e-4) / colebrook(1e4, 1e-4), 2e-4);
-    v.check(0.9925, haaland(2e4, 1e-4) / colebrook(2e4, 1e-4), 5e-4);
-    v.check(0.988, haaland(5e4, 1e-3) / colebrook(5e4, 1e-3), 1e-3);
+    // Half of the last digit that each percentage is printed with.
+    v.check(0.9985, haaland(1e4, 1e-4) / colebrook(1e4, 1e-4), 5e-5);
+    v.check(0.9925, haaland(2e4, 1e-4) / colebrook(2e4, 1e-4), 5e-5);
+    v.check(0.988, haaland(5e4, 1e-3) / colebrook(5e4, 1e-3), 5e-4);
 }
 
 TEST_CASE("laminar flow follows Hagen and Poiseuille") {
@@ -128,25 +129,50 @@ TEST_CASE("pipe flow agrees with the Python library fluids") {
 }
 
 TEST_CASE("copper at 75 °C agrees with the published sizing table") {
+    // The table prints the flow, to the last digit of its column: half of that moves the gradient by nearly twice its
+    // share of the flow. Beyond that it is for tube a little wider or narrower than EN 1057 has: with the bores that
+    // copper_by_colebrook.csv finds from it, each column comes out as printed from end to end.
     const auto csv = tests::read_csv("copper_published_table.csv");
-    REQUIRE(csv.rows.size() > 20);
-    Verification v{{"gradient of copper pipe, water at 75 °C",
-                    "CIBSE table in Chadderton, Building Services Engineering, 5th ed. 2007, table 4.3",
-                    Certainty::read, "Pa/m"}};
+    const auto law = tests::read_csv("copper_by_colebrook.csv");
+    REQUIRE(csv.rows.size() == 39);
+    REQUIRE(law.rows.size() == csv.rows.size());
+    const std::string source = "CIBSE table in Chadderton, Building Services Engineering, 5th ed. 2007, table 4.3";
+    Verification fitted{
+        {"gradient of copper pipe, water at 75 °C, in the table's own bores", source, Certainty::read, "Pa/m"}};
+    Verification v{
+        {"gradient of copper pipe, water at 75 °C", source, Certainty::read, "Pa/m",
+         "the columns for 15, 28 and 35 mm are for bores of 13.7, 26.4 and 32.3 mm, ours are 13.6, 26.2 and 32.6"}};
     const auto fluid = water_at(75.0);
+    const auto rounding = [&](std::size_t i) {  // of the flow, turned into Pa/m
+        const double flow = csv.number(i, "kg_per_s");
+        return 2.0 * (flow < 1.0 ? 0.0005 : 0.005) / flow * csv.number(i, "pa_per_m");
+    };
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
         const auto pipe = copper(csv.number(i, "bore_mm"));
         const auto result = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")), pipe, fluid);
-        v.check(csv.number(i, "pa_per_m"), result.gradient.si(), 0.05 * csv.number(i, "pa_per_m"));
+        const double published = csv.number(i, "pa_per_m");
+        v.check_known(published, law.number(i, "by_law") - law.number(i, "by_law_in_fitted"), result.gradient.si(),
+                      rounding(i));
+        const auto in_its_own = pipe_flow(MassFlow::from_si(csv.number(i, "kg_per_s")),
+                                          copper(law.number(i, "fitted_bore_mm")), fluid);
+        fitted.check(published, in_its_own.gradient.si(), rounding(i));
     }
 }
 
 TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
+    // The standard reads a nomogram, and its readings are no sharper than some 7 %: one pipe at one flow stands in the
+    // table with 0.75 and with 0.7 m/s, and the velocities do not follow from flow and bore. The gradients lie on the
+    // safe side of the law. So the differences are stated, as fluids and iapws find them, and ours is held to those.
     const auto csv = tests::read_csv("bs6700_table_d4.csv");
+    const auto law = tests::read_csv("bs6700_by_colebrook.csv");
+    REQUIRE(csv.rows.size() == 10);
+    REQUIRE(law.rows.size() == csv.rows.size());
     const std::string source = "BS 6700:2006, Annex D, table D.4";
-    Verification gradients{{"gradient of copper pipe, cold water", source, Certainty::read, "kPa/m"}};
-    Verification velocities{{"velocity in copper pipe, cold water", source, Certainty::read, "m/s"}};
+    Verification gradients{{"gradient of copper pipe, cold water", source, Certainty::read, "kPa/m",
+                            "the standard reads a nomogram, which lies on the safe side of Colebrook and White"}};
+    Verification velocities{{"velocity in copper pipe, cold water", source, Certainty::read, "m/s",
+                             "read from a nomogram: one pipe at one flow stands there with 0.75 and with 0.7 m/s"}};
     const auto fluid = water_at(10.0);
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
@@ -155,9 +181,10 @@ TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
         const auto flow = csv.number(i, "l_per_s") * unit::litre_per_second * fluid.density;
         const auto result = pipe_flow(flow, copper(bore), fluid);
         const double published = csv.number(i, "kpa_per_m"), ours = 1e-3 * result.gradient.si();
-        gradients.check(published, ours, 0.20 * published);
+        const double speed = csv.number(i, "m_per_s");
+        gradients.check_known(published, law.number(i, "kpa_per_m") - published, ours, 1e-9 * published);
         CHECK(ours < published);
-        velocities.check(csv.number(i, "m_per_s"), result.velocity.si(), 0.09 * csv.number(i, "m_per_s"));
+        velocities.check_known(speed, law.number(i, "m_per_s") - speed, result.velocity.si(), 1e-9 * speed);
     }
 }
 

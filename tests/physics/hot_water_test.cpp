@@ -32,8 +32,10 @@ TEST_CASE("heat in hot water, against IAPWS-95") {
     // 100 L at 40 °C from 10 °C, 200 L at 55 °C from 10 °C; iapws 1.5.5, 0.2 MPa.
     Verification v{{"heat of hot water", "IAPWS-95 by iapws, rho(hot) (h(hot) - h(cold))",
                     Certainty::computed, "kWh"}};
-    v.check(3.458813, heat_to_warm(100.0 * unit::litre, c(10), c(40))->in(unit::kilowatt_hour), 7e-4);
-    v.check(10.306305, heat_to_warm(200.0 * unit::litre, c(10), c(55))->in(unit::kilowatt_hour), 2e-3);
+    // Enthalpies of IF97 lie within 75 J/kg of those of IAPWS-95, as water_2bar.csv has it; a litre is less than a
+    // kilogram.
+    v.check(3.458813, heat_to_warm(100.0 * unit::litre, c(10), c(40))->in(unit::kilowatt_hour), 75.0 * 100.0 / 3.6e6);
+    v.check(10.306305, heat_to_warm(200.0 * unit::litre, c(10), c(55))->in(unit::kilowatt_hour), 75.0 * 200.0 / 3.6e6);
     const DailyUse use{4.0, 25.0 * unit::litre, c(10), c(40)};
     CHECK(daily_heat(use)->si() == Approx(heat_to_warm(100.0 * unit::litre, c(10), c(40))->si()));
 }
@@ -76,8 +78,9 @@ TEST_CASE("reheat time, against the store integrated over time") {
     REQUIRE(csv.rows.size() >= 6);
     const std::string by = "scipy solve_ivp (tests/reference/plant.py)";
     Verification fixed{{"reheat time, heat capacity at the mean temperature", by, Certainty::computed, "s"}};
-    Verification real{{"reheat time, heat capacity as it changes", by, Certainty::computed, "s"}};
-    // Our water is IAPWS-IF97, theirs IAPWS-95: up to 0.05 % apart in cp.
+    Verification real{{"reheat time, heat capacity as it changes", by, Certainty::computed, "s",
+                       "ours takes the heat capacity at the mean temperature of the store"}};
+    // Our water is IAPWS-IF97, theirs IAPWS-95: up to 0.06 % apart in cp, as water_2bar.csv has it.
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto found = reheat({csv.number(i, "volume_l") * unit::litre, c(csv.number(i, "from_c")),
                                    c(csv.number(i, "to_c")), c(csv.number(i, "flow_c")),
@@ -86,7 +89,8 @@ TEST_CASE("reheat time, against the store integrated over time") {
         CAPTURE(i);
         REQUIRE(found);
         fixed.check(csv.number(i, "fixed_s"), found->time.si(), 6e-4 * csv.number(i, "fixed_s"));
-        real.check(csv.number(i, "real_s"), found->time.si(), 5e-3 * csv.number(i, "real_s"));
+        real.check_known(csv.number(i, "real_s"), csv.number(i, "fixed_s") - csv.number(i, "real_s"), found->time.si(),
+                         6e-4 * csv.number(i, "real_s"));
     }
 }
 
@@ -129,10 +133,9 @@ TEST_CASE("pasteurisation: the source as far as it reaches, the immersion heater
     Pasteurisation p{200.0 * unit::litre, c(48), c(60), c(54), 2.0, 52.0};
     const auto half = pasteurise(p);
     REQUIRE(half);
-    // 200 L x 12 K, half each.
-    tests::verify({"heat of a pasteurisation", "by hand, water by IAPWS-95 at 54 °C",
-                   Certainty::computed, "kWh"}, 2.74982,
-                  (half->by_source + half->by_immersion).in(unit::kilowatt_hour), 2e-3);
+    // 200 L x 12 K, half each; cp of IF97 is up to 0.06 % off that of IAPWS-95.
+    tests::verify({"heat of a pasteurisation", "by hand, water by IAPWS-95 at 54 °C", Certainty::computed, "kWh"},
+                  2.74982, (half->by_source + half->by_immersion).in(unit::kilowatt_hour), 6e-4 * 2.74982);
     CHECK(half->by_source.si() == Approx(half->by_immersion.si()).epsilon(1e-9));
     CHECK(half->electricity_a_year.si() == Approx(52.0 * (0.5 + 1.0) * half->by_source.si()).epsilon(1e-9));
     p.source_reach = c(40);

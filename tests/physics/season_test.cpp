@@ -123,7 +123,9 @@ TEST_CASE("degree days") {
     v.check(16.0, degree_days(std::vector<OutdoorBin>{{c(7.5), 48.0 * unit::hour}, {c(17), 5.0 * unit::hour}}, c(15.5)), 1e-9);
     struct Row { std::string climate; double design, hours; };
     for (const auto& r : {Row{"average", -10, 2066}, {"warmer", 2, 1336}, {"colder", -22, 2465}}) {
-        v.check(r.hours * (16.0 - r.design) / 24.0, degree_days(bins_of(r.climate), c(16)), 1.0);
+        // The hours are whole: half an hour, times the span over a day's hours.
+        const double days_an_hour = (16.0 - r.design) / 24.0;
+        v.check(r.hours * days_an_hour, degree_days(bins_of(r.climate), c(16)), 0.5 * days_an_hour);
     }
 }
 

@@ -115,23 +115,34 @@ TEST_CASE("transfer, flow temperature and limit of random floors") {
 }
 
 TEST_CASE("EN 1264 against conduction round the pipe") {
-    // The standard's bare floor gives more than conduction accounts for; the wider its pitch, the more.
+    // The standard's bare floor gives more than conduction accounts for; the wider its pitch, the more. Why, is not
+    // established. How far the two lie apart is computed beside the conduction, by scipy from the standard's tables,
+    // and ours is held to that.
     const auto csv = tests::read_csv("floor_conduction.csv");
     REQUIRE(csv.rows.size() == 11);
     const std::string source = "conduction in two dimensions, scipy, tests/reference/fabric.py";
-    Verification bare{{"transfer of a bare heated floor", source, Certainty::computed, "W/m²K"}};
-    Verification covered{{"transfer of a covered heated floor", source, Certainty::computed, "W/m²K"}};
-    Verification even{{"flux at 9 K of the warmest spot, pitch to 0.2 m", source, Certainty::computed, "W/m²"}};
+    const std::string why = "EN 1264-2 is not conduction alone; the cause is not established";
+    Verification bare{{"transfer of a bare heated floor", source, Certainty::computed, "W/m²K", why}};
+    Verification covered{{"transfer of a covered heated floor", source, Certainty::computed, "W/m²K", why}};
+    Verification even{{"flux at 9 K of the warmest spot, pitch to 0.2 m", source, Certainty::computed, "W/m²", why}};
+    double bare_before = 0.0;
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const double expected = csv.number(i, "transfer"), covering = csv.number(i, "covering");
         const auto b = build(1e3 * csv.number(i, "pitch_m"), 1e3 * csv.number(i, "cover_m"), csv.number(i, "screed"),
                              covering, 1e3 * csv.number(i, "outside_m"));
         const auto transfer = floor_transfer(b, tables());
         REQUIRE(transfer);
-        (covering > 0.0 ? covered : bare).check(expected, transfer->si(), (covering > 0.0 ? 0.04 : 0.12) * expected);
+        const double standard = csv.number(i, "standard"), over = standard / expected - 1.0;
+        (covering > 0.0 ? covered : bare).check_known(expected, standard - expected, transfer->si(), 1e-9);
+        if (covering == 0.0) {  // rows of bare floors stand in the order of their pitch
+            CHECK(over > bare_before);
+            bare_before = over;
+        }
         if (csv.number(i, "pitch_m") > 0.201) continue;
         const double mean_excess = 9.0 * csv.number(i, "evenness");
-        even.check(floor_flux(k(mean_excess))->si(), floor_limit(b, tables(), k(9))->flux.si(), 13.0);
+        const double by_conduction = 8.92 * std::pow(mean_excess, 1.1);  // the basic characteristic, W/m2
+        even.check_known(by_conduction, csv.number(i, "standard_limit") - by_conduction,
+                         floor_limit(b, tables(), k(9))->flux.si(), 1e-7);
     }
 }
 

@@ -73,14 +73,16 @@ TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy o
     Verification rho{{"density of water at 2 bar", industrial, Certainty::computed, density}};
     Verification cp{{"specific heat of water at 2 bar", industrial, Certainty::computed, heat}};
     Verification mu{{"viscosity of water at 2 bar", industrial, Certainty::computed, viscosity}};
+    // How far the industrial formulation lies from the scientific one is known from iapws, which has both.
+    const std::string why = "ours is the industrial formulation, fitted to the scientific one";
     Verification rho_95{
-        {"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density}};
+        {"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density, why}};
     Verification cp_95{
-        {"specific heat of water at 2 bar, scientific formulation", scientific, Certainty::computed, heat}};
-    Verification mu_95{{"viscosity of water at 2 bar, scientific formulation", scientific,
-                        Certainty::computed, viscosity}};
+        {"specific heat of water at 2 bar, scientific formulation", scientific, Certainty::computed, heat, why}};
+    Verification mu_95{
+        {"viscosity of water at 2 bar, scientific formulation", scientific, Certainty::computed, viscosity, why}};
     Verification h_95{
-        {"enthalpy of water at 2 bar, scientific formulation", scientific, Certainty::computed, "J/kg"}};
+        {"enthalpy of water at 2 bar, scientific formulation", scientific, Certainty::computed, "J/kg", why}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto t = csv.number(i, "T_C") * unit::celsius;
         CAPTURE(t.celsius());
@@ -92,10 +94,14 @@ TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy o
         check(rho, "rho_if97", state->density.si(), 1e-12);
         check(cp, "cp_if97", state->specific_heat.si(), 1e-12);
         check(mu, "mu_if97", state->viscosity.si(), 1e-12);
-        check(rho_95, "rho_95", state->density.si(), 3e-5);
-        check(cp_95, "cp_95", state->specific_heat.si(), 6e-4);
-        check(mu_95, "mu_95", state->viscosity.si(), 3e-5);
-        h_95.check(csv.number(i, "h_95"), water_enthalpy(t)->si(), 100.0);
+        const auto known = [&](Verification& v, const std::string& quantity, double found) {
+            const double theirs = csv.number(i, quantity + "_95");
+            v.check_known(theirs, csv.number(i, quantity + "_if97") - theirs, found, 1e-11 * theirs);
+        };
+        known(rho_95, "rho", state->density.si());
+        known(cp_95, "cp", state->specific_heat.si());
+        known(mu_95, "mu", state->viscosity.si());
+        known(h_95, "h", water_enthalpy(t)->si());
     }
 }
 

@@ -8,7 +8,8 @@ layered.csv           ISO 6946: constructions drawn at random, all combinations 
 bridged_wall.csv      a wall with studs: conduction in two dimensions by finite volumes
 floor_outputs.csv     EN 1264 type A: factors by scipy's RegularGridInterpolator, flow temperature and limit
                       by brentq; from floor_factors.csv and floor_limits.csv, which have to be there
-floor_conduction.csv  a heated floor without EN 1264: conduction in two dimensions round the pipe
+floor_conduction.csv  a heated floor without EN 1264: conduction in two dimensions round the pipe, and the standard
+                      beside it
 floor_basic_characteristic.csv, ground_floor.csv   the formulas of EN 1264-2 and ISO 13370 in double precision
 
 Needs: numpy, scipy.
@@ -120,11 +121,33 @@ def grid(table, name, x, y):
     return RegularGridInterpolator((xs, ys), [[values[a, b] for b in ys] for a in xs])
 
 
-def floor_outputs(directory):
+def floor_tables(directory):
     factors, limits = read(directory, "floor_factors.csv"), read(directory, "floor_limits.csv")
     of = {n: grid(factors, n, "covering_m2k_per_w", "pitch_mm") for n in ("a_pitch", "a_cover", "a_diameter")}
     curve = {n: grid([r for r in limits if r["name"] == n], "value", "pitch_mm", "cover_m2k_per_w")
              for n in ("coefficient", "exponent")}
+    return of, curve
+
+
+def factors_of(of, pitch, cover, screed, covering, outside):
+    """The product of EN 1264-2 for type A; millimetres."""
+    at = (covering, pitch)
+    product = (1 / 10.8 + 0.045) / (1 / 10.8 + 0.045 / screed + covering)
+    product *= of["a_pitch"](at).item() ** (1 - pitch / 75)
+    product *= of["a_cover"](at).item() ** ((45 - cover) / 10)
+    return product * of["a_diameter"](at).item() ** ((outside - 20) / 4)
+
+
+def limit_flux(curve, transfer, pitch, cover, screed, surface):
+    where = (pitch, cover / 1e3 / screed)
+    scale = (surface / 9.0) ** 1.1
+    b, n = (curve[c](where).item() for c in ("coefficient", "exponent"))
+    water = brentq(lambda d: scale * b * (d / scale) ** n - transfer * d, 1e-6, 1e3, xtol=1e-12)
+    return min(transfer * water, 8.92 * surface ** 1.1)
+
+
+def floor_outputs(directory):
+    of, curve = floor_tables(directory)
     draw = np.random.default_rng(1264)
     rows = []
     for _ in range(60):
@@ -132,11 +155,7 @@ def floor_outputs(directory):
         covering, cover = round(float(draw.uniform(0, 0.15)), 4), round(float(draw.uniform(20, 65)), 1)
         screed, outside = round(float(draw.uniform(0.9, 1.8)), 2), round(float(draw.uniform(10, 25)), 1)
         wall, pipe = round(float(draw.uniform(1.0, 2.5)), 2), round(float(draw.uniform(0.22, 0.45)), 3)
-        at = (covering, pitch)
-        product = (1 / 10.8 + 0.045) / (1 / 10.8 + 0.045 / screed + covering)
-        product *= of["a_pitch"](at).item() ** (1 - pitch / 75)
-        product *= of["a_cover"](at).item() ** ((45 - cover) / 10)
-        product *= of["a_diameter"](at).item() ** ((outside - 20) / 4)
+        product = factors_of(of, pitch, cover, screed, covering, outside)
 
         def miss(q, excess=1.0):   # water to standard floor, and through the pipe's other wall on the way
             heat = 1.1 * q * pitch / 1e3
@@ -152,13 +171,9 @@ def floor_outputs(directory):
             return transfer * (a - b) / np.log(a / b) - wanted
 
         flow = brentq(short, room + drop + 1e-9, 500.0, xtol=1e-12)
-        where = (pitch, cover / 1e3 / screed)
         surface = round(float(draw.uniform(5, 15)), 1)
-        scale = (surface / 9.0) ** 1.1
-        b, n = (curve[c](where).item() for c in ("coefficient", "exponent"))
-        water = brentq(lambda d: scale * b * (d / scale) ** n - transfer * d, 1e-6, 1e3, xtol=1e-12)
         rows.append((pitch, cover, screed, covering, outside, wall, pipe, transfer, wanted, drop, flow,
-                     surface, min(transfer * water, 8.92 * surface ** 1.1)))
+                     surface, limit_flux(curve, transfer, pitch, cover, screed, surface)))
     write(directory, __file__, "floor_outputs.csv",
           [f"numpy {version('numpy')} and scipy {version('scipy')}, room 20 C"],
           ("pitch_mm", "cover_mm", "screed", "covering", "outside_mm", "wall_mm", "pipe", "transfer",
@@ -166,7 +181,9 @@ def floor_outputs(directory):
 
 
 def floor_conduction(directory):
-    """Half a pitch of screed on insulation; the pipe lies on it, one temperature outside, its wall in series."""
+    """Half a pitch of screed on insulation; the pipe lies on it, one temperature outside, its wall in series. Beside it
+    what EN 1264-2 has for the same floor, pipe as in the standard: how far the standard lies from conduction."""
+    of, curve = floor_tables(directory)
     rows = []
     step = 0.0005
     for pitch, cover, screed, covering, outside in itertools.chain(
@@ -182,11 +199,14 @@ def floor_conduction(directory):
         total = 2 * (flux["top"].sum() + flux["bottom"].sum())   # W/m of pipe
         water = 1.0 + total * np.log(outside / (outside - 0.004)) / (2 * np.pi * 0.35)
         mean = flux["top"].sum() / (pitch / 2)
-        rows.append((pitch, cover, screed, covering, outside, mean / water, mean * step / flux["top"].max()))
+        standard = 6.7 * factors_of(of, 1e3 * pitch, 1e3 * cover, screed, covering, 1e3 * outside)
+        rows.append((pitch, cover, screed, covering, outside, mean / water, mean * step / flux["top"].max(), standard,
+                     limit_flux(curve, standard, 1e3 * pitch, 1e3 * cover, screed, 9.0)))
     write(directory, __file__, "floor_conduction.csv",
           [f"scipy {version('scipy')} spsolve, 0.5 mm; surface 10.8 W/(m2 K); pipe wall 2 mm, 0.35 W/(m K);",
-           "evenness: mean over highest excess of the surface"],
-          ("pitch_m", "cover_m", "screed", "covering", "outside_m", "transfer", "evenness"), rows)
+           "evenness: mean over highest excess of the surface; standard: EN 1264-2 for the same floor, limit at 9 K"],
+          ("pitch_m", "cover_m", "screed", "covering", "outside_m", "transfer", "evenness", "standard",
+           "standard_limit"), rows)
 
 
 def floor_basic(directory):

@@ -6,8 +6,10 @@
 
 colebrook_grid.csv   Colebrook and White by Newton's iteration on 50 decimal digits; scipy's brentq has to agree
 pipe_gradients.csv   fluids: friction_factor, 64/Re or Colebrook; Re 2000 to 4000 left out, where laws differ
+bs6700_by_colebrook.csv, copper_by_colebrook.csv   two published tables by fluids and iapws: how far the law that we
+                     use lies from them. They start from bs6700_table_d4.csv and copper_published_table.csv
 
-Needs: scipy, fluids.
+Needs: scipy, fluids, iapws.
 """
 import math
 import sys
@@ -15,9 +17,10 @@ from decimal import Decimal, getcontext
 from importlib.metadata import version
 
 from fluids.friction import friction_factor
+from iapws import IAPWS97
 from scipy.optimize import brentq
 
-from reference_table import write
+from reference_table import read, write
 
 ROUGHNESS = "0 0.000001 0.00001 0.00005 0.0001 0.0002 0.0005 0.001 0.002 0.003 0.005 0.01 0.02 0.05".split()
 REYNOLDS = (2300, 2500, 3000, 4000, 5000, 6000, 8000, 10000, 15000, 20000, 30000, 50000, 70000, 100000, 200000, 500000,
@@ -73,6 +76,55 @@ def gradients(directory):
           "bore_mm roughness_mm kg_per_s m_per_s reynolds pa_per_m".split(), rows, digits=16)
 
 
+def water(celsius):
+    state = IAPWS97(T=celsius + 273.15, P=0.2)
+    return state.rho, state.mu
+
+
+def in_copper(mass, bore, celsius):
+    """Velocity and gradient, SI, of turbulent flow in drawn copper, 0.0015 mm rough."""
+    density, viscosity = water(celsius)
+    velocity = mass / density / (math.pi / 4.0 * bore * bore)
+    reynolds = density * velocity * bore / viscosity
+    assert reynolds > 4000.0
+    f = friction_factor(Re=reynolds, eD=0.0015e-3 / bore, Method="Colebrook")
+    return velocity, f / bore * density / 2.0 * velocity * velocity
+
+
+def cold_water(directory):
+    rows = []
+    for row in read(directory, "bs6700_table_d4.csv"):
+        od, litres = float(row["od_mm"]), float(row["l_per_s"])
+        bore = (od - (1.4 if od < 20.0 else 1.8)) / 1e3
+        velocity, gradient = in_copper(litres / 1e3 * water(10.0)[0], bore, 10.0)
+        rows.append((od, litres, velocity, gradient / 1e3))
+    write(directory, __file__, "bs6700_by_colebrook.csv",
+          [f"the rows of bs6700_table_d4.csv by fluids {version('fluids')} and iapws {version('iapws')}, IF97 at 10 C"],
+          ("od_mm", "l_per_s", "m_per_s", "kpa_per_m"), rows)
+
+
+def copper_table(directory):
+    """Beside the gradient in tube of EN 1057: the bore with which Colebrook gives the printed column, as a mean over
+    it, and the gradient in that. Where the second comes out as printed, the table is for tube of that bore."""
+    table = read(directory, "copper_published_table.csv")
+    fits = {}
+    for row in table:
+        mass, printed, bore = (float(row[c]) for c in ("kg_per_s", "pa_per_m", "bore_mm"))
+        fits.setdefault(row["od_mm"], []).append(
+            brentq(lambda d: in_copper(mass, d / 1e3, 75.0)[1] - printed, 0.8 * bore, 1.2 * bore, xtol=1e-12))
+    rows = []
+    for row in table:
+        mass, printed, bore = (float(row[c]) for c in ("kg_per_s", "pa_per_m", "bore_mm"))
+        fitted = sum(fits[row["od_mm"]]) / len(fits[row["od_mm"]])
+        rows.append((printed, float(row["od_mm"]), in_copper(mass, bore / 1e3, 75.0)[1], fitted,
+                     in_copper(mass, fitted / 1e3, 75.0)[1]))
+    write(directory, __file__, "copper_by_colebrook.csv",
+          [f"the rows of copper_published_table.csv by fluids {version('fluids')} and iapws {version('iapws')}, "
+           "IF97 at 75 C;",
+           "gradient in the bore of EN 1057, and in the bore with which the law gives the printed column"],
+          ("pa_per_m", "od_mm", "by_law", "fitted_bore_mm", "by_law_in_fitted"), rows)
+
+
 if __name__ == "__main__":
-    colebrook(sys.argv[1])
-    gradients(sys.argv[1])
+    for make in (colebrook, gradients, cold_water, copper_table):
+        make(sys.argv[1])

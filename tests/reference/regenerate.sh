@@ -21,7 +21,10 @@ export PYTHONDONTWRITEBYTECODE=1 PYTHONWARNINGS=ignore MPLCONFIGDIR=$build OMP_N
 made=$build/data
 rm -rf "$made"
 mkdir -p "$made/network"
-cp "$kept"/{en14825_bin_hours,floor_factors,floor_limits}.csv "$made"   # transcribed: scripts start from them
+for table in en14825_bin_hours floor_factors floor_limits bs6700_table_d4 copper_published_table \
+    propylene_glycol_volume_to_mass; do
+    cp "$kept/$table.csv" "$made"   # transcribed: scripts start from them
+done
 for script in emitters fabric friction plant water_and_glycol; do "$python" "$here/$script.py" "$made"; done
 for script in network_flows network_heat; do "$python" "$here/$script.py" "$made/network"; done
 "$python" "$here/compare.py" "$kept" "$made"
