@@ -75,8 +75,9 @@ TEST_CASE("flows agree with loop equations on the fluids library's Colebrook") {
 }
 
 TEST_CASE("flows agree with EPANET in fully rough and in laminar flow") {
-    // There the friction laws meet; EPANET reckons with a gravity of 32.2 ft/s2, 0.08 % high.
+    // There the friction laws meet: Swamee and Jain's factor, which EPANET takes, lies within 0.02 % of Colebrook's
+    // where a pipe is fully rough, which moves a flow by half of that. EPANET hands its flows over in single precision.
     Verification v{{"flows in networks, rough and laminar", "EPANET 2.2 by way of wntr 1.5.0",
                     Certainty::computed, "kg/s"}};
-    check_flows(v, "network/flows_epanet.csv", 3, 1e-3);
+    check_flows(v, "network/flows_epanet.csv", 3, 1e-4);
 }

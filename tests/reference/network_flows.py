@@ -12,7 +12,11 @@ Route 2 (flows_epanet.csv): EPANET 2.2 by way of wntr, Darcy-Weisbach. EPANET ta
 Swamee and Jain, which meets Colebrook where a pipe is fully rough, and from 64/Re below 2000: so one fluid is
 far thinner than water and one far thicker.
 
-Needs: numpy, scipy, fluids, networkx, wntr.
+system_curve.csv: the flow that a head drives through the house of three rooms of tests/design, by the first route.
+
+lockshield.csv: what two equal branches of a ladder differ by, and the Kv that makes up for it, by fluids.
+
+Needs: numpy, scipy, fluids, iapws, networkx, wntr.
 """
 import math
 import os
@@ -23,9 +27,11 @@ from importlib.metadata import version
 import networkx as nx
 import numpy as np
 from fluids.friction import friction_factor
+from iapws import IAPWS97
 from scipy.optimize import root
 
 RHO, MU = 988.0, 0.547e-3  # kg/m3, Pa s
+EPANET_GRAVITY = 32.2 * 0.3048  # m/s2; its feet of water are turned into pressure by the same gravity
 COLUMNS = ("network,link,from,to,bore_mm,roughness_mm,length_m,loss_factor,valve_kv,square_resistance,"
            "pump_shutoff_pa,pump_square,viscosity_pa_s,flow_kg_per_s")
 
@@ -231,7 +237,7 @@ def by_epanet(links, mu):
     nodes = {n for l in links for n in (l["a"], l["b"])}
     for n in nodes:
         if n == lift["b"]:
-            wn.add_reservoir(str(n), base_head=100.0 + lift["pump"][0] / (RHO * 9.80665))
+            wn.add_reservoir(str(n), base_head=100.0 + lift["pump"][0] / (RHO * EPANET_GRAVITY))
         elif n == lift["a"]:
             wn.add_reservoir(str(n), base_head=100.0)
         else:
@@ -267,6 +273,55 @@ def epanet(directory):
           networks, flows, viscosity)
 
 
+def lockshield(directory):
+    """Two equal branches, the far one behind a flow and a return pipe more: 500 Pa are added at the far one."""
+    flow, least = 0.04, 500.0
+    between = link(1, 2, 20.2, 4.0, 1.5)
+    assert reynolds(between, flow) > 4000.0
+    added = least + 2.0 * drop(between, flow)
+    kv = flow / RHO * 3600.0 * math.sqrt(1e5 * RHO / 1000.0 / added)
+    with open(os.path.join(directory, "lockshield.csv"), "w", encoding="ascii") as out:
+        out.write("# computed by tests/reference/network_flows.py: friction by fluids "
+                  f"{version('fluids')} friction_factor(Method=Colebrook);\n")
+        out.write("# Kv in m3/h is the flow at 1 bar of water of 1000 kg/m3\n")
+        out.write("flow_kg_per_s,least_added_pa,added_pa,kv\n")
+        out.write(f"{flow},{least},{added!r},{kv!r}\n")
+
+
+def house_of_three(head):
+    """Copper of 22 and 15 mm to three radiators with valves of Kv 0.8, loss factor 2.5 of their own; see the test."""
+    links = [link(10, 0, pump=(head, 0.0))]
+    for a, b, bore, length in ((0, 1, 20.2, 6), (1, 2, 13.6, 4), (1, 3, 13.6, 9), (3, 4, 13.6, 5)):
+        links.append(link(a, b, bore, length))
+        links.append(link(10 + b, 10 + a, bore, length))
+    return links + [link(n, 10 + n, bore=13.6, loss=2.5, kv=0.8) for n in (2, 3, 4)]
+
+
+def system_curve(directory):
+    global RHO, MU
+    kept = RHO, MU
+    warm = IAPWS97(T=47.5 + 273.15, P=0.2)   # mean of 50 and 45 C
+    RHO, MU = float(warm.rho), float(warm.mu)
+    rows = []
+    for i in range(1, 9):
+        head = (i / 8.0) ** 2 * 64e3
+        links = house_of_three(head)
+        flows = solve(links)
+        if min(reynolds(l, m) for l, m in zip(links, flows) if l["length"]) > 4000.0:
+            rows.append((i, head, flows[0] / RHO))
+    RHO, MU = kept
+    with open(os.path.join(directory, "system_curve.csv"), "w", encoding="ascii") as out:
+        out.write("# computed by tests/reference/network_flows.py: loop equations, scipy "
+                  f"{version('scipy')} root(lm);\n")
+        out.write(f"# friction by fluids {version('fluids')} (Colebrook), water of 47.5 C by iapws {version('iapws')}; "
+                  "turbulent throughout\n")
+        out.write("point,head_pa,flow_m3_per_s\n")
+        for i, head, flow in rows:
+            out.write(f"{i},{head!r},{flow:.12g}\n")
+
+
 if __name__ == "__main__":
     colebrook(sys.argv[1])
     epanet(sys.argv[1])
+    lockshield(sys.argv[1])
+    system_curve(sys.argv[1])
