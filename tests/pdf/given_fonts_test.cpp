@@ -13,7 +13,7 @@ using namespace loopfolio;
 using layout::Face;
 using pdf::FontFile;
 using pdf::fault_of_font;
-using Catch::Matchers::Contains;
+using tests::ContainsSubstring;
 
 // Fonts given by the caller. For files there are those compiled in, as they are and spoilt.
 
@@ -67,8 +67,8 @@ TEST_CASE("a given font prints in its face, the others stay") {
     auto pages = tests::pages_of({{tests::text_item("Bold Łódź ✓", {40, 40}, Face::bold)}});
     const tests::TemporaryFile file{pdf::write_pdf(pages, given), ".pdf"};
     CHECK_THAT(tests::run_command("pdffonts " + file.path()).text,
-               Contains("+DejaVuSans ") && !Contains("Lato"));
-    CHECK_THAT(tests::run_command("pdftotext " + file.path() + " -").text, Contains("Bold Łódź ✓"));
+               ContainsSubstring("+DejaVuSans ") && !ContainsSubstring("Lato"));
+    CHECK_THAT(tests::run_command("pdftotext " + file.path() + " -").text, ContainsSubstring("Bold Łódź ✓"));
 }
 
 TEST_CASE("figures of a given font stand in columns") {
@@ -106,10 +106,10 @@ TEST_CASE("a font that cannot be printed with is told why") {
         {with(lato(), "cmap", 2, 0), "has no glyph for \" \""}};
     for (const auto& [bytes, why] : rows) {
         CAPTURE(why);
-        CHECK_THAT(fault_of_font(bytes), Contains(why));
+        CHECK_THAT(fault_of_font(bytes), ContainsSubstring(why));
         if (!bytes.empty()) {
             CHECK_THROWS_WITH((pdf::Fonts{pdf::FontBytes{"", "", bytes}}),
-                              Contains("the font for italic") && Contains(why));
+                              ContainsSubstring("the font for italic") && ContainsSubstring(why));
         }
     }
 }

@@ -10,7 +10,7 @@ using tests::element;
 using tests::marked;
 using tests::pages_of;
 using tests::text_item;
-using Catch::Matchers::Contains;
+using tests::ContainsSubstring;
 
 // The structure is read back by Poppler, whose pdfinfo prints elements with their text and properties.
 
@@ -71,16 +71,16 @@ TEST_CASE("words that are set apart are read apart, and one word is read as one"
     const auto first = marked(text_item("Keep the", {40, 40}), 1);
     SECTION("a gap on the line") {
         CHECK_THAT(structure(paragraph({{first, after(first, "valve", 2.5)}})),
-                   Contains("\"Keep the valve\""));
+                   ContainsSubstring("\"Keep the valve\""));
     }
     SECTION("no gap on the line") {
         CHECK_THAT(structure(paragraph({{first, after(first, "rmostat", 0.0)}})),
-                   Contains("\"Keep thermostat\""));
+                   ContainsSubstring("\"Keep thermostat\""));
     }
     SECTION("a line that ends within a word") {
         const auto half = marked(text_item("low-", {40, 40}), 1),
                    rest = marked(text_item("loss", {40, 52}), 1);
-        CHECK_THAT(structure(paragraph({{half, rest}})), Contains("\"low-loss\""));
+        CHECK_THAT(structure(paragraph({{half, rest}})), ContainsSubstring("\"low-loss\""));
     }
 }
 
@@ -100,9 +100,9 @@ TEST_CASE("a list tells how it counts") {
         pages.structure = {element(Role::document, -1), element(Role::list, 0), element(Role::list_item, 1),
                            element(Role::list_label, 2), element(Role::list_body, 2)};
         const std::string read = structure(pages);
-        CHECK_THAT(read, Contains("LBody (block)\n        \"body\""));
-        if (row.numbering != nullptr) CHECK_THAT(read, Contains(row.numbering));
-        else CHECK_THAT(read, !Contains("ListNumbering"));
+        CHECK_THAT(read, ContainsSubstring("LBody (block)\n        \"body\""));
+        if (row.numbering != nullptr) CHECK_THAT(read, ContainsSubstring(row.numbering));
+        else CHECK_THAT(read, !ContainsSubstring("ListNumbering"));
     }
 }
 
@@ -113,14 +113,14 @@ TEST_CASE("a figure is told in words and has the box of what is drawn") {
     pages.structure = {element(Role::document, -1), element(Role::figure, 0, "Tŷ (new) \\ ring")};
     const std::string objects = PdfFile{pages}.read_with("mutool show", "grep").text;
     // Half the line's width around it, and whole points; 841.89 is the height of the page.
-    CHECK_THAT(objects, Contains("/O/Layout/BBox[39 741 201 743]"));
+    CHECK_THAT(objects, ContainsSubstring("/O/Layout/BBox[39 741 201 743]"));
     std::string alternative = "FEFF";  // UTF-16
     for (const char16_t c : std::u16string_view{u"Tŷ (new) \\ ring"}) {
         char digits[5];
         std::snprintf(digits, sizeof digits, "%04X", static_cast<unsigned>(c));
         alternative += digits;
     }
-    CHECK_THAT(objects, Contains("/Alt<" + alternative + ">", Catch::CaseSensitive::No));
+    CHECK_THAT(objects, ContainsSubstring("/Alt<" + alternative + ">", Catch::CaseSensitive::No));
 }
 
 TEST_CASE("a link is an element with its area, told by its text") {
@@ -129,10 +129,10 @@ TEST_CASE("a link is an element with its area, told by its text") {
     pages.pages[0].links = {{{40, 30, 220, 45}, 1, 50.0, 1}};
     const PdfFile file{pages};
     CHECK_THAT(file.read_with("pdfinfo -struct-text").text,
-               Contains("P (block)\n    Link (inline)\n      \"Radiators 12\"\n      Object "));
+               ContainsSubstring("P (block)\n    Link (inline)\n      \"Radiators 12\"\n      Object "));
     const std::string objects = file.read_with("mutool show", "grep").text;
     // Pages take the keys 0 and 1 of the parent tree.
-    CHECK_THAT(objects, Contains("/Contents(Radiators 12)") && Contains("/StructParent 2"));
+    CHECK_THAT(objects, ContainsSubstring("/Contents(Radiators 12)") && ContainsSubstring("/StructParent 2"));
 }
 
 TEST_CASE("thousands of elements make a sound file") {
@@ -163,5 +163,5 @@ TEST_CASE("a structure that is no tree, and what belongs to none of it, are refu
     SECTION("two roots") { pages.structure[1].parent = -1; }
     SECTION("a mark beyond the structure") { pages.structure.pop_back(); }
     CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()),
-                      Contains("is no tree") || Contains("an element that is not there"));
+                      ContainsSubstring("is no tree") || ContainsSubstring("an element that is not there"));
 }
