@@ -6,6 +6,8 @@ function(loopfolio_compile_options target)
   # No contraction: the same source gives the same digits on every machine.
   target_compile_options(${target} PRIVATE -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wnon-virtual-dtor
                                            -ffp-contract=off)
+  # An enumerator without its row in a switch is an error in every build: what would be printed for it is nothing.
+  target_compile_options(${target} PRIVATE -Werror=switch)
   if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
     # False alarms on std::string's operator+ (GCC bug 105329) and on std::variant (105562), mended in GCC 13.
     target_compile_options(${target} PRIVATE -Wno-restrict -Wno-maybe-uninitialized)

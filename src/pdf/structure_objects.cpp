@@ -144,7 +144,19 @@ private:
             case Role::figure: return write_figure(i, content);
             case Role::list: return write_numbering(i);
             case Role::note: return write_identifier(i);
-            default: return;
+            case Role::document:
+            case Role::part:
+            case Role::h1:
+            case Role::h2:
+            case Role::h3:
+            case Role::h4:
+            case Role::p:
+            case Role::list_item:
+            case Role::list_label:
+            case Role::list_body:
+            case Role::table:
+            case Role::row:
+            case Role::caption: return;
         }
     }
 
