@@ -89,7 +89,8 @@ void set_pictures(const std::vector<report::Picture>& pictures, const Setting& s
         if (i > 0) right = left - gap * scale;
         galley.images.push_back(p.image);
         const int figure = add_figure(galley, p.alternative, "");
-        strip.items.push_back(ImageItem{{left, strip.height - h, left + w, strip.height}, static_cast<int>(galley.images.size()) - 1, figure});
+        const int image = static_cast<int>(galley.images.size()) - 1;
+        strip.items.emplace_back(ImageItem{{left, strip.height - h, left + w, strip.height}, image, figure});
     }
     strip.keep = Keep::near;
     append(galley, {std::move(strip)}, 14.0);
