@@ -13,6 +13,20 @@ namespace {
 
 const templates::Texts& words = tests::default_look().texts;
 
+// A text of which a figure is left out does not compile, whichever warnings are asked for.
+template <class Text>
+constexpr bool builds_whole = requires { Text{.before = "a", .item = "b"}; };
+template <class Text>
+constexpr bool builds_without_the_last = requires { Text{.before = "a"}; };
+template <class Text>
+constexpr bool builds_without_the_first = requires { Text{.item = "b"}; };
+template <class Text>
+constexpr bool builds_of_nothing = requires { Text{}; };
+static_assert(builds_whole<texts::common::list_last>);
+static_assert(!builds_without_the_last<texts::common::list_last>);
+static_assert(!builds_without_the_first<texts::common::list_last>);
+static_assert(!builds_of_nothing<texts::common::rooms>);
+
 }  // namespace
 
 TEST_CASE("counts agree with their nouns") {

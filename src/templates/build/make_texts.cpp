@@ -82,9 +82,9 @@ std::string struct_of(const RawText& text, std::size_t id) {
     std::size_t strings = 0;
     for (const auto& figure : figures_of(text)) {
         if (figure == "count") {
-            members += "    std::size_t count;\n";
+            members += "    ::loopfolio::templates::Count count;\n";
         } else {
-            members += "    std::string " + figure + ";\n";
+            members += "    ::loopfolio::templates::Figure " + figure + ";\n";
             list += (strings++ > 0 ? ", " : "") + figure;
         }
     }
@@ -97,7 +97,8 @@ std::string struct_of(const RawText& text, std::size_t id) {
 
 std::string header_of(const WordingFile& file, std::size_t first_id) {
     std::string out{licence};
-    out += "#pragma once\n\n#include <array>\n#include <cstddef>\n#include <string>\n#include <string_view>\n\n";
+    out += "#pragma once\n\n#include \"loopfolio/templates/figure.hpp\"\n\n";
+    out += "#include <array>\n#include <cstddef>\n#include <string_view>\n\n";
     out += "namespace loopfolio::texts::" + file.name + " {\n\n";
     for (const auto& text : file.texts) out += struct_of(text, first_id++);
     return out + "}   // namespace loopfolio::texts::" + file.name + "\n";
