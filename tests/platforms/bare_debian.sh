@@ -2,14 +2,15 @@
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
 #
-# Runs both commands of README on a bare Debian: debootstrap makes a root that holds the required packages and nothing else,
-# a clean clone of this checkout's HEAD is put into it, and the commands are run there as README gives them. It is run by
-# hand, as root, on a Debian that has debootstrap and git; it takes as long as two builds and one run of the tests.
+# Runs both commands of README on a bare Debian: debootstrap makes a root that holds the required packages and nothing
+# else, a clean clone of this checkout's HEAD is put into it, and the commands are run there as README gives them. It is
+# run by hand, as root, on a Debian that has debootstrap and git; it takes as long as two builds and one run of the
+# tests.
 #
 #   bare_debian.sh RELEASE [ROOT]     RELEASE: bookworm or trixie
 #
-# Without ROOT, the root is a temporary folder that is removed at the end. A ROOT that is named is kept, and is used again
-# where it is there already: its clone is made anew, and the packages that it has are not fetched again.
+# Without ROOT, the root is a temporary folder that is removed at the end. A ROOT that is named is kept, and is used
+# again where it is there already: its clone is made anew, and the packages that it has are not fetched again.
 #
 # Everything is mounted in a mount namespace of its own, which ends with its last process. So no mount is left behind,
 # whatever happens to this script.
@@ -37,8 +38,10 @@ if [ -z "${LOOPFOLIO_ROOT:-}" ]; then
     LOOPFOLIO_ROOT=$root unshare --mount --pid --fork --kill-child --propagation private "$0" "$@" &
     child=$!
     leave() {
-        kill "$child" 2>/dev/null && wait "$child" || true
-        [ "$keep" = yes ] || rm -rf --one-file-system "$root"
+        # unshare heeds no gentler signal, and takes the whole namespace with it.
+        kill -KILL "$child" 2>/dev/null && wait "$child" 2>/dev/null || true
+        # The first try may meet a process that is still ending.
+        [ "$keep" = yes ] || rm -rf --one-file-system "$root" 2>/dev/null || rm -rf --one-file-system "$root"
     }
     trap leave EXIT
     trap 'exit 130' INT

@@ -2,8 +2,8 @@
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
 #
-# Prints the command that stands in README under the line `<!-- NAME command -->`, so that what README promises is what is
-# run.
+# Prints the command that stands in README under the line `<!-- NAME command -->`, so that what README promises is what
+# is run.
 #
 #   readme_command.sh NAME README     NAME: build or test
 set -eu
