@@ -93,8 +93,12 @@ reference::HeatFlow heat_flow(job::ElementKind kind) {
         case job::ElementKind::roof:
         case job::ElementKind::ceiling: return reference::HeatFlow::upward;
         case job::ElementKind::floor: return reference::HeatFlow::downward;
-        default: return reference::HeatFlow::horizontal;
+        case job::ElementKind::wall:
+        case job::ElementKind::window:
+        case job::ElementKind::door:
+        case job::ElementKind::party_wall: break;
     }
+    return reference::HeatFlow::horizontal;
 }
 
 std::optional<ThermalResistance> resistance_of(const job::Layer& layer, reference::HeatFlow flow) {

@@ -42,8 +42,11 @@ std::string group_head(const Context& c, Basis basis) {
         case Basis::assumed: return c.words(basis_assumed{});
         case Basis::default_value: return c.words(basis_default{});
         case Basis::document: return c.words(basis_document{});
-        default: return c.words(basis_measured{});
+        case Basis::measured:
+        case Basis::absent:
+        case Basis::derived: break;   // neither of the last two stands in a register
     }
+    return c.words(basis_measured{});
 }
 
 Row care_row(const Context& c, const study::Assumption& a) {
