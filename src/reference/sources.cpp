@@ -64,6 +64,8 @@ constexpr auto table = std::to_array<Source>({
     {"darby-3k", "R. Darby, Chemical Engineering Fluid Mechanics, 2001: three-constant loss factors",
      computed, "for 3/4 inch and a Reynolds number of 10 000, with the constants as printed in an "
      "open library"},
+    {"degree-days", "Degree days of the United Kingdom, base 15.5 °C: no heat is asked for above it",
+     from_memory, "other countries use other bases, and a well insulated house asks for heat later"},
     {"dhdg", "Domestic Heating Design Guide, categories A, B and C of room air changes",
      from_memory, "A older houses, B built about 2000, C built or fully treated after 2006"},
     {"en-10255", "BS EN 10255:2004, Non-alloy steel tubes, medium series",
