@@ -5,6 +5,7 @@
 #include "job/vocabulary.hpp"
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/base/quantity.hpp"
+#include "loopfolio/job/names.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/reference/fabric.hpp"
 #include "loopfolio/yaml/findings.hpp"
@@ -100,6 +101,10 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
                                                    std::string_view noun,
                                                    const std::vector<std::string_view>& names);
 
+/// The one of `names` that stands under `key`; empty where none does.
+[[nodiscard]] std::string name_at(const Mapping& m, std::string_view key, std::string_view noun,
+                                  const std::vector<std::string_view>& names);
+
 template <class E>
 [[nodiscard]] std::optional<E> choice_at(const Mapping& m, std::string_view key, std::string_view noun,
                                          std::span<const reference::Named<E>> table) {
@@ -131,8 +136,5 @@ template <class T>
 [[nodiscard]] std::optional<Input<T>> if_given(Input<T> input) {
     return input.given() ? std::optional{std::move(input)} : std::nullopt;
 }
-
-/// `measured`, `document`, `assumed`, as a job file writes them.
-[[nodiscard]] std::span<const reference::Named<Basis>> basis_names();
 
 }  // namespace loopfolio::job

@@ -88,15 +88,6 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
 
 }  // namespace
 
-std::span<const reference::Named<Basis>> basis_names() {
-    static constexpr std::array<reference::Named<Basis>, 3> names{{
-        {Basis::measured, word(Basis::measured), "measured on site"},
-        {Basis::document, word(Basis::document), "read in a document"},
-        {Basis::assumed, word(Basis::assumed), "assumed"},
-    }};
-    return names;
-}
-
 std::string in_celsius(Temperature temperature) { return decimal(std::round(temperature.celsius() * 100.0) / 100.0) + " °C"; }
 
 std::optional<double> plain_at(const Mapping& m, std::string_view key) {

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/elements.hpp"
 #include "loopfolio/reference/materials.hpp"
 
 #include <algorithm>
@@ -13,17 +15,9 @@ namespace {
 
 constexpr std::size_t most_bridges = 12;   // each doubles the ways that heat can take
 
-std::string material_at(const Mapping& m) {
-    const auto names = reference::material_names();
-    const auto index = choice_at(m, "material", "material", names);
-    return index ? std::string{names[*index]} : std::string{};
-}
-
 LayerBridge read_bridge(const Mapping& m) {
     LayerBridge out;
-    out.material = material_at(m);
-    out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
-    out.share = input_at(m, "share_percent", unit::percent);
+    read_keys(m, keys::bridge, out);
     if (!has(m, "material")) demand(m, "conductivity_w_per_mk", "what the bridge is made of is not known");
     constexpr double odd = 0.4;
     if (out.share.given() && out.share.value >= 1.0) {
@@ -37,11 +31,7 @@ LayerBridge read_bridge(const Mapping& m) {
 
 Fasteners read_fasteners(const Mapping& m) {
     Fasteners out;
-    out.material = material_at(m);
-    out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
-    out.section = input_at(m, "section_mm2", unit::square_millimetre);
-    out.per_square_metre = input_at(m, "number_per_m2", unit::per_square_metre);
-    out.depth = if_given(input_at(m, "depth_mm", unit::millimetre));
+    read_keys(m, keys::fasteners, out);
     const auto* known = reference::find_material(out.material);
     if (!has(m, "material")) demand(m, "conductivity_w_per_mk", "what they are made of is not known");
     else if (known != nullptr && known->conductivity.value < unit::watt_per_metre_kelvin(1.0)) {
@@ -82,7 +72,6 @@ void check_insulates(const Mapping& m, const Layer& layer) {
 
 /// Gaps in a layer and metal through it.
 void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
-    layer.air_gap_level = whole_at(m, "air_gap_level").value_or(0);
     if (layer.air && has(m, "air_gap_level")) complain(m, "air_gap_level", "is not read of an air layer");
     const auto fasteners = open_child(m, "fasteners", group("fasteners"));
     if (!fasteners) return;
@@ -96,12 +85,10 @@ void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
 
 Layer read_layer(const Mapping& m) {
     Layer out;
-    out.material = material_at(m);
-    out.conductivity = input_at(m, "conductivity_w_per_mk", unit::watt_per_metre_kelvin);
+    read_keys(m, keys::layer, out);
     out.air = has(m, "air_mm");
     out.thickness =
         out.air ? input_at(m, "air_mm", unit::millimetre) : input_at(m, "thickness_mm", unit::millimetre);
-    out.resistance = if_given(input_at(m, "resistance_m2k_per_w", unit::square_metre_kelvin_per_watt));
     const bool solid = has(m, "material") || has(m, "conductivity_w_per_mk");
     if (solid) {
         for (const std::string_view key : {"air_mm", "resistance_m2k_per_w"}) {
@@ -135,9 +122,9 @@ void check_slab(const Mapping& m, const Input<Area>& area, const Input<Length>& 
 }
 
 void read_slab(const Mapping& m, Element& element) {
-    element.slab = GroundSlab{input_at(m, "perimeter_m", unit::metre),
-                              input_at(m, "insulation_m2k_per_w", unit::square_metre_kelvin_per_watt),
-                              {ground_at(m), {}}};
+    element.slab.emplace();
+    read_keys(m, keys::slab, *element.slab);
+    element.slab->ground.kind = ground_at(m);
     demand(m, "insulation_m2k_per_w", "the slab's insulation counts", "write 0 where there is none");
     if (element.kind != ElementKind::floor || element.beyond != Beyond::ground) {
         complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`");
@@ -173,9 +160,7 @@ void read_build_up(const Mapping& m, Element& element) {
 
 std::string ground_at(const Mapping& m) {
     const auto known = reference::ground_names();
-    const std::vector<std::string_view> names{known.begin(), known.end()};
-    const auto index = choice_at(m, "ground", "ground", names);
-    return index ? std::string{names[*index]} : std::string{};
+    return name_at(m, "ground", "ground", {known.begin(), known.end()});
 }
 
 }  // namespace loopfolio::job

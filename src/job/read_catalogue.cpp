@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/catalogue_fields.hpp"
 #include "job/draft.hpp"
 #include "job/named_files.hpp"
 #include "loopfolio/reference/emitters.hpp"

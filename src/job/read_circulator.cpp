@@ -1,14 +1,12 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
-
-#include <array>
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/pipework.hpp"
 
 namespace loopfolio::job {
 
 namespace {
-
-using reference::Named;
 
 std::optional<VolumeFlow> plain_flow(const Mapping& m, std::string_view per_minute, std::string_view per_second) {
     if (has(m, per_minute) && has(m, per_second)) {
@@ -67,10 +65,6 @@ std::optional<QuadraticCurve> read_quadratic(const Mapping& circulator) {
 }
 
 void read_control(const Mapping& m, Circulator& out) {
-    static constexpr std::array<Named<PumpMode>, 3> modes{{{PumpMode::constant_speed, "constant_speed", ""},
-                                                           {PumpMode::constant_pressure, "constant_pressure", ""},
-                                                           {PumpMode::proportional_pressure, "proportional_pressure", ""}}};
-    out.mode = choice_at(m, "mode", "mode", std::span<const Named<PumpMode>>{modes}).value_or(PumpMode::constant_speed);
     if (const auto head = plain_at(m, "set_head_kpa")) out.set_head = *head * unit::kilopascal;
     out.set_flow = plain_flow(m, "set_flow_l_per_min", "set_flow_l_per_s");
     const bool controlled = out.mode != PumpMode::constant_speed;
@@ -92,12 +86,10 @@ void read_control(const Mapping& m, Circulator& out) {
 Circulator read_circulator(const Mapping& m) {
     Circulator out;
     out.place = m.node != nullptr ? m.node->place : Place{};
-    out.name = text_at(m, "name");
+    read_keys(m, keys::circulator, out);
     out.curve = read_curve(m);
     out.quadratic = read_quadratic(m);
     read_control(m, out);
-    out.basis = choice_at(m, "basis", "basis", basis_names()).value_or(Basis::document);
-    out.source = text_at(m, "source");
     return out;
 }
 

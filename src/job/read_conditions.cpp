@@ -1,35 +1,19 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
-
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/conditions.hpp"
 #include "loopfolio/reference/allowances.hpp"
-
-#include <array>
 
 namespace loopfolio::job {
 
 namespace {
 
-using reference::Named;
-
-constexpr std::array<Named<FluidName>, 3> fluid_names{{
-    {FluidName::water, "water", "water"},
-    {FluidName::propylene_glycol, "propylene_glycol", "propylene glycol"},
-    {FluidName::ethylene_glycol, "ethylene_glycol", "ethylene glycol"},
-}};
-constexpr std::array<Named<ConcentrationBasis>, 2> concentration_bases{{
-    {ConcentrationBasis::mass, "mass", "by mass"},
-    {ConcentrationBasis::volume, "volume", "by volume"},
-}};
-
 FluidChoice read_fluid(const Mapping& m) {
     FluidChoice out;
-    const auto kind = choice_at(m, "kind", "fluid", std::span<const Named<FluidName>>{fluid_names});
+    read_keys(m, keys::fluid, out);
+    const auto kind = choice_at(m, "kind", "fluid", fluid_names());
     out.kind = kind.value_or(FluidName::water);
-    out.concentration = input_at(m, "concentration_percent", unit::percent);
-    const auto basis = choice_at(m, "concentration_basis", "basis",
-                                 std::span<const Named<ConcentrationBasis>>{concentration_bases});
-    out.basis = basis.value_or(ConcentrationBasis::mass);
     if (kind && *kind != FluidName::water) {
         demand(m, "concentration_percent", "glycol flows by how much of it there is");
         demand(m, "concentration_basis", "a share by volume is not the same share by mass",
@@ -78,22 +62,8 @@ void read_conditions(const Mapping& top, Draft& draft) {
     draft.conditions = open_child(top, "conditions", group("conditions"));
     if (draft.conditions) {
         const Mapping& m = *draft.conditions;
-        draft.job.conditions = {
-            input_at(m, "outdoor_temperature_c", unit::celsius),
-            input_at(m, "flow_temperature_c", unit::celsius),
-            input_at(m, "temperature_drop_k", unit::kelvin),
-            input_at(m, "velocity_preferred_m_per_s", unit::metre_per_second),
-            input_at(m, "velocity_limit_m_per_s", unit::metre_per_second),
-            input_at(m, "gradient_preferred_pa_per_m", unit::pascal_per_metre),
-            input_at(m, "mild_day_temperature_c", unit::celsius),
-            input_at(m, "height_above_station_m", unit::metre),
-            input_at(m, "lapse_k_per_100m", unit::kelvin_per_100_metres),
-            {},
-            input_at(m, "leakage_at_50_pa_per_hour", unit::per_hour),
-            input_at(m, "leakage_divisor", unit::number),
-            read_heat_up(m),
-            input_at(m, "intermittent_margin_percent", unit::percent),
-        };
+        read_keys(m, keys::conditions, draft.job.conditions);
+        draft.job.conditions.heat_up = read_heat_up(m);
         check_pairs(m);
         const Conditions& c = draft.job.conditions;
         if (c.velocity_preferred.given() && c.velocity_limit.given() &&

@@ -1,23 +1,12 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
-
-#include <array>
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/pipework.hpp"
 
 namespace loopfolio::job {
 
 namespace {
-
-using reference::Named;
-
-constexpr std::array<Named<SeparationKind>, 6> separation_kinds{{
-    {SeparationKind::header, "header", ""},
-    {SeparationKind::close_tees, "close_tees", ""},
-    {SeparationKind::buffer_two, "buffer_two", ""},
-    {SeparationKind::buffer_four, "buffer_four", ""},
-    {SeparationKind::plate, "plate", ""},
-    {SeparationKind::volumiser, "volumiser", ""},
-}};
 
 /// What a kind of separation needs, and what it has no use for.
 void check_kind(const Mapping& m, SeparationKind kind) {
@@ -42,13 +31,11 @@ void check_kind(const Mapping& m, SeparationKind kind) {
 Separation read_separation(const Mapping& m) {
     Separation out;
     out.place = m.node != nullptr ? m.node->place : Place{};
-    const auto kind = choice_at(m, "kind", "separation", std::span<const Named<SeparationKind>>{separation_kinds});
+    read_keys(m, keys::separation, out);
+    const auto kind = choice_at(m, "kind", "separation", separation_kind_names());
     out.kind = kind.value_or(SeparationKind::header);
     out.source_flow = if_given(flow_at(m, "source_flow_l_per_min", "source_flow_l_per_s"));
     if (const auto pump = open_child(m, "source_circulator", group("circulator"))) out.source_pump = read_circulator(*pump);
-    out.volume = if_given(input_at(m, "volume_l", unit::litre));
-    out.plate_ua = if_given(input_at(m, "plate_ua_w_per_k", unit::watt_per_kelvin));
-    out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
     out.pressure_drop_flow = if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
     const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");
     if (has(m, "pressure_drop_kpa") && !has_flow) demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");
@@ -60,11 +47,7 @@ Separation read_separation(const Mapping& m) {
 Mixer read_mixer(const Mapping& m, const Conditions& conditions) {
     Mixer out;
     out.place = m.node != nullptr ? m.node->place : Place{};
-    out.id = id_at(m, "id");
-    out.from = id_at(m, "from");
-    out.to = id_at(m, "to");
-    out.flow = input_at(m, "flow_temperature_c", unit::celsius);
-    out.drop = input_at(m, "temperature_drop_k", unit::kelvin);
+    read_keys(m, keys::mixer, out);
     if (const auto pump = open_child(m, "circulator", group("circulator"))) out.pump = read_circulator(*pump);
     if (!out.from.empty() && out.from == out.to) complain(m, "to", "is the junction that the mixing set draws from");
     if (out.flow.given() && conditions.flow.given() && out.flow.value >= conditions.flow.value) {
@@ -81,12 +64,10 @@ const Section* find_section(const Job& job, const std::string& id) {
 }
 
 FurtherCirculator read_further(const Mapping& m, const Job& job) {
-    static constexpr std::array<Named<bool>, 2> pipes{{{false, "flow", ""}, {true, "return", ""}}};
     FurtherCirculator out;
     out.pump = read_circulator(m);
-    out.in = id_at(m, "in");
-    out.towards = id_at(m, "towards");
-    out.in_return = choice_at(m, "pipe", "pipe", std::span<const Named<bool>>{pipes}).value_or(false);
+    read_keys(m, keys::further_circulator, out);
+    out.in_return = choice_at(m, "pipe", "pipe", pipe_of_pair_names()).value_or(false);
     if (out.pump.curve.empty() && !out.pump.quadratic && !out.pump.set_head) {
         demand(m, "curve", "what this circulator adds must be known");
     }

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/parties.hpp"
 
 #include <charconv>
 
@@ -34,33 +36,19 @@ date::year_month_day date_at(const Mapping& m, std::string_view key) {
     return out;
 }
 
-Identity read_identity(const Mapping& m) {
-    return {id_at(m, "reference"), id_at(m, "revision"), date_at(m, "design_date"),
-            text_at(m, "supersedes")};
-}
-
-Firm read_firm(const Mapping& m) {
-    return {text_at(m, "name"), texts_at(m, "address"), text_at(m, "telephone"), text_at(m, "email"),
-            text_at(m, "registration")};
-}
-
 }  // namespace
 
 void read_parties(const Mapping& top, Draft& draft) {
     Job& job = draft.job;
-    if (const auto m = open_child(top, "job", group("job"))) job.identity = read_identity(*m);
-    if (const auto m = open_child(top, "firm", group("firm"))) job.firm = read_firm(*m);
-    if (const auto m = open_child(top, "designer", group("designer"))) {
-        job.designer = {text_at(*m, "name"), text_at(*m, "role")};
+    if (const auto m = open_child(top, "job", group("job"))) {
+        read_keys(*m, keys::identity, job.identity);
+        job.identity.design_date = date_at(*m, "design_date");
     }
-    if (const auto m = open_child(top, "household", group("household"))) {
-        job.household = {text_at(*m, "name"), texts_at(*m, "contact")};
-    }
-    if (const auto m = open_child(top, "property", group("property"))) {
-        job.property = {texts_at(*m, "address"), text_at(*m, "description")};
-    }
-    job.survey_notes = texts_at(top, "survey_notes");
-    job.old_lagging = flag_at(top, "old_lagging", false);
+    if (const auto m = open_child(top, "firm", group("firm"))) read_keys(*m, keys::firm, job.firm);
+    if (const auto m = open_child(top, "designer", group("designer"))) read_keys(*m, keys::designer, job.designer);
+    if (const auto m = open_child(top, "household", group("household"))) read_keys(*m, keys::household, job.household);
+    if (const auto m = open_child(top, "property", group("property"))) read_keys(*m, keys::property, job.property);
+    read_keys(top, keys::top, job);
 }
 
 }  // namespace loopfolio::job

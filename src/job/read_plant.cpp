@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/heat_source.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -112,8 +114,6 @@ void read_table(const Mapping& m, Units& out) {
         out.performance_source = text_at(*table, "source");
         out.performance = read_points(*table);
     }
-    out.least_output = if_given(input_at(m, "minimum_output_kw", unit::kilowatt));
-    out.number = whole_at(m, "number").value_or(1);
     const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
     if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
 }
@@ -123,11 +123,9 @@ constexpr std::string_view shared_by_capacity = "units of different kinds share 
 void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
     for (const auto& item : open_items(m, "further_units", group("further_units"))) {
         FurtherUnits units;
-        units.name = text_at(item, "name");
-        units.model = text_at(item, "model");
+        read_keys(item, keys::further_units, units);
         read_table(item, units);
         demand_capacities(item, units.performance, std::string{shared_by_capacity});
-        units.power_level = if_given(input_at(item, "power_level_db", unit::decibel));
         if (sound_asked) demand(item, "power_level_db", "the sheet on sound counts every unit");
         if (item.node != nullptr) units.place = item.node->place;
         out.further.push_back(std::move(units));
@@ -157,14 +155,8 @@ Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::st
 
 namespace {
 
-/// What part load, cold and several units make of it.
-void read_running(const Mapping& m, HeatSource& out) {
-    out.defrost_derating = if_given(input_at(m, "defrost_derating_percent", unit::percent));
-    out.defrost_from = input_at(m, "defrost_from_c", unit::celsius);
-    out.defrost_to = input_at(m, "defrost_to_c", unit::celsius);
-    out.backup = if_given(input_at(m, "backup_kw", unit::kilowatt));
-    out.least_run = if_given(input_at(m, "minimum_run_min", unit::minute));
-    out.allowed_swing = if_given(input_at(m, "allowed_swing_k", unit::kelvin));
+/// What part load and cold ask for.
+void check_running(const Mapping& m, const HeatSource& out) {
     if (has(m, "defrost_derating_percent")) {
         demand(m, "defrost_from_c", "defrosting takes its share between two outdoor temperatures");
         demand(m, "defrost_to_c", "defrosting takes its share between two outdoor temperatures");
@@ -180,22 +172,16 @@ void read_running(const Mapping& m, HeatSource& out) {
 
 HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
     HeatSource out;
-    out.name = text_at(m, "name");
-    out.model = text_at(m, "model");
-    out.at = id_at(m, "at");
+    read_keys(m, keys::heat_source, out);
+    read_keys(m, keys::running, out);
+    read_keys(m, keys::heat_source_cautions, out);
     out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
-    out.could_join_at = texts_at(m, "could_join_at");
-    out.maximum_drop = if_given(input_at(m, "maximum_drop_k", unit::kelvin));
     read_table(m, out);
     read_further(m, out, sound_asked);
-    out.capacity = if_given(input_at(m, "capacity_kw", unit::kilowatt));
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
-    out.pressure_drop = if_given(input_at(m, "pressure_drop_kpa", unit::kilopascal));
     out.pressure_drop_flow =
         if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
-    read_running(m, out);
-    out.flammable_refrigerant = flag_at(m, "flammable_refrigerant", false);
-    out.replaces_gas_appliance = flag_at(m, "replaces_gas_appliance", false);
+    check_running(m, out);
     const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");
     if (has(m, "pressure_drop_kpa") && !has_flow) {
         demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");

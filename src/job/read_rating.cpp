@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/emitters.hpp"
 #include "loopfolio/reference/derating.hpp"
-#include "loopfolio/reference/underfloor.hpp"
 
 #include <algorithm>
 #include <array>
@@ -52,29 +53,11 @@ Fan read_fan(const Mapping& m) {
     return out;
 }
 
-template <class Row>
-std::string named_at(const Mapping& m, std::string_view key, std::string_view noun, std::span<const Row> rows) {
-    std::vector<std::string_view> names;
-    for (const auto& row : rows) names.push_back(row.name);
-    const auto index = choice_at(m, key, noun, names);
-    return index ? std::string{names[*index]} : std::string{};
-}
-
 HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
     HeatedFloor out;
-    out.area = input_at(m, "area_m2", unit::square_metre);
-    out.pitch = input_at(m, "pitch_mm", unit::millimetre);
-    out.covering = named_at(m, "covering", "covering", reference::floor_coverings());
-    out.covering_resistance = input_at(m, "covering_m2k_per_w", unit::square_metre_kelvin_per_watt);
+    read_keys(m, keys::heated_floor, out);
     one_of(m, {"covering", "covering_m2k_per_w"}, "what lies on the screed");
-    out.screed_cover = input_at(m, "screed_mm", unit::millimetre);
-    out.screed = input_at(m, "screed_w_per_mk", unit::watt_per_metre_kelvin);
-    out.pipe_outside = input_at(m, "pipe_outside_mm", unit::millimetre);
     if (emitter.loop_pipe.empty()) demand(m, "pipe_outside_mm", "no `loop` says what pipe it is");
-    out.zone = named_at(m, "zone", "zone of a floor", reference::floor_surface_limits());
-    out.leads = input_at(m, "leads_m", unit::metre);
-    out.below = if_given(input_at(m, "below_m2k_per_w", unit::square_metre_kelvin_per_watt));
-    out.below_temperature = input_at(m, "below_c", unit::celsius);
     if (has(m, "below_m2k_per_w"))
         demand(m, "below_c", "heat goes down to something",
                "the room's temperature where a heated room lies below");
@@ -119,13 +102,13 @@ void read_deratings(const Mapping& m, Emitter& emitter) {
 }  // namespace
 
 void read_rating(const Mapping& m, Emitter& emitter) {
-    emitter.output_at_50k = input_at(m, "output_at_50k_w", unit::watt);
     const bool half_said = has(m, "sections") && !has(m, "output_of_section_w");   // told where the pieces are read
     if (!half_said)
         one_of(m, {"output_at_50k_w", "rated_at", "fan", "output_of_section_w", "output_per_metre_w", "floor"},
                "what it gives");
     if (const auto at = open_child(m, "rated_at", group("rated_at"))) {
-        emitter.rated_at = RatedAt{read_temperatures(*at), input_at(*at, "output_w", unit::watt)};
+        emitter.rated_at = RatedAt{read_temperatures(*at), {}};
+        read_keys(*at, keys::rated_at, *emitter.rated_at);
     }
     if (const auto fan = open_child(m, "fan", group("fan"))) emitter.fan = read_fan(*fan);
     read_pieces(m, emitter);

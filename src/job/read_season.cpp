@@ -1,10 +1,11 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
-#include "job/fields.hpp"
 #include "job/named_files.hpp"
-#include "job/season_fields.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/season.hpp"
 #include "loopfolio/reference/climate.hpp"
+#include "loopfolio/reference/defaults.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,8 +18,7 @@ namespace loopfolio::job {
 namespace {
 
 constexpr std::size_t most_compared = 4;
-constexpr Temperature usual_base = Temperature::from_celsius(16.0);   // of EN 14825, where none is stated
-constexpr double far_from_design = 15.0;                              // K; the coldest hour of a year lies nearer
+constexpr double far_from_design = 15.0;   // K; the coldest hour of a year lies nearer
 
 std::vector<OutdoorHours> read_bins(const Mapping& m) {
     std::vector<OutdoorHours> out;
@@ -93,16 +93,13 @@ void read_climate_file(const Mapping& m, Season& out) {
 
 /// Hours come from one place.
 void read_climate(const Mapping& m, Season& out) {
-    const auto names = reference::climate_names();
-    if (const auto index = choice_at(m, "climate", "climate", names)) out.climate = names[*index];
     out.bins = read_bins(m);
-    out.climate_source = text_at(m, "climate_source");
     read_climate_file(m, out);
     constexpr std::array<std::string_view, 3> ways{"climate", "bins", "climate_file"};
     const auto first = std::ranges::find_if(ways, [&](std::string_view key) { return has(m, key); });
     if (first == ways.end()) {
         demand(m, "climate", "a season needs hours at each outdoor temperature",
-               "name one of " + listed(names) + ", or give `bins` or a `climate_file`");
+               "name one of " + listed(reference::climate_names()) + ", or give `bins` or a `climate_file`");
         return;
     }
     for (auto way = first + 1; way != ways.end(); ++way) {
@@ -110,10 +107,7 @@ void read_climate(const Mapping& m, Season& out) {
     }
 }
 
-void read_prices(const Mapping& m, Season& out) {
-    out.price = if_given(input_at(m, "electricity_price_per_kwh", money_per_kilowatt_hour));
-    out.currency = text_at(m, "currency");
-    out.carbon = if_given(input_at(m, "carbon_kg_per_kwh", kilogram_per_kilowatt_hour));
+void check_prices(const Mapping& m) {
     if (has(m, "electricity_price_per_kwh")) demand(m, "currency", "a price is in a currency");
     if (has(m, "currency")) demand(m, "electricity_price_per_kwh", "a currency belongs to a price");
 }
@@ -128,14 +122,10 @@ std::vector<Temperature> read_compared(const Mapping& m) {
 
 Season read_one(const Mapping& m) {
     Season out;
+    read_keys(m, keys::season, out);
     read_climate(m, out);
-    out.base = input_at(m, "base_c", unit::celsius);
-    out.lowest_flow = input_at(m, "lowest_flow_c", unit::celsius);
-    out.compensation = flag_at(m, "compensation", true);
-    out.cycling_factor = input_at(m, "cycling_factor", unit::number);
     out.compare_flows = read_compared(m);
-    out.standby = if_given(input_at(m, "standby_w", unit::watt));
-    read_prices(m, out);
+    check_prices(m);
     if (m.node != nullptr) out.place = m.node->place;
     return out;
 }
@@ -154,7 +144,7 @@ void check_coldest(const Draft& draft) {
     if (coldest == season.bins.end()) return;
     const std::string_view key = season.climate_file.empty() ? "bins" : "climate_file";
     const std::string at = in_celsius(coldest->outdoor);
-    const Temperature base = season.base.given() ? season.base.value : usual_base;
+    const Temperature base = season.base.given() ? season.base.value : reference::defaults().season_base.value;
     if (coldest->outdoor >= base) {
         complain(*draft.season, key, "has no hour that asks for heat: the coldest is " + at, "temperatures are in °C");
         return;

@@ -1,24 +1,16 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/draft.hpp"
-#include "job/fields.hpp"
-#include "job/plant_fields.hpp"
+#include "job/read_keys.hpp"
+#include "loopfolio/job/keys/plant.hpp"
 
 namespace loopfolio::job {
 
 namespace {
 
 Sound read_one(const Mapping& m) {
-    static constexpr std::array<reference::Named<SoundPlace>, 3> places{
-        {{SoundPlace::on_ground, "on_ground", ""}, {SoundPlace::by_wall, "by_wall", ""}, {SoundPlace::in_corner, "in_corner", ""}}};
     Sound out;
-    out.power_level = input_at(m, "power_level_db", unit::decibel);
-    out.distance = input_at(m, "distance_m", unit::metre);
-    out.standing = choice_at(m, "standing", "place", std::span<const reference::Named<SoundPlace>>{places}).value_or(SoundPlace::by_wall);
-    out.barrier = if_given(input_at(m, "barrier_db", unit::decibel));
-    out.background = if_given(input_at(m, "background_db", unit::decibel));
-    out.limit = if_given(input_at(m, "limit_db", unit::decibel));
-    out.rule = text_at(m, "rule");
+    read_keys(m, keys::sound, out);
     if (m.node != nullptr) out.place = m.node->place;
     return out;
 }

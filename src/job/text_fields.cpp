@@ -142,6 +142,12 @@ bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
     return meant;
 }
 
+std::string name_at(const Mapping& m, std::string_view key, std::string_view noun,
+                    const std::vector<std::string_view>& names) {
+    const auto index = choice_at(m, key, noun, names);
+    return index ? std::string{names[*index]} : std::string{};
+}
+
 std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std::string_view noun,
                                      const std::vector<std::string_view>& names) {
     const Node* node = value_at(m, key);

@@ -1,31 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/job/keys/heat_source.hpp"
+#include "loopfolio/job/keys/pipework.hpp"
+#include "record/keys_json.hpp"
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
 
 namespace {
-
-std::string_view word(job::PumpMode mode) {
-    switch (mode) {
-        case job::PumpMode::constant_speed: return "constant_speed";
-        case job::PumpMode::constant_pressure: return "constant_pressure";
-        case job::PumpMode::proportional_pressure: return "proportional_pressure";
-    }
-    return "";
-}
-
-std::string_view word(job::SeparationKind kind) {
-    switch (kind) {
-        case job::SeparationKind::header: return "header";
-        case job::SeparationKind::close_tees: return "close_tees";
-        case job::SeparationKind::buffer_two: return "buffer_two";
-        case job::SeparationKind::buffer_four: return "buffer_four";
-        case job::SeparationKind::plate: return "plate";
-        case job::SeparationKind::volumiser: return "volumiser";
-    }
-    return "";
-}
 
 Json quadratic_json(const std::optional<job::QuadraticCurve>& curve) {
     if (!curve) return {};
@@ -38,14 +20,8 @@ Json quadratic_json(const std::optional<job::QuadraticCurve>& curve) {
 
 Json separation_json(const std::optional<job::Separation>& separation) {
     if (!separation) return {};
-    Json out;
-    out["kind"] = word(separation->kind);
-    put(out, "source_flow", separation->source_flow, unit::litre_per_minute);
+    Json out = keys_json(job::keys::separation, *separation);
     out["source_circulator"] = circulator_json(separation->source_pump);
-    put(out, "volume", separation->volume, unit::litre);
-    put(out, "plate_ua", separation->plate_ua, unit::watt_per_kelvin);
-    put(out, "pressure_drop", separation->pressure_drop, unit::kilopascal);
-    put(out, "pressure_drop_flow", separation->pressure_drop_flow, unit::litre_per_minute);
     return out;
 }
 
@@ -53,9 +29,7 @@ Json separation_json(const std::optional<job::Separation>& separation) {
 
 Json circulator_json(const std::optional<job::Circulator>& circulator) {
     if (!circulator) return {};
-    Json out;
-    out["name"] = circulator->name;
-    out["mode"] = word(circulator->mode);
+    Json out = keys_json(job::keys::circulator, *circulator);
     out["curve"] = Json::array();
     for (const auto& point : circulator->curve) {
         Json line;
@@ -66,8 +40,6 @@ Json circulator_json(const std::optional<job::Circulator>& circulator) {
     out["quadratic"] = quadratic_json(circulator->quadratic);
     put(out, "set_head", circulator->set_head, unit::kilopascal);
     put(out, "set_flow", circulator->set_flow, unit::litre_per_minute);
-    out["basis"] = loopfolio::word(circulator->basis);
-    out["source"] = circulator->source;
     return out;
 }
 
@@ -89,9 +61,7 @@ Json performance_json(const std::vector<job::PerformancePoint>& table, const std
 Json further_units_json(const std::vector<job::FurtherUnits>& further) {
     Json out = Json::array();
     for (const auto& units : further) {
-        Json line{{"name", units.name}, {"model", units.model}, {"number", units.number}};
-        put(line, "least_output", units.least_output, unit::kilowatt);
-        put(line, "power_level", units.power_level, unit::decibel);
+        Json line = keys_json(job::keys::further_units, units);
         line["performance"] = performance_json(units.performance, units.performance_source);
         out.push_back(std::move(line));
     }
@@ -102,19 +72,13 @@ void put_hydraulics(Json& out, const job::Job& job) {
     out["further_circulators"] = Json::array();
     for (const auto& further : job.further_circulators) {
         Json line = circulator_json(further.pump);
-        line["in"] = further.in;
-        line["towards"] = further.towards;
-        line["pipe"] = further.in_return ? "return" : "flow";
+        put_keys(line, job::keys::further_circulator, further);
+        line["pipe"] = job::name_of(job::pipe_of_pair_names(), further.in_return);
         out["further_circulators"].push_back(std::move(line));
     }
     out["mixers"] = Json::array();
     for (const auto& mixer : job.mixers) {
-        Json line;
-        line["id"] = mixer.id;
-        line["from"] = mixer.from;
-        line["to"] = mixer.to;
-        put(line, "flow", mixer.flow, unit::celsius);
-        put(line, "drop", mixer.drop, unit::kelvin);
+        Json line = keys_json(job::keys::mixer, mixer);
         line["circulator"] = circulator_json(mixer.pump);
         out["mixers"].push_back(std::move(line));
     }

@@ -14,9 +14,9 @@ namespace loopfolio::record {
 
 [[nodiscard]] Json job_json(const job::Job& job);
 [[nodiscard]] Json rooms_of_job(const job::Job& job);
-/// What an element, a room's air and a rating are made of.
+/// What an element and a rating are made of.
 void put_build_up(Json& out, const job::Element& element);
-[[nodiscard]] Json ventilation_json(const std::optional<job::MechanicalVentilation>& ventilation);
+void put_ground(Json& out, const job::Ground& ground);
 void put_rating(Json& out, const job::Emitter& emitter);
 
 /// Whatever moves or separates the water beside the sections, as the job describes it.
@@ -30,8 +30,6 @@ void put_plant(Json& out, const job::Job& job);
 [[nodiscard]] Json season_input_json(const job::Season& season);
 [[nodiscard]] Json plant_json(const job::Job& job, const design::Plant& plant);
 [[nodiscard]] Json season_json(const job::Job& job, const design::SeasonPlan& season);
-/// How the heat source runs at part load, in the cold and with help, as the job states it.
-[[nodiscard]] Json running_json(const job::HeatSource& source);
 
 [[nodiscard]] Json operation_json(const job::Job& job, const design::Operation& operation);
 

@@ -1,74 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/job/keys/plant.hpp"
+#include "record/keys_json.hpp"
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
 
 namespace {
 
-
-std::string_view word(job::SoundPlace place) {
-    switch (place) {
-        case job::SoundPlace::on_ground: return "on_ground";
-        case job::SoundPlace::by_wall: return "by_wall";
-        case job::SoundPlace::in_corner: return "in_corner";
-    }
-    return "";
-}
-
-Json water_input_json(const job::SystemWater& w) {
-    Json out;
-    put(out, "height", w.height, unit::metre);
-    put(out, "safety_valve", w.safety_valve, unit::bar);
-    put(out, "vessel", w.vessel, unit::litre);
-    put(out, "precharge", w.precharge, unit::bar);
-    put(out, "cold_fill", w.cold_fill, unit::bar);
-    put(out, "fill_temperature", w.fill_temperature, unit::celsius);
-    put(out, "highest_temperature", w.highest_temperature, unit::celsius);
-    put(out, "source_content", w.source_content, unit::litre);
-    put(out, "other_content", w.other_content, unit::litre);
-    put(out, "content_of_rating", w.content_of_rating, unit::litre_per_kilowatt);
-    put(out, "inhibitor_dose", w.inhibitor_dose, unit::percent);
-    put(out, "frost", w.frost, unit::celsius);
-    out["antifreeze_valves"] = w.antifreeze_valves;
-    put(out, "defrost_heat", w.defrost_heat, unit::kilowatt_hour);
-    put(out, "defrost_fall", w.defrost_fall, unit::kelvin);
-    put(out, "least_volume", w.least_volume, unit::litre);
-    put(out, "always_open", w.always_open, unit::litre);
-    return out;
-}
-
-Json supply_json(const job::HotWater& s) {
-    Json out;
-    put(out, "persons", s.persons, unit::number);
-    put(out, "each", s.each, unit::litre);
-    put(out, "drawn", s.drawn, unit::celsius);
-    put(out, "cold", s.cold, unit::celsius);
-    put(out, "store", s.store, unit::litre);
-    put(out, "stored", s.stored, unit::celsius);
-    put(out, "usable", s.usable, unit::percent);
-    put(out, "coil_ua", s.coil, unit::watt_per_kelvin);
-    put(out, "plate_ua", s.plate, unit::watt_per_kelvin);
-    put(out, "source_flow", s.source_flow, unit::celsius);
-    put(out, "source_capacity", s.source_capacity, unit::kilowatt);
-    put(out, "standing_loss", s.standing_loss, unit::kilowatt_hour);
-    put(out, "immersion", s.immersion, unit::kilowatt);
-    put(out, "hot_cycles_a_year", s.hot_cycles_a_year, unit::number);
-    put(out, "hot_cycle", s.hot_cycle, unit::celsius);
-    return out;
-}
-
-Json sound_input_json(const job::Sound& s) {
-    Json out;
-    put(out, "power_level", s.power_level, unit::decibel);
-    put(out, "distance", s.distance, unit::metre);
-    out["standing"] = word(s.standing);
-    put(out, "barrier", s.barrier, unit::decibel);
-    put(out, "background", s.background, unit::decibel);
-    put(out, "limit", s.limit, unit::decibel);
-    out["rule"] = s.rule;
-    return out;
-}
 
 /// The finding behind a place in the plant's list, or null.
 Json finding_at(const design::Plant& plant, design::FindingId id) { return id ? finding_json(plant.at(id)) : Json{}; }
@@ -174,9 +113,9 @@ Json sound_json(const design::Plant& plant) {
 
 void put_plant(Json& out, const job::Job& job) {
     out["season"] = job.season ? season_input_json(*job.season) : Json{};
-    out["system_water"] = job.system_water ? water_input_json(*job.system_water) : Json{};
-    out["hot_water_supply"] = job.hot_water ? supply_json(*job.hot_water) : Json{};
-    out["sound"] = job.sound ? sound_input_json(*job.sound) : Json{};
+    out["system_water"] = keys_json(job::keys::system_water, job.system_water);
+    out["hot_water_supply"] = keys_json(job::keys::supply, job.hot_water);
+    out["sound"] = keys_json(job::keys::sound, job.sound);
 }
 
 Json plant_json(const job::Job& job, const design::Plant& plant) {

@@ -1,13 +1,12 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/job/keys/season.hpp"
+#include "record/keys_json.hpp"
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
 
 namespace {
-
-constexpr NumberUnit per_kilowatt_hour{1.0, "per kWh", "_per_kwh"};
-constexpr NumberUnit kilogram_per_kilowatt_hour{1.0, "kg/kWh", "_kg_per_kwh"};
 
 Json bin_json(const physics::SeasonBin& b) {
     Json out;
@@ -119,9 +118,7 @@ Json options_json(const std::vector<design::SeasonOption>& options) {
 }   // namespace
 
 Json season_input_json(const job::Season& season) {
-    Json out;
-    out["climate"] = season.climate;
-    out["climate_file"] = season.climate_file;
+    Json out = keys_json(job::keys::season, season);
     out["hourly_readings"] = season.readings;
     out["bins"] = Json::array();
     for (const auto& bin : season.bins) {
@@ -130,17 +127,8 @@ Json season_input_json(const job::Season& season) {
         put(line, "time", bin.time, unit::hour);
         out["bins"].push_back(std::move(line));
     }
-    out["climate_source"] = season.climate_source;
-    put(out, "base", season.base, unit::celsius);
-    put(out, "lowest_flow", season.lowest_flow, unit::celsius);
-    out["compensation"] = season.compensation;
-    put(out, "cycling_factor", season.cycling_factor, unit::number);
     out["compare_flows_c"] = Json::array();
     for (const auto flow : season.compare_flows) out["compare_flows_c"].push_back(number_in(flow, unit::celsius));
-    put(out, "standby", season.standby, unit::watt);
-    put(out, "price", season.price, per_kilowatt_hour);
-    out["currency"] = season.currency;
-    put(out, "carbon", season.carbon, kilogram_per_kilowatt_hour);
     return out;
 }
 
@@ -165,19 +153,6 @@ Json season_json(const job::Job& job, const design::SeasonPlan& plan) {
     out["curve"] = curve_json(plan.curve);
     out["bins"] = Json::array();
     for (const auto& bin : plan.season.bins) out["bins"].push_back(bin_json(bin));
-    return out;
-}
-
-Json running_json(const job::HeatSource& source) {
-    Json out;
-    put(out, "least_output", source.least_output, unit::kilowatt);
-    put(out, "defrost_derating", source.defrost_derating, unit::percent);
-    put(out, "defrost_from", source.defrost_from, unit::celsius);
-    put(out, "defrost_to", source.defrost_to, unit::celsius);
-    out["number"] = source.number;
-    put(out, "backup", source.backup, unit::kilowatt);
-    put(out, "least_run", source.least_run, unit::minute);
-    put(out, "allowed_swing", source.allowed_swing, unit::kelvin);
     return out;
 }
 

@@ -22,7 +22,7 @@ Register register_of(const design::House& house) {
             return;
         }
         Assumption a;
-        a.what = kind.what;
+        a.what = std::string{kind.what};
         a.value = text(input.value, kind.unit, kind.decimals);
         if (input.low && input.high) {
             const std::string low = fixed(kind.unit.value_of(*input.low), kind.decimals);

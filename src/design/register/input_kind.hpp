@@ -2,13 +2,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <string_view>
+
 namespace loopfolio::design {
 
 /// How a register names and prints one kind of input.
 template <class U>
 struct InputKind {
-    const char* what;
-    const U& unit;
+    std::string_view what;
+    U unit;
     int decimals;
 };
 

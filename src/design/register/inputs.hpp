@@ -2,149 +2,115 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "design/register/depth_inputs.hpp"
 #include "design/register/input_kind.hpp"
-#include "design/register/plant_inputs.hpp"
-#include "design/register/season_inputs.hpp"
-#include "loopfolio/base/unit.hpp"
-#include "loopfolio/job/job.hpp"
-
-#include <fmt/format.h>
+#include "design/register/visit_keys.hpp"
+#include "loopfolio/job/keys.hpp"
+#include "loopfolio/reference/materials.hpp"
 
 #include <string>
 
+/// Every input of a job, by its tables of keys.
 namespace loopfolio::design {
 
+namespace inside {
+
+/// Of a material the job names, what a reader calls it: its figure stands in one line for every element that has it.
+inline std::string with_material(const std::string& element, const std::string& name) {
+    if (name.empty()) return element;
+    const auto* material = reference::find_material(name);
+    return element + ", " + std::string{material != nullptr ? material->label : std::string_view{name}};
+}
+
+template <class E, class F>
+void visit_element(E& e, const std::string& subject, F&& visit) {
+    visit_keys(job::keys::element, e, subject, visit);
+    visit_keys(job::keys::element_beyond, e, subject, visit, 0, 0);
+    for (auto& layer : e.layers) {
+        visit_keys(job::keys::layer, layer, with_material(subject, layer.material), visit);
+        if (layer.bridge) visit_keys(job::keys::bridge, *layer.bridge, with_material(subject, layer.bridge->material), visit);
+        if (layer.fasteners) visit_keys(job::keys::fasteners, *layer.fasteners, subject, visit);
+    }
+    if (e.slab) {
+        visit_keys(job::keys::slab, *e.slab, subject, visit);
+        visit_keys(job::keys::ground, e.slab->ground, subject, visit);
+    }
+    if (e.space) visit_keys(job::keys::space, *e.space, subject, visit);
+    visit_keys(job::keys::element_beyond, e, subject, visit, 1);
+}
+
+template <class R, class F>
+void visit_room(R& room, F&& every) {
+    // No line for what is not counted: a room without heat, and a fabric beside the firm's own rate.
+    const auto visit = [&](const auto& row, const std::string& subject, auto& input, bool listed) {
+        every(row, subject, input, listed && room.heated);
+    };
+    const auto of_fabric = [&](const auto& row, const std::string& subject, auto& input, bool listed) {
+        visit(row, subject, input, listed && !room.heat_loss_rate);
+    };
+    visit_keys(job::keys::room, room, room.name, visit);
+    if (room.ventilation) visit_keys(job::keys::mechanical_ventilation, *room.ventilation, room.name, visit);
+    if (room.fabric) {
+        visit_keys(job::keys::fabric, *room.fabric, room.name, of_fabric, 0, 1);
+        visit_keys(job::keys::ground, room.fabric->ground, room.name, of_fabric);
+        visit_keys(job::keys::fabric, *room.fabric, room.name, of_fabric, 2);
+    }
+    visit_keys(job::keys::room_by_rate, room, room.name, visit);
+    for (auto& e : room.elements) visit_element(e, e.name.empty() ? room.name : room.name + ", " + e.name, visit);
+    visit_keys(job::keys::room_by_elements, room, room.name, visit);
+    visit_keys(job::keys::room_by_survey, room, room.name, visit);
+}
+
+template <class E, class F>
+void visit_emitter(E& e, F&& visit) {
+    visit_keys(job::keys::emitter, e, e.id, visit, 0, 0);
+    visit_keys(job::keys::emitter_more, e, e.id, visit, 0, 0);
+    if (e.rated_at) visit_keys(job::keys::rated_at, *e.rated_at, e.id, visit);
+    if (e.by_piece) visit_keys(job::keys::by_piece, *e.by_piece, e.id, visit);
+    for (auto& d : e.deratings) visit_keys(job::keys::derating, d, e.id, visit);
+    if (e.floor) visit_keys(job::keys::heated_floor, *e.floor, e.id, visit);
+    visit_keys(job::keys::emitter_more, e, e.id, visit, 1);
+    visit_keys(job::keys::loop, e, e.id, visit);
+    visit_keys(job::keys::emitter, e, e.id, visit, 1);
+}
+
+template <class H, class F>
+void visit_running(H& source, F&& visit) {
+    visit_keys(job::keys::running, source, "", visit, 0, 0);
+    for (auto& units : source.further) visit_keys(job::keys::further_units, units, units.name, visit);
+    visit_keys(job::keys::running, source, "", visit, 1);
+}
+
+}  // namespace inside
+
+/// Calls `visit(row, subject, input, listed)` for every input of a job in a fixed order, with its row of the tables of keys.
+/// An input that the job does not have is absent or left out. `listed`: whether the register may have a line for it.
 template <class J, class F>
-void visit_conditions(J& job, F&& visit) {
-    auto& c = job.conditions;
-    visit(InputKind<CelsiusUnit>{"design outdoor temperature", unit::celsius, 1}, "", c.outdoor);
-    visit(InputKind<CelsiusUnit>{"flow temperature", unit::celsius, 1}, "", c.flow);
-    visit(InputKind<Unit<TemperatureDifference>>{"temperature drop", unit::kelvin, 1}, "", c.drop);
-    visit(InputKind<Unit<Velocity>>{"preferred velocity", unit::metre_per_second, 2}, "", c.velocity_preferred);
-    visit(InputKind<Unit<Velocity>>{"velocity limit", unit::metre_per_second, 2}, "", c.velocity_limit);
-    visit(InputKind<Unit<PressureGradient>>{"preferred pressure gradient", unit::pascal_per_metre, 0}, "",
-          c.gradient_preferred);
-    visit(InputKind<CelsiusUnit>{"outdoor temperature on the milder day", unit::celsius, 1}, "", c.mild_day);
-    visit_allowances(c, visit);
-    visit(InputKind<NumberUnit>{"glycol concentration", unit::percent, 1}, "", job.fluid.concentration);
+void visit_every_input(J& job, F&& visit) {
+    visit_keys(job::keys::conditions, job.conditions, "", visit);
+    visit_keys(job::keys::fluid, job.fluid, "", visit);
+    for (auto& room : job.rooms) inside::visit_room(room, visit);
+    for (auto& emitter : job.emitters) inside::visit_emitter(emitter, visit);
+    for (auto& section : job.sections) visit_keys(job::keys::section, section, section.id, visit);
+    for (auto& mixer : job.mixers) visit_keys(job::keys::mixer, mixer, mixer.id, visit);
+    if (job.separation) visit_keys(job::keys::separation, *job.separation, "", visit);
+    if (job.heat_source) visit_keys(job::keys::heat_source, *job.heat_source, "", visit);
+    if (job.system_water) visit_keys(job::keys::system_water, *job.system_water, "", visit);
+    if (job.hot_water) visit_keys(job::keys::supply, *job.hot_water, "", visit);
+    if (job.sound) visit_keys(job::keys::sound, *job.sound, "", visit);
+    if (job.heat_source) inside::visit_running(*job.heat_source, visit);
+    if (job.season) visit_keys(job::keys::season, *job.season, "", visit);
 }
 
-template <class Fabric, class F>
-void visit_fabric(Fabric& f, const std::string& room, F&& visit) {
-    using U = InputKind<Unit<UValue>>;
-    visit(U{"U-value, wall", unit::watt_per_square_metre_kelvin, 2}, room, f.wall_u_value);
-    visit(U{"U-value, roof", unit::watt_per_square_metre_kelvin, 2}, room, f.roof_u_value);
-    visit(U{"U-value, glazing", unit::watt_per_square_metre_kelvin, 2}, room, f.glazing_u_value);
-    visit(InputKind<Unit<ThermalResistance>>{"floor insulation", unit::square_metre_kelvin_per_watt, 2}, room,
-          f.floor_insulation);
-    visit_ground(f.ground, room, visit);
-    visit(U{"thermal bridge allowance", unit::watt_per_square_metre_kelvin, 2}, room, f.thermal_bridge);
-}
-
-template <class Room, class F>
-void visit_elements(Room& room, F&& visit) {
-    using U = InputKind<Unit<UValue>>;
-    for (auto& e : room.elements) {
-        const std::string subject = e.name.empty() ? room.name : room.name + ", " + e.name;
-        visit(InputKind<Unit<Area>>{"area of element", unit::square_metre, 2}, subject, e.area);
-        visit(U{"U-value of element", unit::watt_per_square_metre_kelvin, 2}, subject, e.u_value);
-        visit(InputKind<NumberUnit>{"share of the design difference beyond element", unit::number, 2}, subject, e.factor);
-        visit_build_up(e, subject, visit);
-        if (e.beyond_temperature) {
-            visit(InputKind<CelsiusUnit>{"temperature beyond element", unit::celsius, 1}, subject, *e.beyond_temperature);
-        }
-    }
-    visit(U{"thermal bridge allowance, elements", unit::watt_per_square_metre_kelvin, 2}, room.name,
-          room.element_thermal_bridge);
-}
-
-template <class J, class F>
-void visit_rooms(J& job, F&& visit) {
-    for (auto& room : job.rooms) {
-        if (!room.heated) continue;
-        visit(InputKind<Unit<Area>>{"floor area", unit::square_metre, 1}, room.name, room.floor_area);
-        visit(InputKind<Unit<Length>>{"ceiling height", unit::metre, 2}, room.name, room.ceiling_height);
-        visit(InputKind<CelsiusUnit>{"room temperature", unit::celsius, 1}, room.name, room.temperature);
-        visit(InputKind<Unit<AirChangeRate>>{"air changes per hour", unit::per_hour, 2}, room.name, room.air_changes);
-        visit_ventilation(room, visit);
-        if (room.fabric && !room.heat_loss_rate) visit_fabric(*room.fabric, room.name, visit);
-        if (room.heat_loss_rate) {
-            visit(InputKind<Unit<HeatFlux>>{"heat loss rate", unit::watt_per_square_metre, 1}, room.name,
-                  *room.heat_loss_rate);
-        }
-        if (!room.elements.empty()) visit_elements(room, visit);
-        if (room.heat_loss) visit(InputKind<Unit<Power>>{"heat loss, other survey", unit::watt, 0}, room.name, *room.heat_loss);
-    }
-}
-
-template <class S, class F>
-void visit_separation(S& s, F&& visit) {
-    using Flow = InputKind<Unit<VolumeFlow>>;
-    if (s.source_flow) visit(Flow{"flow on the source's side", unit::litre_per_minute, 1}, "", *s.source_flow);
-    if (s.volume) visit(InputKind<Unit<Volume>>{"content of buffer or volumiser", unit::litre, 0}, "", *s.volume);
-    if (s.plate_ua) visit(InputKind<Unit<HeatLossCoefficient>>{"UA of plate exchanger", unit::watt_per_kelvin, 0}, "", *s.plate_ua);
-    if (s.pressure_drop) visit(InputKind<Unit<Pressure>>{"pressure drop of plate or volumiser", unit::kilopascal, 1}, "", *s.pressure_drop);
-    if (s.pressure_drop_flow) visit(Flow{"flow of that drop", unit::litre_per_minute, 1}, "", *s.pressure_drop_flow);
-}
-
-template <class J, class F>
-void visit_plant(J& job, F&& visit) {
-    for (auto& e : job.emitters) {
-        visit(InputKind<Unit<Power>>{"emitter output at 50 K", unit::watt, 0}, e.id, e.output_at_50k);
-        visit(InputKind<NumberUnit>{"emitter exponent", unit::number, 2}, e.id, e.exponent);
-        visit_rating(e, visit);
-        visit(InputKind<Unit<Length>>{"emitter length", unit::millimetre, 0}, e.id, e.length);
-        visit(InputKind<Unit<Length>>{"emitter height", unit::millimetre, 0}, e.id, e.height);
-        visit(InputKind<Unit<Length>>{"pipe in the floor", unit::metre, 1}, e.id, e.loop_length);
-        if (e.drop) visit(InputKind<Unit<TemperatureDifference>>{"temperature drop of emitter", unit::kelvin, 1}, e.id, *e.drop);
-        if (e.valves_kv) visit(InputKind<NumberUnit>{"Kv of valves, m³/h", unit::number, 2}, e.id, *e.valves_kv);
-    }
-    for (auto& s : job.sections) {
-        visit(InputKind<Unit<Length>>{"section length", unit::metre, 1}, s.id, s.length);
-        visit(InputKind<Unit<Length>>{"bore", unit::millimetre, 1}, s.id, s.bore);
-        visit(InputKind<Unit<Length>>{"bore at inserts", unit::millimetre, 1}, s.id, s.insert_bore);
-        visit(InputKind<Unit<Length>>{"roughness", unit::millimetre, 4}, s.id, s.roughness);
-        if (s.heat_loss) {
-            visit(InputKind<Unit<Conductivity>>{"heat loss of pipe", unit::watt_per_metre_kelvin, 3}, s.id, *s.heat_loss);
-            visit(InputKind<CelsiusUnit>{"surroundings of pipe", unit::celsius, 1}, s.id, s.surroundings);
-        }
-    }
-    for (auto& m : job.mixers) {
-        visit(InputKind<CelsiusUnit>{"flow temperature of mixing set", unit::celsius, 1}, m.id, m.flow);
-        visit(InputKind<Unit<TemperatureDifference>>{"temperature drop beyond mixing set", unit::kelvin, 1}, m.id, m.drop);
-    }
-    if (job.separation) visit_separation(*job.separation, visit);
-    if (!job.heat_source) return;
-    auto& h = *job.heat_source;
-    if (h.capacity) visit(InputKind<Unit<Power>>{"heat source capacity", unit::kilowatt, 2}, "", *h.capacity);
-    if (h.minimum_flow) {
-        visit(InputKind<Unit<VolumeFlow>>{"heat source minimum flow", unit::litre_per_minute, 1}, "", *h.minimum_flow);
-    }
-    if (h.maximum_drop) {
-        visit(InputKind<Unit<TemperatureDifference>>{"heat source maximum drop", unit::kelvin, 1}, "", *h.maximum_drop);
-    }
-    if (h.pressure_drop) {
-        visit(InputKind<Unit<Pressure>>{"heat source pressure drop", unit::kilopascal, 1}, "", *h.pressure_drop);
-    }
-    if (h.pressure_drop_flow) {
-        visit(InputKind<Unit<VolumeFlow>>{"flow of that pressure drop", unit::litre_per_minute, 1}, "",
-              *h.pressure_drop_flow);
-    }
-}
-
-/// Calls `visit(kind, subject, input)` for every input of a job that a design uses, in a fixed order. Inputs
-/// that the job does not have are absent, not skipped, so that the order does not depend on their basis.
+/// Calls `visit(kind, subject, input)` for every input that the register has a line for. The order does not depend on the
+/// basis of any of them.
 template <class J, class F>
 void visit_inputs(J& job, F&& visit) {
-    visit_conditions(job, visit);
-    visit_rooms(job, visit);
-    visit_plant(job, visit);
-    if (job.system_water) visit_system_water(*job.system_water, visit);
-    if (job.hot_water) visit_hot_water(*job.hot_water, visit);
-    if (job.sound) visit_sound(*job.sound, visit);
-    if (job.heat_source) visit_running(*job.heat_source, visit);
-    if (job.season) visit_season(*job.season, visit);
+    visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {
+        if (!listed || row.what.empty()) return;
+        InputKind kind{row.what, row.unit, row.decimals};
+        if (row.unit_in_name) kind.unit.symbol = {};
+        visit(kind, subject, input);
+    });
 }
 
 }  // namespace loopfolio::design

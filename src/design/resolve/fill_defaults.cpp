@@ -4,33 +4,20 @@
 
 #include "design/resolve/derive.hpp"
 #include "design/resolve/fill.hpp"
+#include "design/resolve/fill_keys.hpp"
 #include "design/parts.hpp"
 #include "design/register/inputs.hpp"
+#include "loopfolio/job/keys/conditions.hpp"
 #include "loopfolio/reference/reference.hpp"
 
 namespace loopfolio::design {
 
 namespace {
 
-constexpr Temperature no_heat_above = Temperature::from_celsius(15.5);   // base of British degree days
-
-template <class Q>
-void fill(Input<Q>& input, const reference::Cited<Q>& cited) {
-    if (!input.given()) input = Input<Q>::filled(cited.value, std::string{cited.source}, cited.low, cited.high);
-}
-
-template <class Q>
-void fill(Input<Q>& input, Q value, std::string_view source) {
-    if (!input.given()) input = Input<Q>::filled(value, std::string{source});
-}
-
 void fill_conditions(job::Conditions& c) {
-    const auto& limits = reference::limits();
-    fill(c.drop, limits.temperature_drop);
-    fill(c.velocity_preferred, limits.velocity_preferred);
-    fill(c.velocity_limit, limits.velocity_limit);
-    fill(c.gradient_preferred, limits.gradient_preferred);
+    fill_keys(job::keys::conditions, c);
     // A day half way between the design day and one that needs no heat.
+    const Temperature no_heat_above = reference::defaults().no_heat_above.value;
     if (!c.mild_day.given() && c.outdoor.value < no_heat_above) {
         c.mild_day = Input<Temperature>::filled(c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value), "common-practice");
     }
@@ -43,10 +30,6 @@ void fill_fabric(job::Fabric& f) {
     if (f.floor != reference::FloorKind::none) fill(f.floor_insulation, reference::floor_insulation(f.era));
     fill(f.thermal_bridge, reference::thermal_bridge_allowance(f.era));
 }
-
-/// An unheated space is taken to lie half way between the room and outdoors until the job knows better;
-/// ISO 13370 already refers a ground floor's U-value to the outdoor temperature.
-double default_factor(job::Beyond beyond) { return beyond == job::Beyond::unheated ? 0.5 : 1.0; }
 
 void fill_room(job::Room& room) {
     const auto& use = reference::defaults_for(room.use);
@@ -62,12 +45,8 @@ void fill_room(job::Room& room) {
     for (auto& element : room.elements) {
         const bool to_outside = element.beyond == job::Beyond::outside;   // the whole difference, nothing assumed
         if (to_outside || element.beyond == job::Beyond::room || element.beyond_temperature) continue;
-        const bool unheated = element.beyond == job::Beyond::unheated;
-        fill(element.factor, default_factor(element.beyond), unheated ? "common-practice" : "iso-13370");
-        if (unheated && element.factor.basis == Basis::default_value) {
-            element.factor.low = 0.3;
-            element.factor.high = 0.8;
-        }
+        const auto& usual = reference::defaults();
+        fill(element.factor, element.beyond == job::Beyond::unheated ? usual.factor_of_unheated : usual.factor_of_ground);
     }
 }
 

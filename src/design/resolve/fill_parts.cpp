@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/resolve/fill.hpp"
+#include "design/resolve/fill_keys.hpp"
 
 #include "loopfolio/reference/allowances.hpp"
 #include "loopfolio/reference/derating.hpp"
@@ -11,11 +12,6 @@
 namespace loopfolio::design {
 
 namespace {
-
-template <class Q>
-void fill(Input<Q>& input, const reference::Cited<Q>& cited) {
-    if (!input.given()) input = Input<Q>::filled(cited.value, std::string{cited.source}, cited.low, cited.high);
-}
 
 void fill_material(Input<Conductivity>& conductivity, const std::string& material) {
     if (const auto* known = reference::find_material(material)) fill(conductivity, known->conductivity);

@@ -1,18 +1,15 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "design/resolve/fill.hpp"
+#include "design/resolve/fill_keys.hpp"
+#include "loopfolio/job/keys/season.hpp"
 
 namespace loopfolio::design {
 
 void fill_season(job::Job& job) {
     if (!job.season) return;
     auto& s = *job.season;
-    // The standard's base is one for all houses; sun, people and insulation move it (range: common practice, no source).
-    if (!s.base.given()) {
-        s.base = Input<Temperature>::filled(Temperature::from_celsius(16.0), "en-14825", Temperature::from_celsius(14.0),
-                                            Temperature::from_celsius(17.0));
-    }
-    if (!s.cycling_factor.given()) s.cycling_factor = Input<double>::filled(0.9, "en-14825");
+    fill_keys(job::keys::season, s);
     if (s.lowest_flow.given() || !job.heat_source || job.heat_source->performance.empty()) return;
     const auto& points = job.heat_source->performance;
     const auto coldest = std::ranges::min_element(points, {}, &job::PerformancePoint::flow);

@@ -1,0 +1,157 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/job/keys/row.hpp"
+
+/// Short ways to write a row. A maker that takes a member gives a row that is read straight into it.
+namespace loopfolio::job {
+
+/// A valve's Kv is the flow in m3/h of water that drops 1 bar in it: read as a number with that unit.
+inline constexpr NumberUnit kv_unit{1.0, "m³/h", "_m3_per_h"};
+/// Money in whatever currency the job names, and mass of carbon dioxide, for each kilowatt-hour of electricity.
+inline constexpr NumberUnit money_per_kilowatt_hour{1.0, "per kWh", "_per_kwh"};
+inline constexpr NumberUnit kilogram_per_kilowatt_hour{1.0, "kg/kWh", "_kg_per_kwh"};
+
+/// Characters of a text that stands in one line of the pack, and of a longer one.
+inline constexpr double line_length = 120.0;
+inline constexpr double text_length = 500.0;
+
+/// What docs/job-file.md shows where nothing is to be said of a key that is left out.
+inline constexpr std::string_view nothing_to_say = "–";
+
+namespace makers {
+
+/// A row without a member.
+consteval Words words(std::string_view key, Form form, Need need, double low = 0.0, double high = 0.0) {
+    Words out{};
+    out.field = {key, form, need, low, high, {}, {}, {}, nothing_to_say, {}};
+    return out;
+}
+
+/// A row with a member: the record's name for it is the key unless the row says otherwise.
+template <class T, class M>
+consteval Entry<T, M> entry(std::string_view key, Form form, Need need, double low, double high, M T::*member) {
+    Entry<T, M> out{};
+    out.field = {key, form, need, low, high, {}, {}, {}, nothing_to_say, {}};
+    out.record = key;
+    out.member = member;
+    return out;
+}
+
+/// A list of numbers with a unit, and nothing else beside them.
+template <class U>
+consteval Words numbers(std::string_view key, Need need, double low, double high, const U& unit) {
+    Words out = words(key, Form::numbers, need, low, high);
+    out.field.unit = unit.symbol;
+    out.field.suffix = unit.suffix;
+    return out;
+}
+
+/// The key without its unit. A key that does not end in the suffix of its unit does not compile.
+template <class U>
+consteval std::string_view stem_of(std::string_view key, const U& unit) {
+    if (!key.ends_with(unit.suffix)) throw "the key does not end in the suffix of its unit";
+    return key.substr(0, key.size() - unit.suffix.size());
+}
+
+}  // namespace makers
+
+/// An input of the design.
+template <class T, class M, class U>
+consteval Number<T, M, U> number(std::string_view key, Need need, double low, double high, const U& unit, M T::*member) {
+    Number<T, M, U> out{};
+    out.field = {key, Form::number, need, low, high, unit.symbol, unit.suffix, {}, nothing_to_say, {}};
+    out.record = makers::stem_of(key, unit);
+    out.unit = unit;
+    out.member = member;
+    return out;
+}
+/// The same without a member: another way to write what another row holds.
+template <class U>
+consteval Words number(std::string_view key, Need need, double low, double high, const U& unit) {
+    (void)makers::stem_of(key, unit);
+    Words out = makers::words(key, Form::number, need, low, high);
+    out.field.unit = unit.symbol;
+    out.field.suffix = unit.suffix;
+    return out;
+}
+/// An input without a key of its own: it is filled or worked out from what the job states.
+template <class T, class M, class U>
+consteval Number<T, M, U> resolved(std::string_view record, const U& unit, M T::*member) {
+    Number<T, M, U> out{};
+    out.record = record;
+    out.unit = unit;
+    out.member = member;
+    return out;
+}
+
+/// A number that has no basis of its own.
+consteval Words plain(std::string_view key, Need need, double low, double high) {
+    return makers::words(key, Form::plain, need, low, high);
+}
+template <class U>
+consteval Words plain(std::string_view key, Need need, double low, double high, const U& unit) {
+    Words out = plain(key, need, low, high);
+    out.field.unit = unit.symbol;
+    out.field.suffix = unit.suffix;
+    return out;
+}
+consteval Words whole(std::string_view key, Need need, double low, double high) {
+    return makers::words(key, Form::whole, need, low, high);
+}
+template <class T>
+consteval auto whole(std::string_view key, Need need, double low, double high, int T::*member) {
+    return makers::entry(key, Form::whole, need, low, high, member);
+}
+
+/// A text of one line, which must not be empty.
+consteval Words line(std::string_view key, Need need) { return makers::words(key, Form::text, need, 1.0, line_length); }
+template <class T>
+consteval auto line(std::string_view key, Need need, std::string T::*member) {
+    return makers::entry(key, Form::text, need, 1.0, line_length, member);
+}
+/// A text that may be empty or left out.
+consteval Words maybe_line(std::string_view key) { return makers::words(key, Form::text, optional, 0.0, line_length); }
+template <class T>
+consteval auto maybe_line(std::string_view key, std::string T::*member) {
+    return makers::entry(key, Form::text, optional, 0.0, line_length, member);
+}
+consteval Words maybe_text(std::string_view key) { return makers::words(key, Form::text, optional, 0.0, text_length); }
+template <class T>
+consteval auto maybe_text(std::string_view key, std::string T::*member) {
+    return makers::entry(key, Form::text, optional, 0.0, text_length, member);
+}
+/// A list of texts, with one at least where it is always needed.
+consteval Words lines(std::string_view key, Need need, double most) {
+    return makers::words(key, Form::texts, need, need == always ? 1.0 : 0.0, most);
+}
+template <class T>
+consteval auto lines(std::string_view key, Need need, double most, std::vector<std::string> T::*member) {
+    return makers::entry(key, Form::texts, need, need == always ? 1.0 : 0.0, most, member);
+}
+template <class T>
+consteval auto id(std::string_view key, Need need, std::string T::*member, double most = 40.0) {
+    return makers::entry(key, Form::id, need, 1.0, most, member);
+}
+consteval Words choice(std::string_view key, Need need) { return makers::words(key, Form::choice, need); }
+/// `noun` is what the names are names of, as a message says it: `pipe`.
+template <class T, class M>
+consteval auto choice(std::string_view key, Need need, std::string_view noun, M T::*member, NamesOf<M> names) {
+    auto out = makers::entry(key, Form::choice, need, 0.0, 0.0, member);
+    out.noun = noun;
+    out.names = names;
+    return out;
+}
+template <class T>
+consteval auto flag(std::string_view key, bool T::*member) {
+    return makers::entry(key, Form::flag, optional, 0.0, 0.0, member);
+}
+consteval Words flag(std::string_view key) { return makers::words(key, Form::flag, optional); }
+consteval Words mapping(std::string_view key, Need need) { return makers::words(key, Form::mapping, need); }
+/// A list of mappings.
+consteval Words list(std::string_view key, Need need, double least, double most) {
+    return makers::words(key, Form::list, need, least, most);
+}
+
+}  // namespace loopfolio::job

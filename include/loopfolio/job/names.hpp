@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "loopfolio/job/job.hpp"
+#include "loopfolio/reference/fabric.hpp"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+/// The names that a job file and the record use for what the job's structs hold as values, in enumerator order.
+namespace loopfolio::job {
+
+template <class E>
+using NamesFor = std::span<const reference::Named<E>>;
+
+/// `measured`, `document`, `assumed`: a default is never stated.
+[[nodiscard]] NamesFor<Basis> basis_names();
+[[nodiscard]] NamesFor<FluidName> fluid_names();
+[[nodiscard]] NamesFor<ConcentrationBasis> concentration_basis_names();
+[[nodiscard]] NamesFor<ElementKind> element_kind_names();
+[[nodiscard]] NamesFor<Beyond> beyond_names();
+/// Of an emitter or a section: true where it is there already.
+[[nodiscard]] NamesFor<bool> state_names();
+/// Of a circulator in a section that carries both: true where it stands in the return pipe.
+[[nodiscard]] NamesFor<bool> pipe_of_pair_names();
+[[nodiscard]] NamesFor<Carries> carries_names();
+[[nodiscard]] NamesFor<PumpMode> pump_mode_names();
+[[nodiscard]] NamesFor<SeparationKind> separation_kind_names();
+[[nodiscard]] NamesFor<SoundPlace> sound_place_names();
+
+/// Rows of the reference by their names alone.
+[[nodiscard]] std::vector<std::string_view> floor_covering_names();
+[[nodiscard]] std::vector<std::string_view> floor_zone_names();
+
+/// The name of `value`, which must have one.
+template <class E>
+[[nodiscard]] std::string_view name_of(NamesFor<E> names, E value) {
+    std::size_t at = 0;
+    while (names[at].value != value) ++at;
+    return names[at].name;
+}
+
+}  // namespace loopfolio::job

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "design/register/inputs.hpp"
+#include "loopfolio/design/design.hpp"
+#include "loopfolio/job/read_job.hpp"
+#include "support/starting_point.hpp"
+
+#include <set>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// Jobs that between them state every key, made from the starting point that every user has, and their inputs by the tables.
+namespace loopfolio::tests {
+
+inline void replace(std::string& text, std::string_view from, std::string_view to) {
+    const auto at = text.find(from);
+    if (at == text.npos) throw std::runtime_error{"not in the starting point: " + std::string{from}};
+    text.replace(at, from.size(), to);
+}
+
+inline job::Job filled(const std::string& text) {
+    auto read = job::read_job(text, "job.yaml");
+    std::string said;
+    for (const auto& diagnostic : read.diagnostics) said += text_of(diagnostic);
+    if (!read.job) throw std::runtime_error{said};
+    return design::resolve(*std::move(read.job)).values;
+}
+
+/// The starting point itself, and what says the same in the other ways that a job has.
+inline std::vector<job::Job> jobs_with_every_key() {
+    const std::string text = switched_on(starting_point());
+    std::string other = text;
+    replace(other, "heat_up: {fall_k: 2, hours: 2}", "heat_up_w_per_m2: 11");
+    replace(other, "covering: engineered_wood", "covering_m2k_per_w: 0.1\n      pipe_outside_mm: 16");
+    replace(other, "coil_ua_w_per_k:", "plate_ua_w_per_k:");
+    for (const std::string_view hidden :
+         {"minimum_output_kw", "volume_l", "each_l", "drawn_c", "cold_c", "stored_c", "usable_percent", "source_capacity_kw",
+          "hot_cycle_c", "precharge_bar", "cold_fill_bar", "fill_temperature_c", "highest_temperature_c",
+          "content_of_rating_l_per_kw", "defrost_fall_k"}) {
+        replace(other, "#" + std::string{hidden}, hidden);
+    }
+    for (std::size_t at; (at = other.find("least_kw: ")) != other.npos;) other.erase(at, std::string_view{"least_kw: 1.8, "}.size());
+    std::string third = other;
+    replace(third, "heat_up_w_per_m2: 11", "intermittent_margin_percent: 15");
+    return {filled(text), filled(other), filled(third)};
+}
+
+/// An input that was given a source of its own, so that it is known again wherever it is written.
+struct Marked {
+    const void* row;
+    std::string key;      ///< of the job file; the record's name where it has none
+    std::string record;   ///< the record's key
+    std::string what;     ///< the register's name
+    std::string subject;
+    std::string source;
+    bool listed;
+};
+
+inline std::vector<Marked> mark(job::Job& job) {
+    std::vector<Marked> out;
+    std::set<const void*> seen;   // two rows may fill one member: the first is the one that the record names
+    design::visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {
+        if (!input.given()) return;
+        if (seen.insert(&input).second) input.source = "mark " + std::to_string(out.size());
+        input.basis = Basis::assumed;
+        const std::string record = row.record.empty() ? "" : std::string{row.record}.append(row.unit.suffix);
+        out.push_back({&row, std::string{row.field.key.empty() ? row.record : row.field.key}, record, std::string{row.what}, subject,
+                       input.source, listed});
+    });
+    return out;
+}
+
+}  // namespace loopfolio::tests
