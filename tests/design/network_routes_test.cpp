@@ -264,7 +264,7 @@ TEST_CASE("the pipework's curve is the one that loop equations give") {
     job.circulator.emplace();
     job.circulator->mode = job::PumpMode::constant_pressure;
     job.circulator->set_head = 40.0 * unit::kilopascal;
-    const auto filled = design::fill_defaults(job);
+    const auto filled = design::resolve(job);
     const auto o = operated(filled, designed(job));
     const auto& found = o.states.front().system_curve;
     const auto csv = read_csv("network/system_curve.csv");
