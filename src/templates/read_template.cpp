@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/templates/template.hpp"
 
+#include "templates/numbered.hpp"
 #include "templates/readers.hpp"
 
 #include <algorithm>
@@ -13,24 +14,18 @@ using yaml::Node;
 
 namespace {
 
-constexpr yaml::FileKind template_kind{"a template file", "template files", "pack.yaml starts with `loopfolio_template: 1`"};
-
 /// One read of a template with all that it extends.
 struct Reading {
     const FileReader& read;
     const Vocabulary& vocabulary;
     Catalogue catalogue;
-    std::vector<Text> words;
+    std::map<std::size_t, Text> words;   ///< those that are not the default's
     Template out;
     Diagnostics said;
     std::function<std::string(std::string_view)> unprintable;
     std::vector<std::string> folders;   ///< that are being read, the outermost first
     const FolderLister& list;
 };
-
-const FolderLister no_list;
-
-Template empty_template() { return {{}, "en-GB", {}, {}, {}, Paper::a4, {}, {}, {}, {}, {}, Texts{{}}, {}}; }
 
 void keep(Reading& reading, yaml::Findings findings) {
     const auto found = yaml::shown(std::move(findings));
@@ -149,20 +144,6 @@ void read_folder(Reading& reading, const std::string& folder) {
     reading.folders.pop_back();
 }
 
-/// The default template's own files, which are in the program.
-void read_default(Reading& reading) {
-    const auto files = default_files();
-    const FileReader built_in = [&](const std::string& path) -> std::optional<std::string> {
-        const auto file = std::find_if(files.begin(), files.end(), [&](const auto& f) { return path == "default/" + std::string{f.name}; });
-        return file == files.end() ? std::nullopt : std::optional{std::string{file->text}};
-    };
-    Reading own{built_in, reading.vocabulary, {}, {}, std::move(reading.out), {}, {}, {}, no_list};
-    read_folder(own, "default");
-    reading.out = std::move(own.out);
-    reading.said = std::move(own.said);
-    reading.words = reading.catalogue.default_words();
-}
-
 }   // namespace
 
 std::string_view Template::name_for(std::string_view wanted) const {
@@ -171,7 +152,7 @@ std::string_view Template::name_for(std::string_view wanted) const {
 }
 
 void read_wording(const Node& root, std::string_view name, const Catalogue& catalogue, yaml::Findings& findings,
-                  std::vector<Text>& words) {
+                  std::map<std::size_t, Text>& words) {
     const auto& known = *catalogue.file(name);
     std::vector<std::string_view> keys;
     for (const auto& [key, text] : known) keys.push_back(key);
@@ -183,7 +164,8 @@ void read_wording(const Node& root, std::string_view name, const Catalogue& cata
             findings.add({Severity::error, "", raw.place, raw.key, "", "there is no such text", std::move(hint)});
             continue;
         }
-        words[found->second.source->id] = numbered(raw, found->second, findings);
+        const TextData& text = *found->second.text;
+        words.insert_or_assign(found->second.id, numbered(raw, text.figures, text.counted, findings));
     }
 }
 
@@ -197,19 +179,9 @@ void read_names(const Node& root, const At& at, Template& out) {
     }
 }
 
-Template default_template(const Vocabulary& vocabulary) {
-    const FileReader none = [](const std::string&) { return std::nullopt; };
-    Reading reading{none, vocabulary, {}, {}, empty_template(), {}, {}, {}, no_list};
-    read_default(reading);
-    if (!reading.said.empty()) throw std::logic_error{"the default template: " + text_of(reading.said.front())};
-    reading.out.texts = Texts{std::move(reading.words)};
-    return std::move(reading.out);
-}
-
 ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
                            const std::function<std::string(std::string_view)>& unprintable, const FolderLister& list) {
-    Reading reading{read, vocabulary, {}, {}, empty_template(), {}, unprintable, {}, list};
-    read_default(reading);
+    Reading reading{read, vocabulary, {}, {}, default_template(vocabulary), {}, unprintable, {}, list};
     read_folder(reading, plain_path(folder));
     ReadTemplate out;
     out.diagnostics = std::move(reading.said);

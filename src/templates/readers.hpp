@@ -6,8 +6,15 @@
 #include "templates/catalogue.hpp"
 #include "templates/fields.hpp"
 
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+
 /// The files of a template, each put into `out` over what stands there.
 namespace loopfolio::templates {
+
+inline constexpr yaml::FileKind template_kind{"a template file", "template files", "pack.yaml starts with `loopfolio_template: 1`"};
 
 /// The bytes of a file beside `pack.yaml`.
 using Beside = std::function<std::optional<std::string>(const std::string& name)>;
@@ -17,9 +24,9 @@ void read_pack(const yaml::Node& root, const At& at, const Vocabulary& vocabular
 /// Cautions with ids that `out` has replace those; others are put before the closing one, which says what comes first.
 void read_cautions(const yaml::Node& root, const At& at, const Vocabulary& vocabulary, Template& out);
 
-/// Texts of `wording/NAME.yaml` into `words`.
+/// Texts of `wording/NAME.yaml` into `words`, by their numbers.
 void read_wording(const yaml::Node& root, std::string_view name, const Catalogue& catalogue, yaml::Findings& findings,
-                  std::vector<Text>& words);
+                  std::map<std::size_t, Text>& words);
 
 /// `wording/names.yaml`: other words for names, as they stand.
 void read_names(const yaml::Node& root, const At& at, Template& out);

@@ -3,15 +3,26 @@
 #include "loopfolio/templates/texts.hpp"
 
 #include "loopfolio/base/number_text.hpp"
+#include "templates/default_content.hpp"
 
 #include <algorithm>
 
 namespace loopfolio::templates {
 
-std::string Texts::written(std::size_t id, std::span<const std::string_view> figures,
-                           std::optional<std::size_t> count) const {
-    const Text& text = texts_.at(id);
-    const auto form = std::find_if(text.begin(), text.end(), [&](const Form& f) { return !f.count || f.count == count; });
+namespace {
+
+using Figures = std::span<const std::string_view>;
+
+bool is_for(const Form& form, std::optional<std::size_t> count) { return !form.count || form.count == count; }
+
+bool is_for(const FormData& form, std::optional<std::size_t> count) {
+    return form.count == FormData::every_other || (count && static_cast<std::size_t>(form.count) == *count);
+}
+
+/// A firm's forms and the default's are alike in all but who holds their memory.
+template <class Forms>
+std::string put_together(const Forms& forms, Figures figures, std::optional<std::size_t> count) {
+    const auto form = std::find_if(forms.begin(), forms.end(), [&](const auto& f) { return is_for(f, count); });
     std::string out;
     for (const auto& piece : form->pieces) {
         if (piece.figure == Piece::words) out += piece.text;
@@ -19,6 +30,14 @@ std::string Texts::written(std::size_t id, std::span<const std::string_view> fig
         else out += figures[static_cast<std::size_t>(piece.figure)];
     }
     return out;
+}
+
+}   // namespace
+
+std::string Texts::written(std::size_t id, Figures figures, std::optional<std::size_t> count) const {
+    if (const auto own = own_.find(id); own != own_.end()) return put_together(own->second, figures, count);
+    const TextData& text = default_wording()[id / texts_per_file].texts[id % texts_per_file];
+    return put_together(text.forms, figures, count);
 }
 
 }   // namespace loopfolio::templates

@@ -92,7 +92,7 @@ using FileReader = std::function<std::optional<std::string>(const std::string& p
 /// The names of the files below a folder, joined to it by `/` as FileReader takes them.
 using FolderLister = std::function<std::vector<std::string>(const std::string& folder)>;
 
-/// The template of the program itself.
+/// The template of the program itself, which is compiled in. Throws std::logic_error where it names what `vocabulary` lacks.
 [[nodiscard]] Template default_template(const Vocabulary& vocabulary);
 
 struct ReadTemplate {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -30,10 +31,12 @@ struct Form {
 /// The form without a count comes last and is always there.
 using Text = std::vector<Form>;
 
-/// All texts of a pack, by the number that the build gave them.
+/// All texts of a pack, by the number that the build gave them: the default template's, which are compiled in, but where a firm
+/// has other words.
 class Texts {
 public:
-    explicit Texts(std::vector<Text> texts) : texts_{std::move(texts)} {}
+    Texts() = default;
+    explicit Texts(std::map<std::size_t, Text> own) : own_{std::move(own)} {}
 
     /// The words that a text of namespace `texts` stands for, its figures put in.
     template <class Asked>
@@ -47,7 +50,7 @@ private:
     [[nodiscard]] std::string written(std::size_t id, std::span<const std::string_view> figures,
                                       std::optional<std::size_t> count) const;
 
-    std::vector<Text> texts_;
+    std::map<std::size_t, Text> own_;   ///< a firm's
 };
 
 }   // namespace loopfolio::templates

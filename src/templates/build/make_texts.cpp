@@ -1,8 +1,14 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 //
-// make_texts OUT FILE...: C++ that knows the default template. For each FILE `wording/NAME.yaml` a header OUT/texts/NAME.hpp
-// with a struct of each text; OUT/default_texts.cpp with all their words, and with every other FILE as it stands. It runs while loopfolio is built. What is wrong with a file is reported as the program reports it, and the build ends.
+// make_texts OUT FILE...: C++ that holds the default template. For each FILE `wording/NAME.yaml` it writes a header OUT/texts/NAME.hpp
+// with a struct of each text; in OUT/default_wording.cpp the words of all of them, and in OUT/default_plan.cpp what the other two files,
+// pack.yaml and cautions.yaml, state. It runs while loopfolio is built, so that the program itself never parses its own template.
+// What is wrong with a file is reported as the program reports it, and the build ends.
+#include "templates/build/literals.hpp"
+#include "templates/build/plan_source.hpp"
+#include "templates/default_content.hpp"
+#include "templates/numbered.hpp"
 #include "templates/wording_file.hpp"
 
 #include <algorithm>
@@ -17,23 +23,10 @@ using namespace loopfolio::templates;
 
 namespace {
 
-constexpr std::string_view licence =
-    "// SPDX-FileCopyrightText: 2026 the loopfolio authors\n// SPDX-License-Identifier: MIT\n"
-    "// Made by make_texts from the default template. Change that, not this.\n";
-
-/// Each file has room for so many, so that a new text in one does not give new numbers to those of all others.
-constexpr std::size_t texts_per_file = 1000;
-
 struct WordingFile {
     std::string name;
     std::vector<RawText> texts;
 };
-
-std::string contents(const std::filesystem::path& path) {
-    std::ifstream in{path, std::ios::binary};
-    if (!in) throw std::runtime_error{path.string() + ": cannot be read"};
-    return {std::istreambuf_iterator<char>{in}, {}};
-}
 
 /// Written only where it differs, so that what includes it is not compiled anew.
 void write_if_new(const std::filesystem::path& path, const std::string& text) {
@@ -57,23 +50,10 @@ WordingFile read(const std::filesystem::path& path, Diagnostics& said) {
     return out;
 }
 
-std::string literal(std::string_view text) {
-    std::string out = "\"";
-    for (const char c : text) {
-        if (c == '\n') out += "\\n";
-        else if (c == '"' || c == '\\') out += std::string{'\\', c};
-        else out += c;
-    }
-    return out + "\"";
-}
-
-/// The source of a form again: what the program parses when it starts.
+/// The text of a form again, for the comment on its struct.
 std::string source_of(const RawForm& form) {
     std::string out;
-    for (const auto& piece : form.pieces) {
-        if (piece.is_figure) out += "{" + piece.text + "}";
-        else for (const char c : piece.text) out += c == '{' || c == '}' ? std::string(2, c) : std::string{c};
-    }
+    for (const auto& piece : form.pieces) out += piece.is_figure ? "{" + piece.text + "}" : piece.text;
     return out;
 }
 
@@ -104,34 +84,43 @@ std::string header_of(const WordingFile& file, std::size_t first_id) {
     return out + "}   // namespace loopfolio::texts::" + file.name + "\n";
 }
 
-std::string words_of(const std::vector<WordingFile>& files) {
-    std::string out{licence};
-    out += "#include \"templates/default_texts.hpp\"\n\nnamespace loopfolio::templates {\n\nnamespace {\n\n";
-    std::string table = "constexpr TextSource sources[] = {\n";
-    for (std::size_t i = 0; i < files.size(); ++i) {
-        for (std::size_t k = 0; k < files[i].texts.size(); ++k) {
-            const auto& text = files[i].texts[k];
-            const std::string id = std::to_string(i * texts_per_file + k);
-            const std::string name = "forms_" + id;
-            out += "constexpr FormSource " + name + "[] = {";
-            for (const auto& form : text.forms) {
-                out += "{" + (form.count ? std::to_string(*form.count) : std::string{"-1"}) + ", " + literal(source_of(form)) + "}, ";
-            }
-            out += "};\n";
-            table += "    {" + id + ", " + literal(files[i].name) + ", " + literal(text.key) + ", " + name + "},\n";
-        }
+/// The initialiser of a TextData, its parts added to `arrays`.
+std::string data_of(const RawText& text, Arrays& arrays, Diagnostics& said) {
+    auto figures = figures_of(text);
+    const bool counted = std::erase(figures, "count") > 0;
+    yaml::Findings findings;
+    const Text made = numbered(text, std::vector<std::string_view>{figures.begin(), figures.end()}, counted, findings);
+    for (auto& finding : yaml::shown(std::move(findings))) said.push_back(std::move(finding));
+    std::vector<std::string> forms;
+    for (const auto& form : made) {
+        std::vector<std::string> pieces;
+        for (const auto& piece : form.pieces) pieces.push_back("{" + std::to_string(piece.figure) + ", " + literal(piece.text) + "}");
+        const std::string count = form.count ? std::to_string(*form.count) : "FormData::every_other";
+        forms.push_back("{" + count + ", " + arrays.add("PieceData", pieces) + "}");
     }
-    return out + "\n" + table + "};\n\n}   // namespace\n\nstd::span<const TextSource> default_texts() { return sources; }\n\n" +
+    const std::string form_array = arrays.add("FormData", forms), figure_array = arrays.add_strings(figures);
+    return "{" + literal(text.key) + ", " + form_array + ", " + figure_array + (counted ? ", true}" : ", false}");
+}
+
+std::string wording_source(const std::vector<WordingFile>& files, Diagnostics& said) {
+    Arrays arrays;
+    std::vector<std::string> made;
+    for (const auto& file : files) {
+        std::vector<std::string> texts;
+        for (const auto& text : file.texts) texts.push_back(data_of(text, arrays, said));
+        made.push_back("{" + literal(file.name) + ", " + arrays.add("TextData", texts) + "}");
+    }
+    const std::string all = arrays.add("WordingData", made);
+    return std::string{licence} + "#include \"templates/default_content.hpp\"\n\nnamespace loopfolio::templates {\n\nnamespace {\n\n" +
+           arrays.source() + "\n}   // namespace\n\nstd::span<const WordingData> default_wording() { return " + all + "; }\n\n" +
            "}   // namespace loopfolio::templates\n";
 }
 
-std::string raw_files(const std::vector<std::filesystem::path>& paths) {
-    std::string out{licence};
-    out += "#include \"templates/default_texts.hpp\"\n\nnamespace loopfolio::templates {\n\nnamespace {\n\n"
-           "constexpr PlainFile files[] = {\n";
-    for (const auto& path : paths) out += "    {" + literal(path.filename().string()) + ", " + literal(contents(path)) + "},\n";
-    return out + "};\n\n}   // namespace\n\nstd::span<const PlainFile> default_files() { return files; }\n\n" +
-           "}   // namespace loopfolio::templates\n";
+/// The file of that name; throws where it is not among `paths`.
+std::filesystem::path named(const std::vector<std::filesystem::path>& paths, std::string_view name) {
+    const auto found = std::find_if(paths.begin(), paths.end(), [&](const auto& path) { return path.filename() == name; });
+    if (found == paths.end()) throw std::runtime_error{"the default template has no " + std::string{name}};
+    return *found;
 }
 
 int make(const std::filesystem::path& out, std::vector<std::filesystem::path> paths) {
@@ -143,6 +132,8 @@ int make(const std::filesystem::path& out, std::vector<std::filesystem::path> pa
         if (path.parent_path().filename() == "wording") files.push_back(read(path, said));
         else plain.push_back(path);
     }
+    const std::string words = wording_source(files, said);
+    const std::string plan = plan_source(named(plain, "pack.yaml"), named(plain, "cautions.yaml"), said);
     for (const auto& diagnostic : said) std::cerr << text_of(diagnostic);
     if (!said.empty()) return 1;
     std::filesystem::create_directories(out / "texts");
@@ -150,8 +141,8 @@ int make(const std::filesystem::path& out, std::vector<std::filesystem::path> pa
         if (files[i].texts.size() > texts_per_file) throw std::runtime_error{files[i].name + ": too many texts for one file"};
         write_if_new(out / "texts" / (files[i].name + ".hpp"), header_of(files[i], i * texts_per_file));
     }
-    write_if_new(out / "default_texts.cpp", words_of(files));
-    write_if_new(out / "default_files.cpp", raw_files(plain));
+    write_if_new(out / "default_wording.cpp", words);
+    write_if_new(out / "default_plan.cpp", plan);
     return 0;
 }
 
