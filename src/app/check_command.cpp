@@ -82,7 +82,7 @@ std::string label_of(const Study& s, const Finding& f) {
 /// Any finding, by the words of its check: `has 60 L, needs 44 L`.
 std::string finding_line(const Study& s, const Finding& f) {
     const auto row = design::row_of(f.check);
-    const auto value = [&](const design::Figure& figure) {
+    const auto value = [&](const design::Measure& figure) {
         return fixed(row.shown.value(figure), row.decimals) + "\u00a0" + std::string{row.shown.symbol};
     };
     return line(word(f.verdict), label_of(s, f), fmt::format("{} {}, {} {}", row.figure, value(f.figure), row.limit, value(f.limit)));

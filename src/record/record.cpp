@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/record/record.hpp"
 
+#include "loopfolio/templates/texts.hpp"
 #include "record/parts.hpp"
 
 namespace loopfolio::record {
@@ -24,13 +25,17 @@ Json origin_json(const study::Origin& origin) {
 }   // namespace
 
 Json derivations_json(const design::Trace& trace) {
+    // A record reads the same whatever template its pack is printed by: it has the default's words, and beside them the
+    // step's key, which is the same in every language.
+    const auto words = [](const auto& kept) { return templates::default_words()(kept, {}); };
     Json out = Json::array();
     for (const auto& derivation : trace.derivations()) {
         Json steps = Json::array();
         for (const auto& step : derivation.steps) {
-            steps.push_back({{"what", step.what},
-                             {"formula", step.formula},
-                             {"result", step.result},
+            steps.push_back({{"key", step.what.key},
+                             {"what", words(step.what)},
+                             {"formula", words(step.formula)},
+                             {"result", words(step.result)},
                              {"source", step.source}});
         }
         out.push_back({{"subject", word(derivation.subject)},

@@ -40,4 +40,27 @@ std::string Texts::written(std::size_t id, Figures figures, std::optional<std::s
     return put_together(text.forms, figures, count);
 }
 
+std::string Texts::operator()(const KeyedText& kept, const Names& names) const {
+    if (kept.says_nothing()) return {};
+    std::vector<std::string> figures;
+    figures.reserve(kept.figures.size());
+    for (const auto& figure : kept.figures) figures.push_back((*this)(figure, names));
+    const std::vector<std::string_view> views(figures.begin(), figures.end());
+    return written(kept.id, views, kept.count);
+}
+
+std::string Texts::operator()(const Figure& kept, const Names& names) const {
+    if (const auto* text = kept.text()) return (*this)(*text, names);
+    if (const auto* reference = kept.reference_name()) {
+        const auto found = names.find(reference->name);
+        return found == names.end() ? reference->name : found->second;
+    }
+    return *kept.as_it_stands();
+}
+
+const Texts& default_words() {
+    static const Texts words;
+    return words;
+}
+
 }   // namespace loopfolio::templates

@@ -16,9 +16,9 @@ may_see() {
         job)       echo "base reference yaml job" ;;
         physics)   echo "base physics" ;;
         network)   echo "base physics network" ;;
-        design)    echo "base job reference physics network design" ;;
+        design)    echo "base texts job reference physics network design" ;;
         study)     echo "base job reference physics design study" ;;
-        record)    echo "base job reference design study record" ;;
+        record)    echo "base templates job reference design study record" ;;
         report)    echo "base templates texts job reference design study report" ;;
         layout)    echo "base report layout" ;;
         pdf)       echo "base layout pdf" ;;
@@ -27,6 +27,8 @@ may_see() {
     esac
 }
 
+# `texts` is what the build makes of the default template: the keys of its texts, which design and report ask for. Their
+# words are in `templates`, and design does not see those.
 # The one header that layout may take from report: the document types.
 bad=0
 for room in base reference yaml templates job physics network design study record report layout pdf app; do

@@ -127,6 +127,25 @@ TEST_CASE("the register and the derivations are whole") {
     CHECK(json["flags"].size() == s.design.flags.size());
 }
 
+TEST_CASE("a step has its key, and the words of the default template") {
+    const auto& s = sample();
+    const Json json = Json::parse(record_of(s))["derivations"];
+    for (std::size_t i = 0; i < json.size(); ++i) {
+        const auto& steps = s.trace.derivations()[i].steps;
+        REQUIRE(json[i]["steps"].size() == steps.size());
+        for (std::size_t k = 0; k < steps.size(); ++k) {
+            const auto& step = json[i]["steps"][k];
+            CHECK(step["key"] == steps[k].what.key);
+            CHECK(step["what"].get<std::string>().size() > 0);
+            CHECK(step["formula"].get<std::string>().empty() == steps[k].formula.says_nothing());
+        }
+    }
+    const auto last = json.back()["steps"].back();
+    CHECK(last["key"] == "pump_head_there");
+    CHECK(last["what"] == "head of the circulator at that flow");
+    CHECK(last["formula"] == "its curve, smooth through the maker's points, or its set point");
+}
+
 TEST_CASE("what a figure can not say is null") {
     const double infinite = std::numeric_limits<double>::infinity();
     CHECK(record::number(std::numeric_limits<double>::quiet_NaN()).is_null());

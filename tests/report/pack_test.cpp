@@ -236,7 +236,31 @@ TEST_CASE("worked examples come from the calculation itself") {
     REQUIRE(duty != nullptr);
     REQUIRE(shown.back().steps.size() == duty->steps.size());
     for (std::size_t i = 0; i < duty->steps.size(); ++i)
-        CHECK(shown.back().steps[i].result == duty->steps[i].result);
+        CHECK(shown.back().steps[i].result == default_look().texts(duty->steps[i].result, {}));
+}
+
+TEST_CASE("the steps of a derivation are written by the template that the pack is printed by") {
+    const auto* duty = sample().trace.find(design::Subject::circulator, "duty");
+    REQUIRE(duty != nullptr);
+    const auto own = templates::read_template(
+        "own",
+        [](const std::string& path) -> std::optional<std::string> {
+            if (path == "own/pack.yaml") return "loopfolio_template: 1\n";
+            if (path == "own/wording/steps_of_pump.yaml") return "total_flow: water in all\n";
+            if (path == "own/wording/steps_of_emitters.yaml") {
+                return "emitter_pressure_drop_formula: \"by {pipe}: {factor}\"\n";
+            }
+            if (path == "own/wording/names.yaml") return "15 mm copper: 15 mm tube\n";
+            return std::nullopt;
+        },
+        report::vocabulary());
+    REQUIRE(own.made);
+    const auto shown = all_of<report::Derivation>(composed(sample(), *own.made).parts[assessor]);
+    CHECK(shown.back().steps.at(0).what == "water in all");
+    CHECK(own.made->texts(duty->steps.at(0).what, {}) == "water in all");
+    CHECK(templates::default_words()(duty->steps.at(0).what, {}) == "total flow");
+    const auto& emitter = shown.at(1).steps.back();
+    CHECK(has(emitter.formula, "by 15 mm tube: "));
 }
 
 TEST_CASE("each part stands alone: it says whose house, which revision and what signing means") {

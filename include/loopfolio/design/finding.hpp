@@ -37,12 +37,12 @@ enum class Check {
 };
 
 /// A figure with its dimension: a number of things, or a quantity.
-using Figure = std::variant<int, Power, Velocity, PressureGradient, Pressure, VolumeFlow, TemperatureDifference, Temperature,
+using Measure = std::variant<int, Power, Velocity, PressureGradient, Pressure, VolumeFlow, TemperatureDifference, Temperature,
                             Volume, SoundLevel>;
 
 /// How a figure is shown: its value in the unit, and the unit's symbol.
 struct ShownIn {
-    double (*value)(const Figure& figure);
+    double (*value)(const Measure& figure);
     std::string_view symbol;
 };
 
@@ -51,7 +51,7 @@ struct ShownIn {
 template <const auto& U>
 [[nodiscard]] constexpr ShownIn in_unit() {
     using Q = decltype(U(0.0));
-    return {[](const Figure& figure) { return U.value_of(std::get<Q>(figure)); }, U.symbol};
+    return {[](const Measure& figure) { return U.value_of(std::get<Q>(figure)); }, U.symbol};
 }
 
 /// Which way round a check compares.
@@ -75,7 +75,7 @@ struct CheckRow {
 /// The row of a check. A check without a row does not build.
 [[nodiscard]] constexpr CheckRow row_of(Check check) {
     using enum Sense;
-    constexpr ShownIn number{[](const Figure& figure) { return static_cast<double>(std::get<int>(figure)); }, "1"};
+    constexpr ShownIn number{[](const Measure& figure) { return static_cast<double>(std::get<int>(figure)); }, "1"};
     switch (check) {
         case Check::room_has_emitter: return {"room_has_emitter", at_least, number, 0, "emitters of the room", "has", "needs"};
         case Check::emitter_output: return {"emitter_output", at_least, in_unit<unit::watt>(), 0, "output", "gives", "needs"};
@@ -115,7 +115,7 @@ struct Finding {
     Subject subject{};
     int index = 0;              ///< of the subject in the job's list
     Verdict verdict = Verdict::keep;
-    Figure figure, limit;       ///< both of one dimension
+    Measure figure, limit;       ///< both of one dimension
     /// Share of what is needed or allowed that is left: positive while the check is met, negative once it is not. Absent where
     /// the figure is a point on a scale, a temperature or a sound level, of which a share means nothing.
     std::optional<double> margin;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/keyed_text.hpp"
 #include "loopfolio/design/subject.hpp"
 
 #include <string>
@@ -11,11 +12,12 @@
 
 namespace loopfolio::design {
 
-/// One step of a calculation as the calculation itself wrote it.
+/// One step of a calculation as the calculation itself wrote it. It holds keys of texts and figures; their words are
+/// the template's, in its files `wording/steps_*.yaml`.
 struct Step {
-    std::string what;      ///< `mass flow`
-    std::string formula;   ///< symbols, then the figures put in: `m = Φ / (cp Δθ) = 1,420 / (4,181 × 5)`
-    std::string result;    ///< `0.0679 kg/s`
+    KeyedText what;        ///< `mass_flow`; its key names the step in the record
+    KeyedText formula;     ///< symbols, then the figures put in: `Φ = q·A = {rate} × {area}`; may say nothing
+    Figure result;         ///< `0.0679 kg/s`
     std::string source;    ///< key of a source, or empty for arithmetic
 };
 

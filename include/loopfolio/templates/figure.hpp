@@ -14,11 +14,11 @@
 namespace loopfolio::templates {
 
 /// A figure of a text, as it is printed.
-class Figure {
+class PrintedFigure {
 public:
     template <std::convertible_to<std::string> Text>
-        requires(!std::same_as<std::remove_cvref_t<Text>, Figure>)
-    Figure(Text&& text) : text_{std::forward<Text>(text)} {}
+        requires(!std::same_as<std::remove_cvref_t<Text>, PrintedFigure>)
+    PrintedFigure(Text&& text) : text_{std::forward<Text>(text)} {}
 
     operator std::string_view() const { return text_; }
 

@@ -70,7 +70,7 @@ struct Template {
     std::vector<Picture> marks;       ///< of schemes that the firm belongs to; at most 4
     FirmDetails firm;
     Texts texts;
-    std::map<std::string, std::string, std::less<>> names;   ///< other words for names of pipes, emitters, rooms' uses...
+    Names names;   ///< other words for names of pipes, emitters, rooms' uses...
 
     /// The name itself where the template has no other word for it.
     [[nodiscard]] std::string_view name_for(std::string_view wanted) const;

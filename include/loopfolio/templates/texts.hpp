@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/keyed_text.hpp"
+
 #include <cstddef>
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -31,6 +34,9 @@ struct Form {
 /// The form without a count comes last and is always there.
 using Text = std::vector<Form>;
 
+/// Other words for names of the reference tables.
+using Names = std::map<std::string, std::string, std::less<>>;
+
 /// All texts of a pack, by the number that the build gave them: the default template's, which are compiled in, but where a firm
 /// has other words.
 class Texts {
@@ -46,11 +52,20 @@ public:
         else return written(Asked::id, figures, std::nullopt);
     }
 
+    /// The words of a text that was kept by its key, and those of a figure of such a text. A name that `names` does not
+    /// hold stays as it is.
+    [[nodiscard]] std::string operator()(const KeyedText& kept, const Names& names) const;
+    [[nodiscard]] std::string operator()(const Figure& kept, const Names& names) const;
+
 private:
     [[nodiscard]] std::string written(std::size_t id, std::span<const std::string_view> figures,
                                       std::optional<std::size_t> count) const;
 
     std::map<std::size_t, Text> own_;   ///< a firm's
 };
+
+/// The default template's own texts, whatever template a pack is printed by. They are parsed once, when they are first
+/// asked for.
+[[nodiscard]] const Texts& default_words();
 
 }   // namespace loopfolio::templates

@@ -8,6 +8,7 @@
 #include "loopfolio/reference/emitters.hpp"
 #include "loopfolio/reference/limits.hpp"
 #include "loopfolio/reference/thresholds.hpp"
+#include "texts/steps_of_emitters.hpp"
 
 #include <fmt/format.h>
 
@@ -15,30 +16,39 @@
 
 namespace loopfolio::design {
 
+namespace steps = texts::steps_of_emitters;
+
 namespace {
 
 void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, const Design& d, Temperature room) {
     trace.open(Subject::emitter, e.id);
     const auto c = [](Temperature t) { return fixed(t.celsius(), 1); };
-    trace.step({"share of the room's heat loss", "in proportion to the ratings of the room's emitters",
-                text(r.load, unit::watt, 0), ""});
-    trace.step({"log mean excess", fmt::format("Δθ = (flow − return) / ln((flow − room) / (return − room)), {} / {} / {} °C",
-                c(r.inlet), c(r.inlet - r.drop), c(room)), text(r.excess, unit::kelvin, 2), "en-442"});
-    trace.step({"share of the 50 K output", fmt::format("(Δθ / {})^n = ({} / {})^{}", fixed(physics::rating_excess().si(), 2),
-                fixed(r.excess.si(), 2), fixed(physics::rating_excess().si(), 2), fixed(e.exponent.value, 2)),
+    trace.step({steps::load_share{}, steps::load_share_formula{}, text(r.load, unit::watt, 0), ""});
+    trace.step({steps::log_mean_excess{},
+                steps::log_mean_excess_formula{.flow = c(r.inlet), .back = c(r.inlet - r.drop), .room = c(room)},
+                text(r.excess, unit::kelvin, 2), "en-442"});
+    trace.step({steps::output_share{},
+                steps::output_share_formula{.rating_excess = fixed(physics::rating_excess().si(), 2),
+                                            .excess = fixed(r.excess.si(), 2), .exponent = fixed(e.exponent.value, 2)},
                 fixed(r.factor, 4), "en-442"});
-    trace.step({"output at design", fmt::format("Φ = {} × {}", fixed(e.output_at_50k.value.si(), 0), fixed(r.factor, 4)),
+    trace.step({steps::output_at_design{},
+                steps::output_at_design_formula{.rating = fixed(e.output_at_50k.value.si(), 0),
+                                                .share = fixed(r.factor, 4)},
                 text(r.output, unit::watt, 0), "en-442"});
-    trace.step({"rating that would just do", fmt::format("{} / {}", fixed(r.load.si(), 0), fixed(r.factor, 4)),
+    trace.step({steps::needed_rating{},
+                steps::needed_rating_formula{.load = fixed(r.load.si(), 0), .share = fixed(r.factor, 4)},
                 text(r.needed_at_50k, unit::watt, 0), ""});
-    trace.step({"design flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed((r.load + r.downward).si(), 0),
-                fixed(d.state.specific_heat.si(), 0), fixed(r.drop.si(), 1)),
+    trace.step({steps::emitter_flow{},
+                steps::emitter_flow_formula{.load = fixed((r.load + r.downward).si(), 0),
+                                            .heat = fixed(d.state.specific_heat.si(), 0),
+                                            .drop = fixed(r.drop.si(), 1)},
                 text(r.flow, unit::kilogram_per_second, 4) + " = " + text(r.volume_flow, unit::litre_per_minute, 2), ""});
-    trace.step({"return temperature at that flow", "water side and room side in balance",
+    trace.step({steps::emitter_return{}, steps::emitter_return_formula{},
                 text(r.return_temperature, unit::celsius, 1), "en-442"});
     if (r.lowest_flow_temperature) {
-        trace.step({"lowest flow temperature", fmt::format("where the output is {} with a drop of {}",
-                    text(r.load, unit::watt, 0), text(r.drop, unit::kelvin, 1)),
+        trace.step({steps::lowest_flow{},
+                    steps::lowest_flow_formula{.load = text(r.load, unit::watt, 0),
+                                               .drop = text(r.drop, unit::kelvin, 1)},
                     text(*r.lowest_flow_temperature, unit::celsius, 1), "en-442"});
     }
 }
@@ -119,12 +129,16 @@ Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& 
 
 void trace_resistance(Trace& trace, const job::Emitter& e, const EmitterResult& r, Pressure dynamic) {
     const auto* pipe = reference::find_pipe(e.loop_pipe.empty() ? e.connection : e.loop_pipe);
-    std::string formula = fmt::format("Σζ·ρv²/2, Σζ = {}, ρv²/2 = {} in {}", fixed(r.loss_factor, 2),
-                                      text(dynamic, unit::pascal, 2),
-                                      pipe != nullptr ? pipe->label : std::string_view{e.connection});
-    if (r.loop_friction > Pressure{}) formula += ", and the loop's friction of " + text(r.loop_friction, unit::pascal, 0);
-    if (e.valves_kv) formula += ", and the valves' by their Kv of " + fixed(e.valves_kv->value, 2);
-    trace.step({"pressure drop with its valves", std::move(formula), text(r.pressure_drop, unit::pascal, 0), "faber-kell-2002"});
+    KeyedText formula = steps::emitter_pressure_drop_formula{
+        .factor = fixed(r.loss_factor, 2), .dynamic = text(dynamic, unit::pascal, 2),
+        .pipe = pipe != nullptr ? Figure{ReferenceName{std::string{pipe->label}}} : Figure{e.connection}};
+    if (r.loop_friction > Pressure{}) {
+        formula = steps::with_loop_friction{.before = std::move(formula),
+                                            .friction = text(r.loop_friction, unit::pascal, 0)};
+    }
+    if (e.valves_kv) formula = steps::with_valves_kv{.before = std::move(formula), .kv = fixed(e.valves_kv->value, 2)};
+    trace.step({steps::emitter_pressure_drop{}, std::move(formula), text(r.pressure_drop, unit::pascal, 0),
+                "faber-kell-2002"});
 }
 
 }  // namespace

@@ -6,12 +6,16 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/derating.hpp"
 #include "loopfolio/reference/underfloor.hpp"
+#include "texts/steps_of_emitters.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_emitters;
 
 namespace {
 
@@ -56,64 +60,66 @@ std::string celsius(Temperature t) { return fixed(t.celsius(), 1); }
 void trace_floor(Trace& trace, const job::Emitter& e, const EmitterResult& r) {
     const auto& f = *e.floor;
     const auto build = build_of(f);
-    trace.step(
-        {"transfer of the floor",
-         fmt::format(
-             "K = B·aB·aT^(1 − T/75 mm)·aU^(0.1·(45 mm − s))·aD^(0.25·(D − 20 mm)), T = {}, s = {}, D = {}, "
-             "covering {} m²K/W, screed {} W/(m·K)",
-             text(build.pitch, unit::millimetre, 0), text(build.screed_cover, unit::millimetre, 0),
-             text(build.pipe_outside, unit::millimetre, 0), fixed(build.covering.si(), 3),
-             fixed(build.screed.si(), 2)),
-         text(r.floor->transfer, unit::watt_per_square_metre_kelvin, 3), "en-1264-2"});
-    trace.step({"rating of the floor",
-                fmt::format("K·A·{} K = {} × {} × {}", fixed(physics::rating_excess().si(), 2),
-                            fixed(r.floor->transfer.si(), 3), text(f.area.value, unit::square_metre, 1),
-                            fixed(physics::rating_excess().si(), 2)),
+    trace.step({steps::floor_transfer{},
+                steps::floor_transfer_formula{.pitch = text(build.pitch, unit::millimetre, 0),
+                                              .cover = text(build.screed_cover, unit::millimetre, 0),
+                                              .outside = text(build.pipe_outside, unit::millimetre, 0),
+                                              .covering = fixed(build.covering.si(), 3),
+                                              .screed = fixed(build.screed.si(), 2)},
+                text(r.floor->transfer, unit::watt_per_square_metre_kelvin, 3), "en-1264-2"});
+    trace.step({steps::floor_rating{},
+                steps::floor_rating_formula{.excess = fixed(physics::rating_excess().si(), 2),
+                                            .transfer = fixed(r.floor->transfer.si(), 3),
+                                            .area = text(f.area.value, unit::square_metre, 1)},
                 text(e.output_at_50k.value, unit::watt, 0), "en-1264-2"});
-    trace.step(
-        {"mean temperature of the floor",
-         fmt::format("room + (q/8.92)^(1/1.1), q = {}", text(r.floor->flux, unit::watt_per_square_metre, 1)),
-         text(r.floor->surface, unit::celsius, 1), "en-1264-2"});
+    trace.step({steps::floor_mean{},
+                steps::floor_mean_formula{.flux = text(r.floor->flux, unit::watt_per_square_metre, 1)},
+                text(r.floor->surface, unit::celsius, 1), "en-1264-2"});
     if (r.floor->limit) {
-        trace.step({"flux at which the warmest spot reaches its limit",
-                    fmt::format("f·B·(Δθ/f)^n, limit {} °C", celsius(r.floor->surface_limit)),
+        trace.step({steps::floor_flux_limit{},
+                    steps::floor_flux_limit_formula{.limit = celsius(r.floor->surface_limit)},
                     text(r.floor->limit->flux, unit::watt_per_square_metre, 1), "en-1264-2"});
     }
     if (r.floor->warmest) {
-        trace.step({"temperature of its warmest spot",
-                    fmt::format("room + (limit − room)·(q/most)^(1/1.1), limit {} °C", celsius(r.floor->surface_limit)),
+        trace.step({steps::floor_warmest{}, steps::floor_warmest_formula{.limit = celsius(r.floor->surface_limit)},
                     text(*r.floor->warmest, unit::celsius, 1), "en-1264-2"});
     }
     if (f.below) {
-        trace.step({"heat lost below",
-                    fmt::format("A·(q·Ro + room − below)/Ru, q = load/A = {}, Ro = {}, Ru = {}",
-                                text(r.load / f.area.value, unit::watt_per_square_metre, 1),
-                                fixed(physics::resistance_upward(build).value().si(), 3),
-                                fixed(f.below->value.si(), 2)),
+        const auto upward = physics::resistance_upward(build).value();
+        trace.step({steps::floor_downward{},
+                    steps::floor_downward_formula{.flux = text(r.load / f.area.value, unit::watt_per_square_metre, 1),
+                                                  .upward = fixed(upward.si(), 3),
+                                                  .downward = fixed(f.below->value.si(), 2)},
                     text(r.downward, unit::watt, 0), "en-1264-3"});
     }
 }
 
 void trace_stated(Trace& trace, const job::Emitter& e, Power rating) {
-    const auto at = [](const job::RatingTemperatures& t) {
-        return fmt::format("{} / {} / {} °C", celsius(t.flow), celsius(t.return_), celsius(t.air));
-    };
     const std::string result = text(rating, unit::watt, 0);
     if (e.rated_at) {
-        trace.step({"output at 50 K",
-                    fmt::format("Φ·({} / Δθ)^n, Φ = {} at {}", fixed(physics::rating_excess().si(), 2),
-                                text(e.rated_at->output.value, unit::watt, 0), at(e.rated_at->at)),
+        const auto& at = e.rated_at->at;
+        trace.step({steps::output_at_50k{},
+                    steps::rated_elsewhere_formula{.excess = fixed(physics::rating_excess().si(), 2),
+                                                   .output = text(e.rated_at->output.value, unit::watt, 0),
+                                                   .flow = celsius(at.flow), .back = celsius(at.return_),
+                                                   .air = celsius(at.air)},
                     result, "en-442"});
     } else if (e.fan) {
-        trace.step({"output at 50 K",
-                    fmt::format("between the stated speeds at speed {}, from {}", e.fan->speed, at(e.fan->at)),
+        const auto& at = e.fan->at;
+        trace.step({steps::output_at_50k{},
+                    steps::fan_formula{.speed = fmt::format("{}", e.fan->speed), .flow = celsius(at.flow),
+                                       .back = celsius(at.return_), .air = celsius(at.air)},
                     result, "en-442"});
     } else if (e.by_piece && e.by_piece->sections > 0) {
-        trace.step({"output at 50 K", fmt::format("{} sections × {}", e.by_piece->sections,
-                    text(e.by_piece->output.value, unit::watt, 0)), result, ""});
+        trace.step({steps::output_at_50k{},
+                    steps::by_section_formula{.sections = fixed(e.by_piece->sections, 0),
+                                              .each = text(e.by_piece->output.value, unit::watt, 0)},
+                    result, ""});
     } else if (e.by_piece) {
-        trace.step({"output at 50 K", fmt::format("{} × {} for each metre", text(e.length.value, unit::metre, 2),
-                    text(e.by_piece->output.value, unit::watt, 0)), result, ""});
+        trace.step({steps::output_at_50k{},
+                    steps::by_metre_formula{.length = text(e.length.value, unit::metre, 2),
+                                            .each = text(e.by_piece->output.value, unit::watt, 0)},
+                    result, ""});
     }
 }
 
@@ -142,14 +148,17 @@ void trace_rating(Trace& trace, const job::Emitter& e, const EmitterResult& r) {
     else trace_stated(trace, e, e.deratings.empty() ? e.output_at_50k.value : e.rating.value);
     for (const auto& d : e.deratings) {
         const auto* row = reference::find_derating(d.name);
-        trace.step(
-            {fmt::format("what is left: {}", row->label), fmt::format("× {}", fixed(d.factor.value, 2)),
-             d.factor.low ? fmt::format("{} to {}", fixed(*d.factor.low, 2), fixed(*d.factor.high, 2)) : "",
-             d.factor.source});
+        Figure range = "";
+        if (d.factor.low) {
+            range = texts::steps_shared::range{.low = fixed(*d.factor.low, 2), .high = fixed(*d.factor.high, 2)};
+        }
+        trace.step({steps::derating{.cause = ReferenceName{std::string{row->label}}},
+                    steps::derating_formula{.factor = fixed(d.factor.value, 2)}, std::move(range), d.factor.source});
     }
     if (!e.deratings.empty()) {
-        trace.step({"rating as it stands",
-                    fmt::format("{} × {}", fixed(e.rating.value.si(), 0), fixed(derating_of(e).value(), 3)),
+        trace.step({steps::rating_as_it_stands{},
+                    steps::rating_as_it_stands_formula{.rating = fixed(e.rating.value.si(), 0),
+                                                       .share = fixed(derating_of(e).value(), 3)},
                     text(e.output_at_50k.value, unit::watt, 0), ""});
     }
 }

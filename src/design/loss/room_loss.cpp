@@ -9,6 +9,8 @@
 #include "loopfolio/physics/fabric.hpp"
 #include "loopfolio/reference/reference.hpp"
 #include "loopfolio/reference/thresholds.hpp"
+#include "texts/steps_of_heat_loss.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <fmt/format.h>
 
@@ -16,6 +18,9 @@
 #include <cmath>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_heat_loss;
+namespace shared = texts::steps_shared;
 
 namespace {
 
@@ -59,28 +64,33 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     const auto u = [](UValue v) { return fixed(v.si(), 2); };
     const auto m2 = [](Area v) { return fixed(v.si(), 2); };
     const auto per = [](UValue v) { return text(v, unit::watt_per_square_metre_kelvin, 3); };
-    trace.step({"walls, per m² of floor", fmt::format("A·U / floor = {} × {} / {}", m2(s.opaque_wall),
-                u(f.wall_u_value.value), m2(s.floor)), per(a.walls), f.wall_u_value.source});
-    trace.step({"glazing", fmt::format("A·U / floor = {} × {} / {}", m2(s.glazing), u(f.glazing_u_value.value),
-                m2(s.floor)), per(a.glazing), f.glazing_u_value.source});
-    if (a.roof.si() > 0.0) trace.step({"roof", "U of the roof over the whole floor", per(a.roof), f.roof_u_value.source});
+    const auto surface = [&](Area area, UValue value) {
+        return steps::surface_formula{.area = m2(area), .u_value = u(value), .floor = m2(s.floor)};
+    };
+    trace.step({steps::walls{}, surface(s.opaque_wall, f.wall_u_value.value), per(a.walls), f.wall_u_value.source});
+    trace.step({steps::glazing{}, surface(s.glazing, f.glazing_u_value.value), per(a.glazing),
+                f.glazing_u_value.source});
+    if (a.roof.si() > 0.0) trace.step({steps::roof{}, steps::roof_formula{}, per(a.roof), f.roof_u_value.source});
     if (a.floor.si() > 0.0) {
         const bool ground = f.floor == reference::FloorKind::ground;
-        const std::string how = ground ? fmt::format("ground slab: exposed edge {} m, area {} m², insulation {} m²K/W, "
-                                                     "ground {} W/(m·K)", fixed(s.exposed_perimeter.si(), 1),
-                                                     m2(s.floor), fixed(f.floor_insulation.value.si(), 2),
-                                                     fixed(f.ground.conductivity.value.si(), 1))
-                                       : std::string{"U of the exposed floor over the whole floor"};
-        trace.step({"floor", how, per(a.floor),
+        KeyedText how = steps::floor_exposed_formula{};
+        if (ground) {
+            how = steps::floor_on_ground_formula{.edge = fixed(s.exposed_perimeter.si(), 1), .area = m2(s.floor),
+                                                 .insulation = fixed(f.floor_insulation.value.si(), 2),
+                                                 .ground = fixed(f.ground.conductivity.value.si(), 1)};
+        }
+        trace.step({steps::floor{}, std::move(how), per(a.floor),
                     ground ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});
     }
-    trace.step({"thermal bridges", fmt::format("ΔU × exposed area / floor, ΔU = {}", u(f.thermal_bridge.value)),
+    trace.step({steps::thermal_bridges{}, steps::thermal_bridges_formula{.addition = u(f.thermal_bridge.value)},
                 per(a.bridges), f.thermal_bridge.source});
     trace_air(trace, room);
-    trace.step({"ventilation", fmt::format("c·n·h = {} × {} × {}", fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
-                fixed(room.air_changes.value.in(unit::per_hour), 2), fixed(room.ceiling_height.value.si(), 2)),
+    trace.step({steps::ventilation{},
+                steps::ventilation_by_area_formula{.heat = fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
+                                                   .changes = fixed(room.air_changes.value.in(unit::per_hour), 2),
+                                                   .height = fixed(room.ceiling_height.value.si(), 2)},
                 per(a.ventilation), std::string{reference::limits().air_heat_capacity_source}});
-    trace.step({"sum, per m² and kelvin", "", per(a.per_kelvin), ""});
+    trace.step({steps::sum_per_kelvin{}, {}, per(a.per_kelvin), ""});
 }
 
 std::optional<AreaMethod> derived_rate(const job::Room& room, Trace* trace) {
@@ -120,12 +130,17 @@ std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference d
     }
     a.loss = a.rate * room.floor_area.value;
     if (trace != nullptr) {
-        trace->step({"rate at the design difference",
-                     a.stated_rate ? std::string{"as the firm states it"}
-                                   : fmt::format("{} × {}", fixed(a.per_kelvin.si(), 3), text(difference, unit::kelvin, 1)),
-                     text(a.rate, unit::watt_per_square_metre, 1), a.stated_rate ? room.heat_loss_rate->source : ""});
-        trace->step({"heat loss by area", fmt::format("Φ = q·A = {} × {}", fixed(a.rate.si(), 1),
-                     text(room.floor_area.value, unit::square_metre, 1)), text(a.loss, unit::watt, 0), ""});
+        KeyedText how = steps::rate_stated_formula{};
+        if (!a.stated_rate) {
+            how = steps::rate_formula{.per_kelvin = fixed(a.per_kelvin.si(), 3),
+                                      .difference = text(difference, unit::kelvin, 1)};
+        }
+        trace->step({steps::rate{}, std::move(how), text(a.rate, unit::watt_per_square_metre, 1),
+                     a.stated_rate ? room.heat_loss_rate->source : ""});
+        trace->step({steps::loss_by_area{},
+                     steps::loss_by_area_formula{.rate = fixed(a.rate.si(), 1),
+                                                 .area = text(room.floor_area.value, unit::square_metre, 1)},
+                     text(a.loss, unit::watt, 0), ""});
     }
     return a;
 }
@@ -151,18 +166,22 @@ void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m,
     for (std::size_t i = 0; i < room.elements.size(); ++i) {
         const auto& e = room.elements[i];
         trace_build_up(trace, e, m.layered[i]);
-        trace.step({e.name.empty() ? fmt::format("element {}", i + 1) : e.name,
-                    fmt::format("A·(U{})·Δθ, A = {} m², U = {}", e.beyond == job::Beyond::room ? "" : " + ΔU",
-                                fixed(e.area.value.si(), 2), fixed(e.u_value.value.si(), 2)),
+        Figure name = e.name;
+        if (e.name.empty()) name = steps::element_unnamed{.number = fixed(static_cast<double>(i + 1), 0)};
+        std::string area = fixed(e.area.value.si(), 2), u_value = fixed(e.u_value.value.si(), 2);
+        KeyedText formula = steps::element_formula{.area = area, .u_value = u_value};
+        if (e.beyond == job::Beyond::room) formula = steps::element_inside_formula{.area = area, .u_value = u_value};
+        trace.step({steps::element{.name = std::move(name)}, std::move(formula),
                     text(m.elements[i], unit::watt, 0), e.u_value.source});
     }
     trace_air(trace, room);
-    trace.step({"ventilation", fmt::format("c·n·V·Δθ = {} × {} × {} × {}",
-                fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
-                fixed(room.air_changes.value.in(unit::per_hour), 2),
-                fixed((room.floor_area.value * room.ceiling_height.value).si(), 1), fixed(difference.si(), 1)),
+    trace.step({steps::ventilation{},
+                steps::ventilation_formula{.heat = fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
+                                           .changes = fixed(room.air_changes.value.in(unit::per_hour), 2),
+                                           .volume = fixed((room.floor_area.value * room.ceiling_height.value).si(), 1),
+                                           .difference = fixed(difference.si(), 1)},
                 text(m.ventilation, unit::watt, 0), std::string{reference::limits().air_heat_capacity_source}});
-    trace.step({"heat loss by elements", "sum", text(m.loss, unit::watt, 0), "en-12831-1"});
+    trace.step({steps::loss_by_elements{}, shared::sum{}, text(m.loss, unit::watt, 0), "en-12831-1"});
 }
 
 ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference,
@@ -252,8 +271,10 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
         const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value, TemperatureDifference{});
         if (trace != nullptr) {
             trace_outdoor(*trace, job.conditions);
-            trace->step({"design difference", fmt::format("Δθ = room − outdoor = {} − ({})", fixed(room.temperature.value.celsius(), 1),
-                         fixed(job.conditions.outdoor.value.celsius(), 1)), text(difference, unit::kelvin, 1), ""});
+            trace->step({steps::design_difference{},
+                         steps::design_difference_formula{.room = fixed(room.temperature.value.celsius(), 1),
+                                                          .outdoor = fixed(job.conditions.outdoor.value.celsius(), 1)},
+                         text(difference, unit::kelvin, 1), ""});
         }
         const auto refuse = [&](const char* field, const char* rule) {
             refusals.push_back({fmt::format("rooms[{}]{}", i, field), room.place, rule, ""});
@@ -264,7 +285,7 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
         }
         if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
         adopt(room, r);
-        if (trace != nullptr) trace->step({"heat loss adopted", "", text(r.loss, unit::watt, 0), ""});
+        if (trace != nullptr) trace->step({steps::loss_adopted{}, {}, text(r.loss, unit::watt, 0), ""});
         if (!add_allowance(job.conditions, room, r)) refuse("", "has an allowance to warm up that no relation covers");
         if (trace != nullptr) trace_allowance(*trace, job.conditions, room, r);
         flag_room(room, r, static_cast<int>(i), design.flags);

@@ -4,6 +4,8 @@
 
 #include "design/resolve/derive.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "texts/steps_of_heat_loss.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <fmt/format.h>
 
@@ -11,17 +13,24 @@
 
 namespace loopfolio::design {
 
+namespace steps = texts::steps_of_heat_loss;
+namespace shared = texts::steps_shared;
+
 namespace {
 
-std::string resistances(const job::Element& e) {
+Figure resistances(const job::Element& e) {
     const auto flow = heat_flow(e.kind);
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
-    std::string out = fixed(surfaces.inside.si(), 2);
+    Figure out = fixed(surfaces.inside.si(), 2);
     for (const auto& layer : e.layers) {
-        out += " + " + fixed(resistance_of(layer, flow).value().si(), 3);
-        if (layer.bridge) out += fmt::format(" ({} % bridged)", fixed(100.0 * layer.bridge->share.value, 1));
+        Figure next = fixed(resistance_of(layer, flow).value().si(), 3);
+        if (layer.bridge) {
+            next = steps::layer_bridged{.resistance = std::move(next),
+                                        .share = fixed(100.0 * layer.bridge->share.value, 1)};
+        }
+        out = shared::added{.before = std::move(out), .next = std::move(next)};
     }
-    return out + " + " + fixed(surfaces.beyond.si(), 2);
+    return shared::added{.before = std::move(out), .next = fixed(surfaces.beyond.si(), 2)};
 }
 
 constexpr const auto& m2k_per_w = unit::square_metre_kelvin_per_watt;
@@ -52,29 +61,33 @@ void trace_corrections(Trace& trace, const job::Element& e, const physics::Trans
                                  fixed(f.section.value.in(unit::square_millimetre), 1), fixed(f.per_square_metre.value, 1),
                                  fixed(layer.thickness.value.in(unit::millimetre), 1), share_of(layer, e));
     }
-    if (!gaps.empty()) trace.step({"for air gaps", "ΔU″·(R1/RT)² = " + gaps, per(t.corrections.gaps), "iso-6946"});
+    if (!gaps.empty())
+        trace.step({steps::air_gaps{}, steps::air_gaps_formula{.gaps = gaps}, per(t.corrections.gaps), "iso-6946"});
     if (!fasteners.empty())
-        trace.step({"for fasteners", "α·λ·A·n/d·(R1/RT)² = " + fasteners, per(t.corrections.fasteners), "iso-6946"});
+        trace.step({steps::fasteners{}, steps::fasteners_formula{.fasteners = fasteners}, per(t.corrections.fasteners),
+                    "iso-6946"});
 }
 
 void trace_layers(Trace& trace, const job::Element& e, const physics::Transmittance& t) {
     const bool bridged = t.error_bound > 0.0;
-    trace.step({"resistance of the layers", "Rsi + ΣR + Rse = " + resistances(e),
+    trace.step({steps::layers{}, steps::layers_formula{.resistances = resistances(e)},
                 text(bridged ? t.upper : t.total, m2k_per_w, 3), "iso-6946"});
     if (bridged) {
-        trace.step({"its lower limit", "every plane at one temperature", text(t.lower, m2k_per_w, 3), "iso-6946"});
-        trace.step({"mean of the limits",
-                    fmt::format("({} + {})/2, at most {} % off", fixed(t.upper.si(), 3), fixed(t.lower.si(), 3),
-                                fixed(100.0 * t.error_bound, 1)),
+        trace.step({steps::lower_limit{}, steps::lower_limit_formula{}, text(t.lower, m2k_per_w, 3), "iso-6946"});
+        trace.step({steps::mean_of_limits{},
+                    steps::mean_of_limits_formula{.upper = fixed(t.upper.si(), 3), .lower = fixed(t.lower.si(), 3),
+                                                  .error = fixed(100.0 * t.error_bound, 1)},
                     text(t.total, m2k_per_w, 3), "iso-6946"});
     }
     const auto per = [](UValue u) { return text(u, unit::watt_per_square_metre_kelvin, 4); };
     const bool corrected = t.corrections.gaps + t.corrections.fasteners > UValue{};
     if (corrected) trace_corrections(trace, e, t);
-    trace.step({"U-value of the layers",
-                corrected ? fmt::format("1/R + ΔU = 1/{} + {}", fixed(t.total.si(), 3),
-                                        per(t.corrections.gaps + t.corrections.fasteners))
-                          : std::string{"1/R"},
+    KeyedText formula = steps::layers_u_value_formula{};
+    if (corrected) {
+        formula = steps::layers_u_value_corrected_formula{
+            .resistance = fixed(t.total.si(), 3), .correction = per(t.corrections.gaps + t.corrections.fasteners)};
+    }
+    trace.step({steps::layers_u_value{}, std::move(formula),
                 text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
 }
 
@@ -82,56 +95,55 @@ void trace_layers(Trace& trace, const job::Element& e, const physics::Transmitta
 
 void trace_outdoor(Trace& trace, const job::Conditions& c) {
     if (!c.station_outdoor.given()) return;
-    trace.step(
-        {"outdoor temperature of the house",
-         fmt::format("station − lapse × height = {} − {} × {}", fixed(c.station_outdoor.value.celsius(), 1),
-                     text(c.lapse.value, unit::kelvin_per_100_metres, 2),
-                     text(c.height_above_station.value, unit::metre, 0)),
-         text(c.outdoor.value, unit::celsius, 1), c.lapse.source});
+    trace.step({steps::outdoor_of_house{},
+                steps::outdoor_of_house_formula{.station = fixed(c.station_outdoor.value.celsius(), 1),
+                                                .lapse = text(c.lapse.value, unit::kelvin_per_100_metres, 2),
+                                                .height = text(c.height_above_station.value, unit::metre, 0)},
+                text(c.outdoor.value, unit::celsius, 1), c.lapse.source});
 }
 
 void trace_build_up(Trace& trace, const job::Element& e, const std::optional<physics::Transmittance>& layered) {
     if (layered) trace_layers(trace, e, *layered);
     if (e.slab) {
-        trace.step(
-            {"U-value of the slab",
-             fmt::format("B' = 2A/P = 2 × {} / {}, insulation {} m²K/W, ground {} W/(m·K)", fixed(e.area.value.si(), 2),
-                         fixed(e.slab->perimeter.value.si(), 2), fixed(e.slab->insulation.value.si(), 2),
-                         fixed(e.slab->ground.conductivity.value.si(), 1)),
-             text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
+        trace.step({steps::slab{},
+                    steps::slab_formula{.area = fixed(e.area.value.si(), 2),
+                                        .perimeter = fixed(e.slab->perimeter.value.si(), 2),
+                                        .insulation = fixed(e.slab->insulation.value.si(), 2),
+                                        .ground = fixed(e.slab->ground.conductivity.value.si(), 1)},
+                    text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
     }
     if (e.space) {
-        trace.step(
-            {"share beyond, unheated space",
-             fmt::format("to outside/(from rooms + to outside) = {} / ({} + {})",
-                         fixed(e.space->to_outside.value.si(), 1), fixed(e.space->to_rooms.value.si(), 1),
-                         fixed(e.space->to_outside.value.si(), 1)),
-             fixed(e.factor.value, 3), "iso-13789"});
+        trace.step({steps::unheated_space{},
+                    steps::unheated_space_formula{.to_outside = fixed(e.space->to_outside.value.si(), 1),
+                                                  .to_rooms = fixed(e.space->to_rooms.value.si(), 1)},
+                    fixed(e.factor.value, 3), "iso-13789"});
     }
 }
 
 void trace_air(Trace& trace, const job::Room& room) {
     if (!room.ventilation) return;
     const auto& v = *room.ventilation;
-    trace.step({"air changes to be warmed", fmt::format("leaks + fans × (1 − recovered) = {} + {} × (1 − {})",
-                fixed(v.infiltration.value.in(unit::per_hour), 2), fixed(v.supply.value.in(unit::per_hour), 2),
-                fixed(v.recovery.value, 2)), text(room.air_changes.value, unit::per_hour, 3), "en-12831-1"});
+    trace.step({steps::air_to_warm{},
+                steps::air_to_warm_formula{.leaks = fixed(v.infiltration.value.in(unit::per_hour), 2),
+                                           .fans = fixed(v.supply.value.in(unit::per_hour), 2),
+                                           .recovered = fixed(v.recovery.value, 2)},
+                text(room.air_changes.value, unit::per_hour, 3), "en-12831-1"});
 }
 
 void trace_allowance(Trace& trace, const job::Conditions& c, const job::Room& room, const RoomResult& r) {
     if (r.heat_up <= Power{}) return;
     if (c.intermittent_margin.given()) {
-        trace.step({"margin for heating now and then",
-                    fmt::format("{} of {}", text(c.intermittent_margin.value, unit::percent, 0),
-                                text(r.loss, unit::watt, 0)),
+        trace.step({steps::intermittent_margin{},
+                    steps::intermittent_margin_formula{.share = text(c.intermittent_margin.value, unit::percent, 0),
+                                                       .loss = text(r.loss, unit::watt, 0)},
                     text(r.heat_up, unit::watt, 0), c.intermittent_margin.source});
     } else {
-        trace.step({"to warm up again",
-                    fmt::format("A·φ = {} × {}", text(room.floor_area.value, unit::square_metre, 1),
-                                text(room.heat_up.value, unit::watt_per_square_metre, 0)),
+        trace.step({steps::heat_up{},
+                    steps::heat_up_formula{.area = text(room.floor_area.value, unit::square_metre, 1),
+                                           .rate = text(room.heat_up.value, unit::watt_per_square_metre, 0)},
                     text(r.heat_up, unit::watt, 0), room.heat_up.source});
     }
-    trace.step({"what its emitters must give", "sum", text(r.load, unit::watt, 0), "en-12831-1"});
+    trace.step({steps::emitters_must_give{}, shared::sum{}, text(r.load, unit::watt, 0), "en-12831-1"});
 }
 
 }  // namespace loopfolio::design

@@ -140,18 +140,21 @@ struct Origin {
 Origin origin_of(int link, const job::Job& job, const network::BuiltNetwork& built) {
     for (std::size_t i = 0; i < built.sections.size() && i < job.sections.size(); ++i) {
         if (link != built.sections[i].flow && link != built.sections[i].return_) continue;
-        return {fmt::format("pipework.sections[{}]", i), job.sections[i].place, "section `" + job.sections[i].id + "`"};
+        return Origin{fmt::format("pipework.sections[{}]", i), job.sections[i].place,
+                      "section `" + job.sections[i].id + "`"};
     }
     for (std::size_t i = 0; i < built.system.emitters.size() && i < job.emitters.size(); ++i) {
         if (link != built.system.emitters[i].link) continue;
-        return {fmt::format("emitters[{}]", i), job.emitters[i].place, "emitter `" + job.emitters[i].id + "`"};
+        return Origin{fmt::format("emitters[{}]", i), job.emitters[i].place, "emitter `" + job.emitters[i].id + "`"};
     }
     for (std::size_t i = 0; i < built.mixers.size() && i < job.mixers.size(); ++i) {
         const auto& m = built.mixers[i];
         if (link != m.valve && link != m.bypass && link != m.pump && link != m.back) continue;
-        return {fmt::format("mixers[{}]", i), job.mixers[i].place, "mixing set `" + job.mixers[i].id + "`"};
+        return Origin{fmt::format("mixers[{}]", i), job.mixers[i].place, "mixing set `" + job.mixers[i].id + "`"};
     }
-    if (link >= 0 && (link == built.drive || link == built.source_pump)) return {"circulator", {}, "the circulator"};
+    if (link >= 0 && (link == built.drive || link == built.source_pump)) {
+        return Origin{"circulator", {}, "the circulator"};
+    }
     return {};
 }
 

@@ -5,14 +5,16 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/reference/thresholds.hpp"
-
-#include <fmt/format.h>
+#include "texts/steps_of_pipes.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_pipes;
+namespace shared = texts::steps_shared;
 
 namespace {
 
@@ -97,51 +99,88 @@ bool job_drop_everywhere(const Design& d) {
     return std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; });
 }
 
+KeyedText reynolds_result(const physics::PipeFlow& h) {
+    std::string number = fixed(h.reynolds, 0);
+    switch (h.regime) {
+        case physics::Regime::still: return steps::reynolds_still{.number = std::move(number)};
+        case physics::Regime::laminar: return steps::reynolds_laminar{.number = std::move(number)};
+        case physics::Regime::transition: return steps::reynolds_transition{.number = std::move(number)};
+        case physics::Regime::turbulent: return steps::reynolds_turbulent{.number = std::move(number)};
+    }
+    return {};
+}
+
+void trace_pressure(Trace& trace, const job::Section& s, const SectionResult& r) {
+    std::string gradient = fixed(r.hydraulic.gradient.si(), 1), length = text(s.length.value, unit::metre, 1);
+    Figure factor = fixed(r.fitting_loss_factor, 2);
+    if (r.insert_loss_factor > 0.0) {
+        factor = steps::factor_with_inserts{.factor = std::move(factor), .inserts = fixed(r.insert_loss_factor, 2)};
+    }
+    const bool both = r.pipes == 2;
+    KeyedText straight = both ? KeyedText{steps::straight_both_formula{.gradient = gradient, .length = length}}
+                              : KeyedText{steps::straight_alone_formula{.gradient = gradient, .length = length}};
+    KeyedText fittings = both ? KeyedText{steps::fittings_both_formula{.factor = std::move(factor)}}
+                              : KeyedText{steps::fittings_alone_formula{.factor = std::move(factor)}};
+    trace.step({both ? KeyedText{steps::straight_both{}} : KeyedText{steps::straight_alone{}}, std::move(straight),
+                text(r.friction, unit::pascal, 0), ""});
+    trace.step({both ? KeyedText{steps::fittings_both{}} : KeyedText{steps::fittings_alone{}}, std::move(fittings),
+                text(r.fittings, unit::pascal, 0), "faber-kell-2002"});
+    trace.step({steps::section_pressure_drop{}, shared::sum{}, text(r.pressure_drop, unit::kilopascal, 3), ""});
+}
+
+KeyedText capacity_at(CapacityLimit limit) {
+    switch (limit) {
+        case CapacityLimit::velocity_preferred: return steps::capacity_velocity_preferred{};
+        case CapacityLimit::gradient_preferred: return steps::capacity_gradient_preferred{};
+        case CapacityLimit::velocity: return steps::capacity_velocity{};
+    }
+    return {};
+}
+
 void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, const Design& d) {
     trace.open(Subject::section, s.id);
     const auto& h = r.hydraulic;
     if (d.tree && job_drop_everywhere(d)) {
-        trace.step({"load", "sum of the emitters that it feeds", text(r.load, unit::watt, 0), ""});
-        trace.step({"mass flow", fmt::format("m = Φ / (c·Δθ) = {} / ({} × {})", fixed(r.load.si(), 0),
-                    fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)),
+        trace.step({steps::section_load{}, shared::sum_of_emitters{}, text(r.load, unit::watt, 0), ""});
+        trace.step({steps::mass_flow{},
+                    steps::mass_flow_formula{.load = fixed(r.load.si(), 0),
+                                             .heat = fixed(d.state.specific_heat.si(), 1),
+                                             .drop = fixed(d.drop.si(), 1)},
                     text(r.flow, unit::kilogram_per_second, 4), ""});
     } else {
-        trace.step({"mass flow", d.tree ? "sum of the emitters that it feeds" : "from the solution of the whole network with the emitters' design flows",
+        trace.step({steps::mass_flow{},
+                    d.tree ? KeyedText{shared::sum_of_emitters{}} : KeyedText{shared::from_network{}},
                     text(r.flow, unit::kilogram_per_second, 4), ""});
-        trace.step({"load", fmt::format("that it carries at the design drop: Φ = m·c·Δθ = {} × {} × {}", fixed(r.flow.si(), 4),
-                    fixed(d.state.specific_heat.si(), 1), fixed(d.drop.si(), 1)), text(r.load, unit::watt, 0), ""});
+        trace.step({steps::section_load{},
+                    steps::section_load_formula{.flow = fixed(r.flow.si(), 4),
+                                                .heat = fixed(d.state.specific_heat.si(), 1),
+                                                .drop = fixed(d.drop.si(), 1)},
+                    text(r.load, unit::watt, 0), ""});
     }
-    trace.step({"velocity", fmt::format("v = 4m / (π·ρ·d²), ρ = {}, d = {}",
-                text(d.state.density, unit::kilogram_per_cubic_metre, 2), text(s.bore.value, unit::millimetre, 1)),
+    trace.step({steps::velocity{},
+                steps::velocity_formula{.density = text(d.state.density, unit::kilogram_per_cubic_metre, 2),
+                                        .bore = text(s.bore.value, unit::millimetre, 1)},
                 text(h.velocity, unit::metre_per_second, 3), s.bore.source});
-    trace.step({"Reynolds number", fmt::format("Re = 4m / (π·d·μ), μ = {}", text(d.state.viscosity, unit::millipascal_second, 4)),
-                fmt::format("{}, {}", fixed(h.reynolds, 0), physics::word(h.regime)), ""});
-    trace.step({"friction factor", fmt::format("1/√f = −2·log₁₀(ε/(3.7·d) + 2.51/(Re·√f)), ε = {}",
-                text(s.roughness.value, unit::millimetre, 4)), fixed(h.friction_factor, 5), "colebrook-white"});
-    trace.step({"pressure gradient", fmt::format("R = f·ρv²/(2d), ρv²/2 = {}", text(h.dynamic_pressure, unit::pascal, 1)),
+    trace.step({steps::reynolds{},
+                steps::reynolds_formula{.viscosity = text(d.state.viscosity, unit::millipascal_second, 4)},
+                reynolds_result(h), ""});
+    trace.step({steps::friction_factor{},
+                steps::friction_factor_formula{.roughness = text(s.roughness.value, unit::millimetre, 4)},
+                fixed(h.friction_factor, 5), "colebrook-white"});
+    trace.step({steps::gradient{}, steps::gradient_formula{.dynamic = text(h.dynamic_pressure, unit::pascal, 1)},
                 text(h.gradient, unit::pascal_per_metre, 1), "colebrook-white"});
-    const char* twice = r.pipes == 2 ? "2·" : "";
-    trace.step({r.pipes == 2 ? "straight pipe, flow and return" : "straight pipe, this pipe only",
-                fmt::format("{}R·L = {}{} × {}", twice, r.pipes == 2 ? "2 × " : "", fixed(h.gradient.si(), 1),
-                text(s.length.value, unit::metre, 1)), text(r.friction, unit::pascal, 0), ""});
-    trace.step({r.pipes == 2 ? "fittings, flow and return" : "fittings, this pipe only",
-                fmt::format("{}Σζ·ρv²/2, Σζ = {}{}", twice, fixed(r.fitting_loss_factor, 2),
-                r.insert_loss_factor > 0.0 ? fmt::format(" (of which inserts {})", fixed(r.insert_loss_factor, 2)) : ""),
-                text(r.fittings, unit::pascal, 0), "faber-kell-2002"});
-    trace.step({"pressure drop", "sum", text(r.pressure_drop, unit::kilopascal, 3), ""});
-    static constexpr std::array names{"capacity at the preferred velocity", "capacity at the preferred gradient",
-                                      "capacity at the velocity limit"};
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        trace.step({names[i], fmt::format("flow at the limit × c·Δθ, Δθ = {}", text(d.drop, unit::kelvin, 1)),
+    trace_pressure(trace, s, r);
+    for (std::size_t i = 0; i < r.capacity.size(); ++i) {
+        trace.step({capacity_at(static_cast<CapacityLimit>(i)),
+                    steps::capacity_formula{.drop = text(d.drop, unit::kelvin, 1)},
                     text(r.capacity[i], unit::kilowatt, 2), ""});
     }
     if (r.drop_to_limit) {
-        trace.step({"drop at which the limit is kept", "smallest drop with the velocity limit kept",
+        trace.step({steps::drop_to_limit{}, steps::drop_to_limit_formula{},
                     text(*r.drop_to_limit, unit::kelvin, 1), ""});
     }
     if (r.drop_to_keep) {
-        trace.step({"drop at which it is kept", "smallest drop with both preferred limits kept",
-                    text(*r.drop_to_keep, unit::kelvin, 1), ""});
+        trace.step({steps::drop_to_keep{}, steps::drop_to_keep_formula{}, text(*r.drop_to_keep, unit::kelvin, 1), ""});
     }
 }
 

@@ -6,12 +6,13 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/exchanger.hpp"
 #include "loopfolio/reference/limits.hpp"
-
-#include <fmt/format.h>
+#include "texts/steps_of_pump.hpp"
 
 #include <algorithm>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_pump;
 
 namespace {
 
@@ -54,21 +55,22 @@ void find_head(const job::Job& job, SeparationResult& r) {
 
 void trace_separation(Trace& trace, const Design& d, const SeparationResult& r) {
     trace.open(Subject::circulator, "separation");
-    trace.step({"flow on the emitters' side", "total design flow", text(r.emitter_flow, unit::litre_per_minute, 1), ""});
-    trace.step({"flow on the source's side", "stated, or else the emitters' flow and at least the source's minimum",
+    trace.step({steps::emitters_side_flow{}, steps::emitters_side_flow_formula{},
+                text(r.emitter_flow, unit::litre_per_minute, 1), ""});
+    trace.step({steps::source_side_flow{}, steps::source_side_flow_formula{},
                 text(r.source_flow, unit::litre_per_minute, 1), ""});
     const auto c = [](Temperature t) { return fixed(t.celsius(), 2); };
     if (r.effectiveness) {
-        trace.step({"transfer units", "N = UA / C_min", fixed(*r.transfer_units, 3), "ntu"});
-        trace.step({"effectiveness, counterflow", "ε = (1 − exp(−N(1 − C))) / (1 − C·exp(−N(1 − C))), C = C_min / C_max",
-                    fixed(*r.effectiveness, 4), "ntu"});
-        trace.step({"source must make", "T = T_return + Φ / (ε·C_min)", text(r.source_leaving, unit::celsius, 1), "ntu"});
+        trace.step({steps::transfer_units{}, steps::transfer_units_formula{}, fixed(*r.transfer_units, 3), "ntu"});
+        trace.step({steps::effectiveness{}, steps::effectiveness_formula{}, fixed(*r.effectiveness, 4), "ntu"});
+        trace.step({steps::source_leaving{}, steps::source_leaving_by_plate_formula{},
+                    text(r.source_leaving, unit::celsius, 1), "ntu"});
     } else {
-        trace.step({"source must make", fmt::format("energy at the mixing point: where V_source < V_emitters, "
-                    "T = T_r + (T_f − T_r)·V_emitters / V_source, T_f = {}, else T_f", c(d.flow)),
+        trace.step({steps::source_leaving{}, steps::source_leaving_mixed_formula{.flow = c(d.flow)},
                     text(r.source_leaving, unit::celsius, 1), ""});
     }
-    trace.step({"comes back to the source", "energy at the source", text(r.source_entering, unit::celsius, 1), ""});
+    trace.step({steps::source_entering{}, steps::source_entering_formula{},
+                text(r.source_entering, unit::celsius, 1), ""});
 }
 
 }  // namespace

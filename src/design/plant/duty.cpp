@@ -8,13 +8,16 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/limits.hpp"
 #include "loopfolio/reference/thresholds.hpp"
-
-#include <fmt/format.h>
+#include "texts/steps_of_pump.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_pump;
+namespace shared = texts::steps_shared;
 
 namespace {
 
@@ -123,23 +126,30 @@ void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
     const auto& duty = d.duty;
     trace.open(Subject::circulator, "duty");
     const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; }) && d.mixers.empty();
-    trace.step({"total flow", one_drop ? fmt::format("V = ΣΦ / (ρ·c·Δθ) = {} / ({} × {} × {})", fixed(duty.load.si(), 0),
-                fixed(d.state.density.si(), 1), fixed(d.state.specific_heat.si(), 0), fixed(d.drop.si(), 1))
-                                       : std::string{"sum of what the emitters and mixing sets draw, and of one-pipe loops at the design drop"},
-                text(duty.volume_flow, unit::litre_per_minute, 1), ""});
-    if (duty.index_emitter >= 0) {
-        trace.step({"index emitter", "the emitter whose circuit drops most",
-                    job.emitters[static_cast<std::size_t>(duty.index_emitter)].id, ""});
+    KeyedText total = steps::total_flow_summed_formula{};
+    if (one_drop) {
+        total = steps::total_flow_formula{.load = fixed(duty.load.si(), 0), .density = fixed(d.state.density.si(), 1),
+                                          .heat = fixed(d.state.specific_heat.si(), 0), .drop = fixed(d.drop.si(), 1)};
     }
-    trace.step({"sections of its circuit", d.tree ? "sum along the way, flow and return" : "from the solution of the whole network with the emitters' design flows", text(duty.sections, unit::kilopascal, 2), ""});
-    trace.step({"emitter and its valves", duty.index_emitter < 0 ? std::string{} : fmt::format("Σζ·ρv²/2 in the connection, Σζ = {}",
-                fixed(d.emitters[static_cast<std::size_t>(duty.index_emitter)].loss_factor, 2)), text(duty.emitter, unit::kilopascal, 2), "faber-kell-2002"});
-    trace.step({"heat source", job.heat_source && job.heat_source->pressure_drop ? "stated drop × (flow / stated flow)²"
-                                                                                 : "not stated: taken as none",
+    trace.step({steps::total_flow{}, std::move(total), text(duty.volume_flow, unit::litre_per_minute, 1), ""});
+    KeyedText at_emitter;
+    if (duty.index_emitter >= 0) {
+        const auto index = static_cast<std::size_t>(duty.index_emitter);
+        trace.step({steps::index_emitter{}, steps::index_emitter_formula{}, job.emitters[index].id, ""});
+        at_emitter = steps::index_emitter_drop_formula{.factor = fixed(d.emitters[index].loss_factor, 2)};
+    }
+    trace.step({steps::index_sections{},
+                d.tree ? KeyedText{steps::index_sections_formula{}} : KeyedText{shared::from_network{}},
+                text(duty.sections, unit::kilopascal, 2), ""});
+    trace.step({steps::index_emitter_drop{}, std::move(at_emitter), text(duty.emitter, unit::kilopascal, 2),
+                "faber-kell-2002"});
+    const bool stated = job.heat_source && job.heat_source->pressure_drop;
+    trace.step({steps::source_drop{},
+                stated ? KeyedText{steps::source_drop_formula{}} : KeyedText{steps::source_drop_not_stated_formula{}},
                 text(duty.source, unit::kilopascal, 2), ""});
-    trace.step({"pump head", "sum", text(duty.head, unit::kilopascal, 2), ""});
+    trace.step({steps::pump_head{}, shared::sum{}, text(duty.head, unit::kilopascal, 2), ""});
     if (duty.available) {
-        trace.step({"head of the circulator at that flow", "its curve, smooth through the maker's points, or its set point",
+        trace.step({steps::pump_head_there{}, steps::pump_head_there_formula{},
                     text(*duty.available, unit::kilopascal, 2), job.circulator->source});
     }
 }

@@ -6,12 +6,17 @@
 #include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/thresholds.hpp"
+#include "texts/steps_of_plant.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_plant;
+namespace shared = texts::steps_shared;
 
 namespace {
 
@@ -93,39 +98,53 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
 
 void trace_reheat(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
     if (p.capacity) {
-        trace.step({"capacity while it heats the store", p.by_table ? "the maker's points, straight between them, on the design day" : "as stated",
+        trace.step({steps::store_capacity{},
+                    p.by_table ? KeyedText{steps::store_capacity_by_table_formula{}} : KeyedText{shared::as_stated{}},
                     text(*p.capacity, unit::kilowatt, 2), ""});
     }
     if (p.transfer) {
-        trace.step({"heat through the exchanger for each kelvin", std::string(h.coil ? "C·(1 − exp(−UA/C)), C = m·c of the source's water"
-                    : "ε·C, counterflow, C = m·c on both sides") + fmt::format(", C = {} at the design flow", text(source_side(d), unit::watt_per_kelvin, 0)),
+        std::string flow = text(source_side(d), unit::watt_per_kelvin, 0);
+        trace.step({steps::exchanger{},
+                    h.coil ? KeyedText{steps::coil_formula{.flow = flow}}
+                           : KeyedText{steps::plate_formula{.flow = flow}},
                     text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
     }
     if (p.reheat) {
-        trace.step({"time to heat the store", fmt::format("ρ·c·V·dT/dt = min(Φ, K·(θf − T)), from {} to {}", text(h.cold.value, unit::celsius, 1),
-                    text(h.stored.value, unit::celsius, 1)), text(p.reheat->time, unit::minute, 0), "heat-balance"});
+        trace.step({steps::reheat_time{},
+                    steps::reheat_time_formula{.cold = text(h.cold.value, unit::celsius, 1),
+                                               .stored = text(h.stored.value, unit::celsius, 1)},
+                    text(p.reheat->time, unit::minute, 0), "heat-balance"});
     }
     if (p.flow_for_capacity) {
-        trace.step({"flow temperature that passes all of it at the end", "θ stored + Φ/K", text(*p.flow_for_capacity, unit::celsius, 1), "heat-balance"});
+        trace.step({steps::flow_for_capacity{}, steps::flow_for_capacity_formula{},
+                    text(*p.flow_for_capacity, unit::celsius, 1), "heat-balance"});
     }
 }
 
 void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, const HotWaterPlan& p) {
     trace.open(Subject::plant, "hot_water");
-    trace.step({"heat drawn a day", fmt::format("{} persons × {} from {} to {}", fixed(h.persons.value, 1), text(h.each.value, unit::litre, 0),
-                text(h.cold.value, unit::celsius, 1), text(h.drawn.value, unit::celsius, 1)), text(p.drawn, unit::kilowatt_hour, 2), "iapws-if97"});
-    trace.step({"store that holds a day's draw", fmt::format("V·(θd − θc)/(θs − θc)/{}", text(h.usable.value, unit::percent, 0)),
+    trace.step({steps::heat_drawn{},
+                steps::heat_drawn_formula{.persons = fixed(h.persons.value, 1),
+                                          .each = text(h.each.value, unit::litre, 0),
+                                          .cold = text(h.cold.value, unit::celsius, 1),
+                                          .drawn = text(h.drawn.value, unit::celsius, 1)},
+                text(p.drawn, unit::kilowatt_hour, 2), "iapws-if97"});
+    trace.step({steps::store_needed{}, steps::store_needed_formula{.usable = text(h.usable.value, unit::percent, 0)},
                 text(p.store_needed, unit::litre, 0), "heat-balance"});
     trace_reheat(trace, h, d, p);
     if (p.standing_loss) {
-        trace.step({"standing loss a day", "test loss × (θ stored − 20 °C)/45 K", text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
+        trace.step({steps::standing_loss{}, steps::standing_loss_formula{},
+                    text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
     }
     if (p.hours_a_day) {
-        trace.step({"time a day for hot water", "(drawn + standing loss)/mean power", text(*p.hours_a_day, unit::hour, 2), "heat-balance"});
+        trace.step({steps::hot_water_hours{}, steps::hot_water_hours_formula{},
+                    text(*p.hours_a_day, unit::hour, 2), "heat-balance"});
     }
     if (p.load_with_hot_water) {
-        trace.step({"heating load in the hours left", fmt::format("{} × 24/(24 − {})", text(d.duty.source_load, unit::kilowatt, 2),
-                    fixed(p.hours_a_day->in(unit::hour), 2)), text(*p.load_with_hot_water, unit::kilowatt, 2), "heat-balance"});
+        trace.step({steps::load_with_hot_water{},
+                    steps::load_with_hot_water_formula{.load = text(d.duty.source_load, unit::kilowatt, 2),
+                                                       .hours = fixed(p.hours_a_day->in(unit::hour), 2)},
+                    text(*p.load_with_hot_water, unit::kilowatt, 2), "heat-balance"});
     }
 }
 
@@ -198,10 +217,12 @@ void find_hot_water_year(const job::Job& job, const physics::Season& season, Hot
     const Energy cycles = plan.hot_cycle ? plan.hot_cycle->electricity_a_year : Energy{};
     plan.electricity_a_year = mean * plan.heat_a_year + cycles;
     if (trace == nullptr) return;
-    trace->step({"electricity a year for hot water",
-                 fmt::format("heat / mean ratio + hot cycles = {} / {} + {}, ratio by the maker at {}, hours without a bin at {}",
-                             text(plan.heat_a_year, unit::kilowatt_hour, 0), fixed(1.0 / mean, 2), text(cycles, unit::kilowatt_hour, 0),
-                             text(job.hot_water->source_flow.value, unit::celsius, 1), text(std::min(warmest->outdoor, warmest_known), unit::celsius, 1)),
+    trace->step({steps::hot_water_electricity{},
+                 steps::hot_water_electricity_formula{
+                     .heat = text(plan.heat_a_year, unit::kilowatt_hour, 0), .ratio = fixed(1.0 / mean, 2),
+                     .cycles = text(cycles, unit::kilowatt_hour, 0),
+                     .flow = text(job.hot_water->source_flow.value, unit::celsius, 1),
+                     .mild = text(std::min(warmest->outdoor, warmest_known), unit::celsius, 1)},
                  text(*plan.electricity_a_year, unit::kilowatt_hour, 0), ""});
 }
 

@@ -5,14 +5,15 @@
 #include "design/judge.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/sound.hpp"
-
-#include <fmt/format.h>
+#include "texts/steps_of_plant.hpp"
 
 #include <array>
 #include <cmath>
 #include <vector>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_plant;
 
 namespace {
 
@@ -40,23 +41,29 @@ std::vector<double> power_levels(const job::Job& job) {
 
 void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
     trace.open(Subject::plant, "sound");
-    trace.step({"sound power level of the unit", "as the maker states it", decibels(s.power_level.value), ""});
+    trace.step({steps::sound_power{}, steps::sound_power_formula{}, decibels(s.power_level.value), ""});
     if (p.units > 1) {
-        trace.step({"of all units together", fmt::format("10·log₁₀(Σ 10^(Lw/10)), {} units, as if in one place", p.units),
+        trace.step({steps::sound_power_of_all{}, steps::sound_power_of_all_formula{.units = fixed(p.units, 0)},
                     decibels(p.power_level), "iso-9613-2"});
     }
-    trace.step({"level at the distance", fmt::format("Lp = Lw + 10·log₁₀(Q/(4π·r²)), Q = {}, r = {}", fixed(p.directivity, 0),
-                text(s.distance.value, unit::metre, 1)), decibels(p.at_distance), "iso-9613-2"});
+    trace.step({steps::sound_at_distance{},
+                steps::sound_at_distance_formula{.directivity = fixed(p.directivity, 0),
+                                                 .distance = text(s.distance.value, unit::metre, 1)},
+                decibels(p.at_distance), "iso-9613-2"});
     if (s.barrier) {
-        trace.step({"behind what stands between", fmt::format("Lp − {}, as judged", decibels(s.barrier->value)), decibels(p.level), ""});
+        trace.step({steps::sound_behind_barrier{},
+                    steps::sound_behind_barrier_formula{.barrier = decibels(s.barrier->value)}, decibels(p.level), ""});
     }
     if (p.with_background) {
-        trace.step({"with what is heard there already", fmt::format("10·log₁₀(10^(Lp/10) + 10^(Lb/10)), Lb = {}",
-                    decibels(s.background->value)), decibels(*p.with_background), "iso-9613-2"});
+        trace.step({steps::sound_with_background{},
+                    steps::sound_with_background_formula{.background = decibels(s.background->value)},
+                    decibels(*p.with_background), "iso-9613-2"});
     }
     if (p.far_enough) {
-        trace.step({"distance that keeps the limit", fmt::format("r for what leaves {}{}", decibels(s.limit->value),
-                    s.background ? " with what is heard there already" : ""),
+        std::string limit = decibels(s.limit->value);
+        trace.step({steps::sound_far_enough{},
+                    s.background ? KeyedText{steps::sound_far_enough_with_background_formula{.limit = limit}}
+                                 : KeyedText{steps::sound_far_enough_formula{.limit = limit}},
                     text(*p.far_enough, unit::metre, 1), "iso-9613-2"});
     }
 }

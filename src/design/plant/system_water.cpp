@@ -6,6 +6,8 @@
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/cycling.hpp"
 #include "loopfolio/reference/vessels.hpp"
+#include "texts/steps_of_plant.hpp"
+#include "texts/steps_shared.hpp"
 
 #include <fmt/format.h>
 
@@ -13,6 +15,9 @@
 #include <numbers>
 
 namespace loopfolio::design {
+
+namespace steps = texts::steps_of_plant;
+namespace shared = texts::steps_shared;
 
 namespace {
 
@@ -128,21 +133,32 @@ void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out
                                            open >= *out.open_needed ? Verdict::keep : Verdict::change, open, *out.open_needed));
 }
 
+/// The sum of the parts that hold water, as one text; it says nothing where none does.
+KeyedText parts_of_content(const WaterPlan& p) {
+    KeyedText out;
+    const auto add = [&](auto part, Volume volume) {
+        if (volume <= Volume{}) return;
+        part.volume = text(volume, unit::litre, 1);
+        if (out.says_nothing()) out = std::move(part);
+        else out = shared::added{.before = std::move(out), .next = std::move(part)};
+    };
+    add(steps::content_of_pipes{.volume = ""}, p.sections);
+    add(steps::content_of_emitters{.volume = ""}, p.emitters);
+    add(steps::content_of_source{.volume = ""}, p.source);
+    add(steps::content_of_buffer{.volume = ""}, p.separation);
+    add(steps::content_of_others{.volume = ""}, p.other);
+    return out;
+}
+
 void trace_content(Trace& trace, const WaterPlan& p) {
     const auto litres = [](Volume volume) { return text(volume, unit::litre, 1); };
-    std::string parts;
-    const auto add = [&](const char* what, Volume volume) {
-        if (volume > Volume{}) parts += fmt::format("{}{} {}", parts.empty() ? "" : " + ", what, litres(volume));
-    };
-    add("pipes", p.sections);
-    add("emitters", p.emitters);
-    add("heat source", p.source);
-    add("buffer", p.separation);
-    add("other", p.other);
-    trace.step({"content of the system", parts, litres(p.content), ""});
-    trace.step({"expansion", fmt::format("ρ({})/ρ({}) − 1", text(p.fill, unit::celsius, 0), text(p.highest, unit::celsius, 0)),
+    trace.step({steps::content{}, parts_of_content(p), litres(p.content), ""});
+    trace.step({steps::expansion{},
+                steps::expansion_formula{.cold = text(p.fill, unit::celsius, 0),
+                                         .hot = text(p.highest, unit::celsius, 0)},
                 text(p.expansion, unit::percent, 3), "iapws-if97"});
-    trace.step({"expansion by the standard's table, for comparison", "(0.31 + 3.9e-4·θ²) %", text(p.table_expansion, unit::percent, 3), "en-12828"});
+    trace.step({steps::expansion_by_table{}, steps::expansion_by_table_formula{},
+                text(p.table_expansion, unit::percent, 3), "en-12828"});
 }
 
 void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
@@ -150,21 +166,26 @@ void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
     const auto bars = [](Pressure pressure) { return text(pressure, unit::bar, 2); };
     trace.open(Subject::plant, "system_water");
     trace_content(trace, p);
-    trace.step({"precharge", w.precharge ? "as stated" : "static height, 0.7 bar at least", bars(p.precharge), "en-12828"});
-    trace.step({"highest pressure in use", fmt::format("safety valve {} less 0.5 bar, or 0.9 of it above 5 bar", bars(w.safety_valve.value)),
+    trace.step({steps::precharge{},
+                w.precharge ? KeyedText{shared::as_stated{}} : KeyedText{steps::precharge_formula{}},
+                bars(p.precharge), "en-12828"});
+    trace.step({steps::highest_pressure{}, steps::highest_pressure_formula{.valve = bars(w.safety_valve.value)},
                 bars(p.vessel.highest), "en-12828"});
-    trace.step({"least expansion vessel", fmt::format("(Ve + Vwr)·(pe + 1)/(pe − p0), Ve = {}, Vwr = {}", litres(p.vessel.expansion),
-                litres(p.vessel.reserve)), litres(p.vessel.least), "en-12828"});
+    trace.step({steps::least_vessel{},
+                steps::least_vessel_formula{.expansion = litres(p.vessel.expansion),
+                                            .reserve = litres(p.vessel.reserve)},
+                litres(p.vessel.least), "en-12828"});
     if (p.second_opinion) {
-        trace.step({"a second opinion, without reserve", "e·C/(1 − P1/P2), absolute", litres(*p.second_opinion), "bs-7074-1"});
+        trace.step({steps::second_opinion{}, steps::second_opinion_formula{}, litres(*p.second_opinion), "bs-7074-1"});
     }
     if (p.pressures) {
-        trace.step({"cold fill", w.cold_fill ? std::string{"as stated"} : fmt::format("Vn·(p0 + 1)/(Vn − Vwr) − 1, Vwr = {} in this vessel",
-                    litres(p.pressures->reserve)), bars(p.pressures->fill), "en-12828"});
-        trace.step({"final pressure", "from the cold fill, with the expansion taken up", bars(p.pressures->final), "en-12828"});
+        KeyedText fill = shared::as_stated{};
+        if (!w.cold_fill) fill = steps::cold_fill_formula{.reserve = litres(p.pressures->reserve)};
+        trace.step({steps::cold_fill{}, std::move(fill), bars(p.pressures->fill), "en-12828"});
+        trace.step({steps::final_pressure{}, steps::final_pressure_formula{}, bars(p.pressures->final), "en-12828"});
     }
     if (p.for_defrost) {
-        trace.step({"water that one defrost needs", "Q/(ρ·c·Δθ)", litres(*p.for_defrost), "heat-balance"});
+        trace.step({steps::defrost_water{}, steps::defrost_water_formula{}, litres(*p.for_defrost), "heat-balance"});
     }
 }
 

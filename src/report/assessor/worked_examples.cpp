@@ -36,7 +36,8 @@ void show(Blocks& out, const Context& c, design::Subject subject, const std::str
     if (found == nullptr || found->steps.empty()) return;
     Derivation shown{std::move(title), {}};
     for (const auto& step : found->steps) {
-        shown.steps.push_back({plain(step.what), plain(step.formula), step.result,
+        const auto words = [&](const auto& kept) { return c.words(kept, c.look.names); };
+        shown.steps.push_back({plain(words(step.what)), plain(words(step.formula)), words(step.result),
                                step.source.empty() ? std::string{} : source_reference(c, step.source)});
     }
     out.push_back(std::move(shown));

@@ -23,6 +23,10 @@ using namespace loopfolio::templates;
 
 namespace {
 
+/// Texts of these files are kept by their keys and written later, perhaps by several templates. Their figures may be
+/// names and texts themselves, and each of them can be made a `KeyedText`.
+bool is_kept(std::string_view file) { return file.starts_with("steps_"); }
+
 struct WordingFile {
     std::string name;
     std::vector<RawText> texts;
@@ -64,7 +68,7 @@ std::string struct_of(const RawText& text, std::size_t id) {
         if (figure == "count") {
             members += "    ::loopfolio::templates::Count count;\n";
         } else {
-            members += "    ::loopfolio::templates::Figure " + figure + ";\n";
+            members += "    ::loopfolio::templates::PrintedFigure " + figure + ";\n";
             list += (strings++ > 0 ? ", " : "") + figure;
         }
     }
@@ -75,12 +79,38 @@ std::string struct_of(const RawText& text, std::size_t id) {
            std::to_string(strings) + "> figures() const { return {" + list + "}; }\n};\n\n";
 }
 
+std::string kept_struct_of(const RawText& text, std::size_t id) {
+    std::string members, list;
+    std::size_t figures = 0;
+    for (const auto& figure : figures_of(text)) {
+        if (figure == "count") {
+            members += "    std::size_t count;\n";
+        } else {
+            members += "    Figure " + figure + ";\n";
+            list += "        out.push_back(std::move(" + figure + "));\n";
+            ++figures;
+        }
+    }
+    std::string shown = source_of(text.forms.back());
+    std::replace(shown.begin(), shown.end(), '\n', ' ');
+    return "/// " + shown + "\nstruct " + text.key + " {\n    static constexpr std::size_t id = " + std::to_string(id) +
+           ";\n    static constexpr std::string_view key = " + literal(text.key) + ";\n" +
+           "    static constexpr bool kept = true;\n" + members +
+           "    [[nodiscard]] std::vector<Figure> figures() && {\n        std::vector<Figure> out;\n" +
+           (figures > 0 ? "        out.reserve(" + std::to_string(figures) + ");\n" : "") + list +
+           "        return out;\n    }\n};\n\n";
+}
+
 std::string header_of(const WordingFile& file, std::size_t first_id) {
     std::string out{licence};
-    out += "#pragma once\n\n#include \"loopfolio/templates/figure.hpp\"\n\n";
-    out += "#include <array>\n#include <cstddef>\n#include <string_view>\n\n";
+    const bool kept = is_kept(file.name);
+    out += "#pragma once\n\n";
+    out += kept ? "#include \"loopfolio/base/keyed_text.hpp\"\n\n"
+                  "#include <cstddef>\n#include <string_view>\n#include <utility>\n#include <vector>\n\n"
+                : "#include \"loopfolio/templates/figure.hpp\"\n\n"
+                  "#include <array>\n#include <cstddef>\n#include <string_view>\n\n";
     out += "namespace loopfolio::texts::" + file.name + " {\n\n";
-    for (const auto& text : file.texts) out += struct_of(text, first_id++);
+    for (const auto& text : file.texts) out += kept ? kept_struct_of(text, first_id++) : struct_of(text, first_id++);
     return out + "}   // namespace loopfolio::texts::" + file.name + "\n";
 }
 
