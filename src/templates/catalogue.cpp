@@ -9,7 +9,8 @@ Catalogue::Catalogue() {
     for (std::size_t i = 0; i < wording.size(); ++i) {
         auto& known = files_[wording[i].file];
         const auto texts = wording[i].texts;
-        for (std::size_t k = 0; k < texts.size(); ++k) known.emplace(texts[k].key, Known{i * texts_per_file + k, &texts[k]});
+        for (std::size_t k = 0; k < texts.size(); ++k)
+            known.emplace(texts[k].key, Known{i * texts_per_file + k, &texts[k]});
     }
 }
 
@@ -24,4 +25,4 @@ std::vector<std::string_view> Catalogue::file_names() const {
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

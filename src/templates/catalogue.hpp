@@ -16,7 +16,7 @@ public:
     Catalogue();
 
     struct Known {
-        std::size_t id;          ///< of its struct in namespace `texts`
+        std::size_t id;  ///< of its struct in namespace `texts`
         const TextData* text;
     };
     /// The texts of `wording/FILE.yaml` by key; nullptr where the default template has no such file.
@@ -27,4 +27,4 @@ private:
     std::map<std::string_view, std::map<std::string_view, Known>> files_;
 };
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -8,8 +8,9 @@
 #include <span>
 #include <string_view>
 
-/// The default template as the build read it and put it into the program: data that need no parser and no memory of their
-/// own when the program runs. src/templates/build makes the definitions, by the readers that read a firm's template.
+/// The default template as the build read it and put it into the program: data that need no parser and no memory of
+/// their own when the program runs. src/templates/build makes the definitions, by the readers that read a firm's
+/// template.
 namespace loopfolio::templates {
 
 /// A stretch of a text, as in Piece: the index of a figure, `Piece::count`, or `Piece::words` and the words.
@@ -27,18 +28,18 @@ struct FormData {
 
 struct TextData {
     std::string_view key;
-    std::span<const FormData> forms;               ///< the form for every other count last
-    std::span<const std::string_view> figures;     ///< by their index; `count` is not among them
+    std::span<const FormData> forms;            ///< the form for every other count last
+    std::span<const std::string_view> figures;  ///< by their index; `count` is not among them
     bool counted;
 };
 
 struct WordingData {
-    std::string_view file;                         ///< `household`
+    std::string_view file;  ///< `household`
     std::span<const TextData> texts;
 };
 
-/// A text's number is that of its file times this, plus its place in the file: so a new text in one file does not give new
-/// numbers to the texts of all others, and what includes their headers is not compiled anew.
+/// A text's number is that of its file times this, plus its place in the file: so a new text in one file does not give
+/// new numbers to the texts of all others, and what includes their headers is not compiled anew.
 inline constexpr std::size_t texts_per_file = 1000;
 
 [[nodiscard]] std::span<const WordingData> default_wording();
@@ -70,4 +71,4 @@ struct PlanData {
 
 [[nodiscard]] const PlanData& default_plan();
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -28,12 +28,13 @@ void hold_against(const Vocabulary& vocabulary, const PlanData& plan) {
     }
     for (const auto& caution : plan.cautions) {
         for (const auto condition : caution.when) {
-            if (std::ranges::find(vocabulary.conditions, condition) == vocabulary.conditions.end()) fail("condition", condition);
+            if (std::ranges::find(vocabulary.conditions, condition) == vocabulary.conditions.end())
+                fail("condition", condition);
         }
     }
 }
 
-}   // namespace
+}  // namespace
 
 Template default_template(const Vocabulary& vocabulary) {
     const PlanData& plan = default_plan();
@@ -52,4 +53,4 @@ Template default_template(const Vocabulary& vocabulary) {
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

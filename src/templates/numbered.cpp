@@ -13,15 +13,17 @@ std::string hint_for(const std::string& name, std::span<const std::string_view> 
     if (counted) names.emplace_back("count");
     if (names.empty()) return "this text holds no figures";
     const auto near = nearest_name(name, names);
-    return near.empty() ? "figures of this text: " + yaml::listed(names, "and") : "did you mean `{" + std::string{near} + "}`?";
+    return near.empty() ? "figures of this text: " + yaml::listed(names, "and")
+                        : "did you mean `{" + std::string{near} + "}`?";
 }
 
-}   // namespace
+}  // namespace
 
 Text numbered(const RawText& raw, std::span<const std::string_view> figures, bool counted, yaml::Findings& findings) {
     Text out;
     if (raw.forms.size() > 1 && !counted) {
-        findings.add({Severity::error, "", raw.place, raw.key, "", "this text has no count, so it has one form", "write one text"});
+        findings.add({Severity::error, "", raw.place, raw.key, "", "this text has no count, so it has one form",
+                      "write one text"});
     }
     for (const auto& form : raw.forms) {
         Form made{form.count, {}};
@@ -45,4 +47,4 @@ Text numbered(const RawText& raw, std::span<const std::string_view> figures, boo
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

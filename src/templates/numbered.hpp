@@ -10,8 +10,9 @@
 
 namespace loopfolio::templates {
 
-/// A text's pieces with figures by number: the index in `figures`, or `Piece::count` where the text is `counted`. Names that are
-/// neither are reported.
-[[nodiscard]] Text numbered(const RawText& raw, std::span<const std::string_view> figures, bool counted, yaml::Findings& findings);
+/// A text's pieces with figures by number: the index in `figures`, or `Piece::count` where the text is `counted`. Names
+/// that are neither are reported.
+[[nodiscard]] Text numbered(const RawText& raw, std::span<const std::string_view> figures, bool counted,
+                            yaml::Findings& findings);
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

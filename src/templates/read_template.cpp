@@ -19,11 +19,11 @@ struct Reading {
     const FileReader& read;
     const Vocabulary& vocabulary;
     Catalogue catalogue;
-    std::map<std::size_t, Text> words;   ///< those that are not the default's
+    std::map<std::size_t, Text> words;  ///< those that are not the default's
     Template out;
     Diagnostics said;
     std::function<std::string(std::string_view)> unprintable;
-    std::vector<std::string> folders;   ///< that are being read, the outermost first
+    std::vector<std::string> folders;  ///< that are being read, the outermost first
     const FolderLister& list;
 };
 
@@ -39,13 +39,16 @@ std::string plain_path(const std::filesystem::path& path) {
     return out;
 }
 
-std::string joined(const std::string& folder, const std::string& name) { return plain_path(std::filesystem::path{folder} / name); }
+std::string joined(const std::string& folder, const std::string& name) {
+    return plain_path(std::filesystem::path{folder} / name);
+}
 
 /// Every text of a template may come to stand on a page.
-void check_characters(const Node& node, const std::string& path, const std::function<std::string(std::string_view)>& unprintable,
-                      yaml::Findings& findings) {
+void check_characters(const Node& node, const std::string& path,
+                      const std::function<std::string(std::string_view)>& unprintable, yaml::Findings& findings) {
     if (const auto characters = unprintable(node.text); !characters.empty()) {
-        findings.add({Severity::error, "", node.place, path, "", "holds characters that no font here can print: " + characters,
+        findings.add({Severity::error, "", node.place, path, "",
+                      "holds characters that no font here can print: " + characters,
                       "write them in letters that the fonts have"});
     }
     for (const auto& item : node.items) check_characters(item, path, unprintable, findings);
@@ -71,9 +74,10 @@ bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& 
     return true;
 }
 
-void complain(Reading& reading, const std::string& file, Place place, std::string field, std::string value, std::string rule,
-              std::string hint) {
-    reading.said.push_back({Severity::error, file, place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
+void complain(Reading& reading, const std::string& file, Place place, std::string field, std::string value,
+              std::string rule, std::string hint) {
+    reading.said.push_back(
+        {Severity::error, file, place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
 }
 
 void read_folder(Reading& reading, const std::string& folder);
@@ -83,7 +87,8 @@ void read_base(Reading& reading, const std::string& folder, const std::string& f
     const Node* extends = root.kind == Node::Kind::mapping ? value_of(root, "extends") : nullptr;
     if (extends == nullptr || extends->text == "default") return;
     if (extends->kind != Node::Kind::scalar || extends->text.empty()) {
-        complain(reading, file, extends->place, "extends", "", "must be `default` or a folder", "a folder is seen from this one");
+        complain(reading, file, extends->place, "extends", "", "must be `default` or a folder",
+                 "a folder is seen from this one");
         return;
     }
     const std::string base = joined(folder, extends->text);
@@ -108,7 +113,9 @@ void read_all_wording(Reading& reading, const std::string& folder) {
                   });
     }
     with_file(reading, joined(folder, "wording/names.yaml"), wording_kind,
-              [&](const Node& root, yaml::Findings& findings) { read_names(root, At{findings, ""}, reading.out); });
+              [&](const Node& root, yaml::Findings& findings) {
+                  read_names(root, At{findings, ""}, reading.out);
+              });
 }
 
 /// YAML files that nothing reads: most often a slip in the name.
@@ -122,7 +129,8 @@ void check_files(Reading& reading, const std::string& folder) {
         if (!name.ends_with(".yaml") && !name.ends_with(".yml")) continue;
         if (std::ranges::find(known, name) != known.end()) continue;
         auto hint = did_you_mean(name, names);
-        if (hint.empty()) hint = "a template has pack.yaml, cautions.yaml and wording/NAME.yaml; keep other YAML files elsewhere";
+        if (hint.empty())
+            hint = "a template has pack.yaml, cautions.yaml and wording/NAME.yaml; keep other YAML files elsewhere";
         complain(reading, path, {}, "", "", "is not a file of a template, and would not be read", std::move(hint));
     }
 }
@@ -144,7 +152,7 @@ void read_folder(Reading& reading, const std::string& folder) {
     reading.folders.pop_back();
 }
 
-}   // namespace
+}  // namespace
 
 std::string_view Template::name_for(std::string_view wanted) const {
     const auto found = names.find(wanted);
@@ -175,7 +183,8 @@ void read_names(const Node& root, const At& at, Template& out) {
         return;
     }
     for (const auto& entry : root.entries) {
-        if (auto name = line_at(entry.value, at.child(entry.key))) out.names.insert_or_assign(entry.key, *std::move(name));
+        if (auto name = line_at(entry.value, at.child(entry.key)))
+            out.names.insert_or_assign(entry.key, *std::move(name));
     }
 }
 
@@ -191,4 +200,4 @@ ReadTemplate read_template(const std::string& folder, const FileReader& read, co
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -14,7 +14,8 @@
 /// The files of a template, each put into `out` over what stands there.
 namespace loopfolio::templates {
 
-inline constexpr yaml::FileKind template_kind{"a template file", "template files", "pack.yaml starts with `loopfolio_template: 1`"};
+inline constexpr yaml::FileKind template_kind{"a template file", "template files",
+                                              "pack.yaml starts with `loopfolio_template: 1`"};
 
 /// The bytes of a file beside `pack.yaml`.
 using Beside = std::function<std::optional<std::string>(const std::string& name)>;
@@ -31,4 +32,4 @@ void read_wording(const yaml::Node& root, std::string_view name, const Catalogue
 /// `wording/names.yaml`: other words for names, as they stand.
 void read_names(const yaml::Node& root, const At& at, Template& out);
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

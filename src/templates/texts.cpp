@@ -32,7 +32,7 @@ std::string put_together(const Forms& forms, Figures figures, std::optional<std:
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 std::string Texts::written(std::size_t id, Figures figures, std::optional<std::size_t> count) const {
     if (const auto own = own_.find(id); own != own_.end()) return put_together(own->second, figures, count);

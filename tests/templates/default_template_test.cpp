@@ -37,7 +37,9 @@ struct Read {
 Template read_over_nothing() {
     Template out;
     Read pack{"pack.yaml"}, cautions{"cautions.yaml"};
-    read_pack(pack.root, At{pack.findings, ""}, tests::small_vocabulary(), [](const std::string&) { return std::nullopt; }, out);
+    read_pack(
+        pack.root, At{pack.findings, ""}, tests::small_vocabulary(), [](const std::string&) { return std::nullopt; },
+        out);
     read_cautions(cautions.root, At{cautions.findings, ""}, tests::small_vocabulary(), out);
     CHECK(yaml::shown(std::move(pack.findings)).empty());
     CHECK(yaml::shown(std::move(cautions.findings)).empty());
@@ -58,7 +60,8 @@ std::string shown(const Forms& forms, Count count_of) {
     std::string out;
     for (const auto& form : forms) {
         out += count_of(form) + ":";
-        for (const auto& piece : form.pieces) out += " " + std::to_string(piece.figure) + "'" + std::string{piece.text} + "'";
+        for (const auto& piece : form.pieces)
+            out += " " + std::to_string(piece.figure) + "'" + std::string{piece.text} + "'";
         out += "\n";
     }
     return out;
@@ -71,7 +74,8 @@ std::string as_held(const TextData& text) {
 }
 
 std::string as_read(const Text& text) {
-    return shown(text, [](const Form& form) { return form.count ? std::to_string(*form.count) : std::string{"other"}; });
+    return shown(text,
+                 [](const Form& form) { return form.count ? std::to_string(*form.count) : std::string{"other"}; });
 }
 
 }  // namespace
@@ -85,7 +89,8 @@ TEST_CASE("the template in the program is what its files state") {
     CHECK(own.paper == read.paper);
     CHECK(channels(own.palette) == channels(read.palette));
     CHECK(own.names == read.names);
-    CHECK(own.fonts.regular + own.fonts.bold + own.fonts.italic == read.fonts.regular + read.fonts.bold + read.fonts.italic);
+    CHECK(own.fonts.regular + own.fonts.bold + own.fonts.italic ==
+          read.fonts.regular + read.fonts.bold + read.fonts.italic);
     CHECK(own.logo.has_value() == read.logo.has_value());
     CHECK(own.marks.size() == read.marks.size());
     CHECK(own.firm.name == read.firm.name);
@@ -112,7 +117,8 @@ TEST_CASE("the template in the program is what its files state") {
 
 TEST_CASE("the words in the program are those of the wording files, every text and every form") {
     std::set<std::string> files;
-    for (const auto& entry : std::filesystem::directory_iterator{folder / "wording"}) files.insert(entry.path().stem().string());
+    for (const auto& entry : std::filesystem::directory_iterator{folder / "wording"})
+        files.insert(entry.path().stem().string());
     std::set<std::string> held;
     for (const auto& wording : default_wording()) {
         CAPTURE(wording.file);
@@ -138,11 +144,11 @@ TEST_CASE("the words in the program are those of the wording files, every text a
 
 TEST_CASE("a report that lacks what the default template names is refused") {
     auto vocabulary = tests::small_vocabulary();
-    vocabulary.parts[1].blocks.pop_back();   // agreement
+    vocabulary.parts[1].blocks.pop_back();  // agreement
     CHECK_THROWS_WITH(default_template(vocabulary),
                       "the default template names the block 'agreement', which the report does not have");
     vocabulary = tests::small_vocabulary();
-    vocabulary.conditions.erase(vocabulary.conditions.begin());   // always
+    vocabulary.conditions.erase(vocabulary.conditions.begin());  // always
     CHECK_THROWS_WITH(default_template(vocabulary),
                       "the default template names the condition 'always', which the report does not have");
     vocabulary.parts.pop_back();

@@ -17,8 +17,8 @@
 #include <variant>
 #include <vector>
 
-/// A template is a folder: `pack.yaml` (which parts and blocks in which order, paper, colours, fonts, pictures, the firm),
-/// `cautions.yaml`, and `wording/NAME.yaml`. A firm's template states what differs from the one that it extends.
+/// A template is a folder: `pack.yaml` (which parts and blocks in which order, paper, colours, fonts, pictures, the
+/// firm), `cautions.yaml`, and `wording/NAME.yaml`. A firm's template states what differs from the one that it extends.
 namespace loopfolio::templates {
 
 /// What can hurt, and what is said of it. It is printed where every condition holds.
@@ -26,9 +26,9 @@ struct CautionRule {
     std::string id;
     std::vector<std::string> when;
     std::string title;
-    std::string household;            ///< in plain words
+    std::string household;  ///< in plain words
     std::string installer;
-    std::vector<std::string> basis;   ///< source keys: the acts and standards that it rests on
+    std::vector<std::string> basis;  ///< source keys: the acts and standards that it rests on
 };
 
 /// One part of the pack: which blocks stand in it, in order.
@@ -40,8 +40,8 @@ struct PartPlan {
 /// A picture of the firm, decoded.
 struct Picture {
     std::shared_ptr<const Image> image;
-    double height_mm = 12.0;          ///< as printed, 4 to 40
-    std::string alternative;          ///< what it shows, in words
+    double height_mm = 12.0;  ///< as printed, 4 to 40
+    std::string alternative;  ///< what it shows, in words
 };
 
 /// The firm of a job that states none; taken whole. `name` is empty where the template states none either.
@@ -54,20 +54,20 @@ struct FirmDetails {
 };
 
 struct FontFiles {
-    std::string regular, bold, italic;   ///< bytes; empty: the face that is built in
+    std::string regular, bold, italic;  ///< bytes; empty: the face that is built in
 };
 
 struct Template {
     std::string name;
-    std::string language = "en-GB";   ///< BCP 47
-    std::string draft;                ///< printed on each page where it is not empty
+    std::string language = "en-GB";  ///< BCP 47
+    std::string draft;               ///< printed on each page where it is not empty
     std::vector<PartPlan> parts;
-    std::vector<CautionRule> cautions;   ///< in order of harm
+    std::vector<CautionRule> cautions;  ///< in order of harm
     Paper paper = Paper::a4;
     Palette palette;
     FontFiles fonts;
     std::optional<Picture> logo;
-    std::vector<Picture> marks;       ///< of schemes that the firm belongs to; at most 4
+    std::vector<Picture> marks;  ///< of schemes that the firm belongs to; at most 4
     FirmDetails firm;
     Texts texts;
     Names names;   ///< other words for names of pipes, emitters, rooms' uses...
@@ -92,24 +92,26 @@ using FileReader = std::function<std::optional<std::string>(const std::string& p
 /// The names of the files below a folder, joined to it by `/` as FileReader takes them.
 using FolderLister = std::function<std::vector<std::string>(const std::string& folder)>;
 
-/// The template of the program itself, which is compiled in. Throws std::logic_error where it names what `vocabulary` lacks.
+/// The template of the program itself, which is compiled in. Throws std::logic_error where it names what `vocabulary`
+/// lacks.
 [[nodiscard]] Template default_template(const Vocabulary& vocabulary);
 
 struct ReadTemplate {
-    std::optional<Template> made;     ///< nothing where a diagnostic is an error
+    std::optional<Template> made;  ///< nothing where a diagnostic is an error
     Diagnostics diagnostics;
 };
 
-/// The template in `folder`, with what it extends. Every fault of all its files is reported with its place: unknown keys, texts,
-/// figures, blocks and conditions, a template that extends itself, a colour that cannot be read on paper, a picture that
-/// is no PNG or JPEG or is too large.
-/// `list`: where it is given, YAML files that no template has are reported too: a slip in a file's name would else lose it.
-/// `unprintable` says which characters of a text no font holds, in words; empty where all can be printed.
-[[nodiscard]] ReadTemplate read_template(const std::string& folder, const FileReader& read, const Vocabulary& vocabulary,
+/// The template in `folder`, with what it extends. Every fault of all its files is reported with its place: unknown
+/// keys, texts, figures, blocks and conditions, a template that extends itself, a colour that cannot be read on paper,
+/// a picture that is no PNG or JPEG or is too large. `list`: where it is given, YAML files that no template has are
+/// reported too: a slip in a file's name would else lose it. `unprintable` says which characters of a text no font
+/// holds, in words; empty where all can be printed.
+[[nodiscard]] ReadTemplate read_template(const std::string& folder, const FileReader& read,
+                                         const Vocabulary& vocabulary,
                                          const std::function<std::string(std::string_view)>& unprintable = {},
                                          const FolderLister& list = {});
 
 /// A PNG or JPEG as pixels laid over white, or why it is none. At most 4,000 by 4,000 pixels and 8 MB.
 [[nodiscard]] std::variant<Image, std::string> decode_picture(std::string_view bytes);
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -13,16 +13,16 @@
 #include <string_view>
 #include <vector>
 
-/// The words of a pack. The files in `templates/report/default` state every text once, with its figures by name; the build makes a
-/// struct of each (`texts::household::warm_water{.flow = ...}`), so that the compiler knows which texts there are and which
-/// figures each may hold. A firm's template gives other words for some of them.
+/// The words of a pack. The files in `templates/report/default` state every text once, with its figures by name; the
+/// build makes a struct of each (`texts::household::warm_water{.flow = ...}`), so that the compiler knows which texts
+/// there are and which figures each may hold. A firm's template gives other words for some of them.
 namespace loopfolio::templates {
 
 /// A stretch of a text: words as they stand, or the place of a figure.
 struct Piece {
     static constexpr int words = -1, count = -2;
-    int figure = words;     ///< index of a figure, `count`, or `words`
-    std::string text;       ///< where it is `words`
+    int figure = words;  ///< index of a figure, `count`, or `words`
+    std::string text;    ///< where it is `words`
 };
 
 /// A text for one count, or for all others.
@@ -61,7 +61,7 @@ private:
     [[nodiscard]] std::string written(std::size_t id, std::span<const std::string_view> figures,
                                       std::optional<std::size_t> count) const;
 
-    std::map<std::size_t, Text> own_;   ///< a firm's
+    std::map<std::size_t, Text> own_;  ///< a firm's
 };
 
 /// The default template's own texts, whatever template a pack is printed by. They are parsed once, when they are first

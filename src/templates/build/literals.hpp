@@ -47,4 +47,4 @@ private:
     int count_ = 0;
 };
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

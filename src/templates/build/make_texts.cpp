@@ -1,10 +1,11 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 //
-// make_texts OUT FILE...: C++ that holds the default template. For each FILE `wording/NAME.yaml` it writes a header OUT/texts/NAME.hpp
-// with a struct of each text; in OUT/default_wording.cpp the words of all of them, and in OUT/default_plan.cpp what the other two files,
-// pack.yaml and cautions.yaml, state. It runs while loopfolio is built, so that the program itself never parses its own template.
-// What is wrong with a file is reported as the program reports it, and the build ends.
+// make_texts OUT FILE...: C++ that holds the default template. For each FILE `wording/NAME.yaml` it writes a header
+// OUT/texts/NAME.hpp with a struct of each text; in OUT/default_wording.cpp the words of all of them, and in
+// OUT/default_plan.cpp what the other two files, pack.yaml and cautions.yaml, state. It runs while loopfolio is built,
+// so that the program itself never parses its own template. What is wrong with a file is reported as the program
+// reports it, and the build ends.
 #include "templates/build/literals.hpp"
 #include "templates/build/plan_source.hpp"
 #include "templates/default_content.hpp"
@@ -74,9 +75,9 @@ std::string struct_of(const RawText& text, std::size_t id) {
     }
     std::string shown = source_of(text.forms.back());
     std::replace(shown.begin(), shown.end(), '\n', ' ');
-    return "/// " + shown + "\nstruct " + text.key + " {\n    static constexpr std::size_t id = " +
-           std::to_string(id) + ";\n" + members + "    [[nodiscard]] std::array<std::string_view, " +
-           std::to_string(strings) + "> figures() const { return {" + list + "}; }\n};\n\n";
+    return "/// " + shown + "\nstruct " + text.key + " {\n    static constexpr std::size_t id = " + std::to_string(id) +
+           ";\n" + members + "    [[nodiscard]] std::array<std::string_view, " + std::to_string(strings) +
+           "> figures() const { return {" + list + "}; }\n};\n\n";
 }
 
 std::string kept_struct_of(const RawText& text, std::size_t id) {
@@ -124,7 +125,8 @@ std::string data_of(const RawText& text, Arrays& arrays, Diagnostics& said) {
     std::vector<std::string> forms;
     for (const auto& form : made) {
         std::vector<std::string> pieces;
-        for (const auto& piece : form.pieces) pieces.push_back("{" + std::to_string(piece.figure) + ", " + literal(piece.text) + "}");
+        for (const auto& piece : form.pieces)
+            pieces.push_back("{" + std::to_string(piece.figure) + ", " + literal(piece.text) + "}");
         const std::string count = form.count ? std::to_string(*form.count) : "FormData::every_other";
         forms.push_back("{" + count + ", " + arrays.add("PieceData", pieces) + "}");
     }
@@ -141,14 +143,16 @@ std::string wording_source(const std::vector<WordingFile>& files, Diagnostics& s
         made.push_back("{" + literal(file.name) + ", " + arrays.add("TextData", texts) + "}");
     }
     const std::string all = arrays.add("WordingData", made);
-    return std::string{licence} + "#include \"templates/default_content.hpp\"\n\nnamespace loopfolio::templates {\n\nnamespace {\n\n" +
-           arrays.source() + "\n}   // namespace\n\nstd::span<const WordingData> default_wording() { return " + all + "; }\n\n" +
-           "}   // namespace loopfolio::templates\n";
+    return std::string{licence} +
+           "#include \"templates/default_content.hpp\"\n\nnamespace loopfolio::templates {\n\nnamespace {\n\n" +
+           arrays.source() + "\n}   // namespace\n\nstd::span<const WordingData> default_wording() { return " + all +
+           "; }\n\n" + "}   // namespace loopfolio::templates\n";
 }
 
 /// The file of that name; throws where it is not among `paths`.
 std::filesystem::path named(const std::vector<std::filesystem::path>& paths, std::string_view name) {
-    const auto found = std::find_if(paths.begin(), paths.end(), [&](const auto& path) { return path.filename() == name; });
+    const auto found = std::find_if(paths.begin(), paths.end(),
+                                    [&](const auto& path) { return path.filename() == name; });
     if (found == paths.end()) throw std::runtime_error{"the default template has no " + std::string{name}};
     return *found;
 }
@@ -168,7 +172,8 @@ int make(const std::filesystem::path& out, std::vector<std::filesystem::path> pa
     if (!said.empty()) return 1;
     std::filesystem::create_directories(out / "texts");
     for (std::size_t i = 0; i < files.size(); ++i) {
-        if (files[i].texts.size() > texts_per_file) throw std::runtime_error{files[i].name + ": too many texts for one file"};
+        if (files[i].texts.size() > texts_per_file)
+            throw std::runtime_error{files[i].name + ": too many texts for one file"};
         write_if_new(out / "texts" / (files[i].name + ".hpp"), header_of(files[i], i * texts_per_file));
     }
     write_if_new(out / "default_wording.cpp", words);
@@ -176,7 +181,7 @@ int make(const std::filesystem::path& out, std::vector<std::filesystem::path> pa
     return 0;
 }
 
-}   // namespace
+}  // namespace
 
 int main(int argc, char** argv) {
     try {
