@@ -2,13 +2,16 @@
 // SPDX-License-Identifier: MIT
 #include "pdf/archive.hpp"
 
+#include <nettle/md5.h>
+
 #include <array>
+#include <cstdint>
 #include <stdexcept>
 
 namespace loopfolio::pdf {
 namespace {
 
-constexpr std::size_t identifier_bytes = HPDF_MD5_KEY_LEN;
+constexpr std::size_t identifier_bytes = MD5_DIGEST_SIZE;
 
 /// The room for one identifier.
 std::string room() { return '<' + std::string(2 * identifier_bytes, '0') + '>'; }
@@ -38,18 +41,17 @@ void make_archivable(const HaruDocument& document) {
 std::string room_for_identifiers() { return '[' + room() + room() + ']'; }
 
 void identify(std::string& file) {
-    HPDF_MD5_CTX state;
-    HPDF_MD5Init(&state);
-    HPDF_MD5Update(&state, reinterpret_cast<const HPDF_BYTE*>(file.data()),
-                   static_cast<HPDF_UINT32>(file.size()));
-    std::array<HPDF_BYTE, identifier_bytes> digest{};
-    HPDF_MD5Final(digest.data(), &state);
+    md5_ctx state;
+    md5_init(&state);
+    md5_update(&state, file.size(), reinterpret_cast<const std::uint8_t*>(file.data()));
+    std::array<std::uint8_t, identifier_bytes> digest{};
+    md5_digest(&state, digest.size(), digest.data());
 
     constexpr std::string_view digits = "0123456789ABCDEF";
     for (int i = 0; i < 2; ++i) {
         std::size_t at = file.rfind(room());  // what follows it is the table of objects
         if (at == std::string::npos) throw std::runtime_error{"the PDF has no room for its identifier"};
-        for (const HPDF_BYTE byte : digest) {
+        for (const std::uint8_t byte : digest) {
             file[++at] = digits[byte >> 4];
             file[++at] = digits[byte & 0xF];
         }

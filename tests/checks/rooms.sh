@@ -61,7 +61,8 @@ only 'yaml-cpp' src/yaml/
 only 'nlohmann' src/record/
 only 'png' src/templates/
 only 'turbojpeg' src/templates/
-only 'nettle' src/record/
+only 'nettle/sha' src/record/
+only 'nettle/md5' src/pdf/
 only 'CLI/' src/app/
 only 'Eigen' src/network/
 exit $bad
