@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "job/fields.hpp"
+#include "loopfolio/base/utf8.hpp"
 #include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
@@ -24,18 +25,18 @@ std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
 void report_text_faults(const Mapping& m, std::string_view key, const std::string& text,
                         const Field& field) {
     for (std::size_t at = 0; at < text.size();) {
-        const Character c = character_at(text, at);
+        const auto c = utf8::character_at(text, at);
         if (is_invisible(c.code)) {
             const bool line_end = c.code == '\n' || c.code == '\r';
             return complain(m, key, line_end ? "must be one line" : "holds the invisible character " +
                             code_point_name(c.code), line_end ? "fold long text with `>-`" : "remove it");
         }
-        at += std::max<std::size_t>(1, c.bytes);
+        at += c.bytes;
     }
     const std::string unprintable = m.reading->unprintable ? m.reading->unprintable(text) : "";
     if (!unprintable.empty())
         complain(m, key, "holds what the pack cannot show: " + unprintable, "write it another way");
-    const auto length = static_cast<double>(length_in_characters(text));
+    const auto length = static_cast<double>(utf8::length(text));
     if (length < field.low) complain(m, key, "must not be empty");
     if (length > field.high) {
         complain(

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "layout/text_flow.hpp"
 
-#include "layout/utf8.hpp"
+#include "loopfolio/base/utf8.hpp"
 
 #include <algorithm>
 #include <span>
@@ -42,13 +42,14 @@ struct Words {
 
 /// A letter for the question whether a word may break beside it.
 bool is_letter(std::string_view text, std::size_t at, std::size_t& next) {
-    const char32_t c = code_point(text, at, next);
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= 0xC0 && c < 0x2000);
+    const auto c = utf8::character_at(text, at);
+    next = at + c.bytes;
+    return utf8::is_letter_or_mark(c.code);
 }
 
 /// Whether the word may break after the hyphen or slash at `at`: enough letters on both sides.
 bool breaks_after(std::string_view word, std::size_t at) {
-    if (letter_end(word, at) != at + 1) return false;   // a mark stands on it
+    if (utf8::letter_end(word, at) != at + 1) return false;   // a mark stands on it
     constexpr std::size_t look_back = 4 * letters_beside_break;   // four bytes a letter at most
     int behind = 0;
     for (std::size_t i = at + 1, next = 0; i < word.size() && behind < letters_beside_break; i = next) {
@@ -162,7 +163,7 @@ void chop(const Words& words, const Atom& atom, double width, const TextStyle& s
             run = 0.0;
         };
         for (std::size_t at = 0; at < span.text.size();) {
-            const std::size_t end = letter_end(span.text, at);
+            const std::size_t end = utf8::letter_end(span.text, at);
             const double letter = measurer.width(span.text.substr(at, end - at), span.face, style.size);
             if (piece.width > 0.0 && piece.width + letter > width) {
                 cut(at);
@@ -288,7 +289,7 @@ std::vector<Line> break_label(std::string_view text, const TextStyle& style, dou
     constexpr std::size_t longest_label = 600;
     if (text.size() > longest_label) {
         std::size_t end = 0;
-        while (end < longest_label) end = letter_end(text, end);
+        while (end < longest_label) end = utf8::letter_end(text, end);
         text = text.substr(0, end);
     }
     std::vector<Line> lines = break_lines(text, style, width, measurer);
@@ -299,7 +300,7 @@ std::vector<Line> break_label(std::string_view text, const TextStyle& style, dou
     for (const Run& run : lines.back().runs) kept += run.text;
     const Face face = lines.back().runs.front().face;
     std::vector<std::size_t> ends{0};
-    while (ends.back() < kept.size()) ends.push_back(letter_end(kept, ends.back()));
+    while (ends.back() < kept.size()) ends.push_back(utf8::letter_end(kept, ends.back()));
     const auto shortened = [&] {
         while (ends.size() > 1) {
             std::string tried = kept.substr(0, ends.back());

@@ -2,18 +2,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/base/utf8.hpp"
+
 #include <cstddef>
 #include <string>
 #include <string_view>
 
 namespace loopfolio::pdf {
-
-/// Stands for bytes that are not UTF-8; never printed.
-inline constexpr char32_t bad_character = U'\uFFFD';
-
-/// The character of `utf8` at `at`, which moves past it. Overlong forms, surrogates and stray bytes
-/// give `bad_character`, one for each byte.
-[[nodiscard]] char32_t decode(std::string_view utf8, std::size_t& at);
 
 /// UTF-16, big endian, as PDF wants it in names and in ToUnicode maps.
 [[nodiscard]] std::string utf16be(std::string_view utf8);
@@ -29,25 +24,31 @@ inline constexpr char32_t bad_character = U'\uFFFD';
 /// scripts that are shaped or run from right to left, ideographs, emoji, marks and controls.
 [[nodiscard]] bool stands_alone(char32_t c);
 
-/// `base` with the marks that follow it at `at`, which moves past them, in Normalization Form C (Unicode
-/// Standard, 3.11): one character where Unicode has it; marks that are left over follow.
-[[nodiscard]] std::u32string compose(char32_t base, std::string_view utf8, std::size_t& at);
+/// Where the marks that stand at `at` end; `at` itself where none stands there. An invisible one ends them.
+[[nodiscard]] std::size_t end_of_marks(std::string_view utf8, std::size_t at);
 
-/// Calls `use(char32_t)` for each character to print: decoded, composed, without the invisible ones.
+/// Calls `use(char32_t)` for each character to print: decoded, without the invisible ones, and a character with marks
+/// composed with them (Normalization Form C): one where Unicode has one; marks that are left over follow. Bytes that
+/// are not UTF-8 give U+FFFD, which is never printed, one for each byte.
 template <class Use>
 void for_each_character(std::string_view utf8, Use use) {
     // No mark and no invisible character but the soft hyphen is below U+0300, whose first byte is 0xCC.
     constexpr auto first_byte_of_marks = 0xCC;
     for (std::size_t at = 0; at < utf8.size();) {
-        const bool ascii = static_cast<unsigned char>(utf8[at]) < 0x80;
-        const char32_t c = ascii ? static_cast<char32_t>(utf8[at++]) : decode(utf8, at);
+        const auto c = utf8::character_at(utf8, at);
+        const std::size_t start = at;
+        at += c.bytes;
         if (at < utf8.size() && static_cast<unsigned char>(utf8[at]) >= first_byte_of_marks) {
-            for (const char32_t part : compose(c, utf8, at)) {
-                if (!is_invisible(part)) use(part);
+            const std::size_t end = end_of_marks(utf8, at);
+            if (end != at) {
+                for (const char32_t part : utf8::composed(utf8.substr(start, end - start))) {
+                    if (!is_invisible(part)) use(part);
+                }
+                at = end;
+                continue;
             }
-        } else if (ascii || !is_invisible(c)) {
-            use(c);
         }
+        if (c.code < 0x80 || !is_invisible(c.code)) use(c.code);  // layout measures by this: ASCII is worth a shortcut
     }
 }
 

@@ -15,13 +15,13 @@ namespace {
 std::string xml(std::string_view utf8) {
     std::string out;
     for (std::size_t at = 0; at < utf8.size();) {
-        const std::size_t start = at;
-        const char32_t c = decode(utf8, at);
+        const auto [c, bytes, whole] = utf8::character_at(utf8, at);
         if (c == U'&') out += "&amp;";
         else if (c == U'<') out += "&lt;";
         else if (c == U'>') out += "&gt;";
-        else if (c < 0x20 || c == bad_character || c == 0xFFFE || c == 0xFFFF) out += "\xEF\xBF\xBD";
-        else out += utf8.substr(start, at - start);
+        else if (c < 0x20 || !whole || c == 0xFFFE || c == 0xFFFF) out += "\xEF\xBF\xBD";
+        else out += utf8.substr(at, bytes);
+        at += bytes;
     }
     return out;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "templates/fields.hpp"
 
+#include "loopfolio/base/utf8.hpp"
 #include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
@@ -20,7 +21,7 @@ std::optional<std::string> words_at(const Node& node, const At& at, std::size_t 
         at.refuse(node.place, "", "must be a text", "write the words, in quotes where they hold a colon");
         return std::nullopt;
     }
-    if (yaml::length_in_characters(node.text) > longest) {
+    if (utf8::length(node.text) > longest) {
         at.refuse(node.place, yaml::printable(node.text, 30), "must have at most " + std::to_string(longest) + " characters");
         return std::nullopt;
     }

@@ -63,6 +63,7 @@ only 'png' src/templates/
 only 'turbojpeg' src/templates/
 only 'nettle/sha' src/record/
 only 'nettle/md5' src/pdf/
+only 'utf8proc' src/base/
 only 'CLI/' src/app/
 only 'Eigen' src/network/
 exit $bad

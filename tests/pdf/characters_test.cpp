@@ -67,6 +67,21 @@ TEST_CASE("what leaves no trace on paper is left out") {
     CHECK(characters("\u2713\uFE0E") == U"\u2713");
 }
 
+TEST_CASE("hostile text comes to characters that are printed or refused, and to nothing else") {
+    CHECK(characters("e\xFF\u0301") == U"e\uFFFD\u0301");  // no mark jumps over a broken byte
+    CHECK(characters("\xCC") == U"\uFFFD");
+    CHECK(characters("e\xCC") == U"e\uFFFD");
+    CHECK(characters("e\u200D\u0301") == U"e\u0301");  // a joiner between letter and mark keeps them apart, unseen
+    std::string tower{"e"};
+    for (int i = 0; i < 1000; ++i) tower += "\u0301";
+    CHECK(characters(tower).size() == 1000);  // the first is composed with the letter
+    // From right to left, shaped, without spaces: kept as they are, for `unprintable` to refuse.
+    CHECK(characters("\u05E9\u05C1 \u0628 \u4F4E") == U"\u05E9\u05C1 \u0628 \u4F4E");
+    for (const char32_t c : {U'\u05E9', U'\u0628', U'\u4F4E', U'\uAC01', U'\U0001F476', U'\uFFFD', U'\u202E'}) {
+        CHECK_FALSE(stands_alone(c));
+    }
+}
+
 TEST_CASE("UTF-16 for names in the file") {
     // The Unicode Standard 15, table 3-5.
     CHECK(utf16be("\u0430") == std::string("\x04\x30", 2));

@@ -15,17 +15,6 @@ namespace loopfolio::yaml {
 /// What some programs write before UTF-8 text.
 inline constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
 
-/// One character of UTF-8 text: its code point and how many bytes it takes. `bytes` is 0 where the
-/// text at that point is not valid UTF-8 (truncated, overlong, a surrogate, past U+10FFFF).
-struct Character {
-    char32_t code = 0;
-    std::size_t bytes = 0;
-};
-[[nodiscard]] Character character_at(std::string_view text, std::size_t at);
-
-/// Characters, not bytes; each byte that is not valid UTF-8 counts as one.
-[[nodiscard]] std::size_t length_in_characters(std::string_view text);
-
 /// `text` cut to `most` characters, with an ellipsis where something was cut.
 [[nodiscard]] std::string shortened(std::string_view text, std::size_t most);
 
