@@ -82,6 +82,7 @@ std::string to_json(const study::Study& study) {
     out["job"] = job_json(job);
     out["design"] = design_json(job, study.design);
     out["sizes"] = sizes_json(job, study.sizes);
+    put_study(out, study);
     out["operation"] = operation_json(job, study.operation);
     out["plant"] = plant_json(job, study.plant);
     out["flags"] = flags_json(job, study.design);

@@ -10,6 +10,7 @@
 #include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/study/register.hpp"
 #include "loopfolio/study/source_line.hpp"
+#include "loopfolio/study/totals.hpp"
 
 #include <optional>
 #include <string>
@@ -56,6 +57,7 @@ struct Study {
     std::optional<SourceLine> source_line;
     std::optional<Temperature> flow_for_all;  ///< flow temperature at which every emitter is large enough as it is, if there is one
     std::vector<std::vector<BuildUp>> build_ups;   ///< by room and element
+    Totals totals;                            ///< sums and shares that the pages print
     design::Trace trace;
 };
 

@@ -32,18 +32,14 @@ std::string material_name(const Context& c, const std::string& name) {
 }   // namespace
 
 Table whole_house(const Context& c) {
-    Power rooms, leaves;
-    for (const auto& r : c.design.rooms) {
-        rooms += r.loss;
-        leaves += r.loss_to_outside;
-    }
+    const auto& totals = c.study.totals;
     const auto& duty = c.design.duty;
     Table table;
     table.caption = c.words(house_caption{});
     table.columns = {words_column(c.words(column_part{})), figure_column(c.words(column_heat{}), "W")};
-    table.rows.push_back(row({c.words(house_rooms{}), watts(rooms)}));
-    table.rows.push_back(row({c.words(house_inner{}), watts(leaves - rooms)}));
-    table.rows.push_back(row({c.words(house_leaves{}), watts(leaves)}));
+    table.rows.push_back(row({c.words(house_rooms{}), watts(totals.losses)}));
+    table.rows.push_back(row({c.words(house_inner{}), watts(totals.between_rooms)}));
+    table.rows.push_back(row({c.words(house_leaves{}), watts(totals.leaving)}));
     const auto add = [&](Power part, std::string what) {
         if (part > Power{}) table.rows.push_back(row({std::move(what), watts(part)}));
     };

@@ -212,7 +212,7 @@ Blocks methods_side_by_side(const Context& c) {
         table.rows.push_back(
             row({name_of(c.job.rooms[i]), figure(result.by_area->loss, unit::watt, 0),
                  figure(elements, unit::watt, 0),
-                 elements.si() > 0.0 ? fixed(100.0 * (result.by_area->loss / elements - 1.0), 0) : "\u2013",
+                 figure(c.study.totals.rooms[i].methods_apart, unit::percent, 0),
                  label(c, result.method)}));
     }
     Blocks out;

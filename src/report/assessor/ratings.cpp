@@ -50,18 +50,14 @@ std::string lowered_by(const Context& c, const job::Emitter& e) {
     return names.empty() ? c.words(nothing_lowers{}) : list_of(c.words, names);
 }
 
-Row rating_row(const Context& c, const job::Emitter& e) {
-    double left = 1.0, low = 1.0, high = 1.0;
-    for (const auto& d : e.deratings) {
-        left *= d.factor.value;
-        low *= d.factor.low.value_or(d.factor.value);
-        high *= d.factor.high.value_or(d.factor.value);
-    }
+Row rating_row(const Context& c, std::size_t i) {
+    const auto& e = c.job.emitters[i];
+    const auto& total = c.study.totals.emitters[i];
     const bool lowered = !e.deratings.empty();
     return row(
         {e.id, stated(c, e), watts(lowered ? e.rating.value : e.output_at_50k.value), lowered_by(c, e),
-         fixed(left, 2),
-         lowered ? c.words(range_text{.low = fixed(low, 2), .high = fixed(high, 2)}) : std::string{"\u2013"},
+         fixed(total.left, 2),
+         lowered ? c.words(range_text{.low = fixed(total.low, 2), .high = fixed(total.high, 2)}) : std::string{"\u2013"},
          watts(e.output_at_50k.value)});
 }
 
@@ -99,8 +95,9 @@ Blocks emitter_ratings(const Context& c) {
                      figure_column(c.words(column_rated{}), "W"), words_column(c.words(column_lowered{}), 1.3),
                      figure_column(c.words(column_left{}), ""), name_column(c.words(column_range{})),
                      figure_column(c.words(column_counted{}), "W")};
-    for (const auto& e : c.job.emitters) {
-        if (e.rated_at || e.fan || e.by_piece || !e.deratings.empty()) table.rows.push_back(rating_row(c, e));
+    for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
+        const auto& e = c.job.emitters[i];
+        if (e.rated_at || e.fan || e.by_piece || !e.deratings.empty()) table.rows.push_back(rating_row(c, i));
     }
     if (table.rows.empty()) return {};
     table.note = c.words(ratings_note{});

@@ -194,11 +194,12 @@ LineChart energy_chart(const Context& c, const SeasonPlan& plan) {
     chart.y = {c.words(chart_energy{}), "kWh", true};
     LineChart::Series source{c.words(chart_source{}), {}, LineChart::Dash::solid}, electric{c.words(chart_electricity{}), {}, LineChart::Dash::dashed},
         helped{c.words(chart_backup{}), {}, LineChart::Dash::dotted};
-    for (const auto& bin : plan.season.bins) {
+    for (std::size_t i = 0; i < plan.season.bins.size(); ++i) {
+        const auto& bin = plan.season.bins[i];
         if (!bin.reached) continue;
         const double at = bin.outdoor.celsius();
         source.points.push_back({at, bin.source_heat.in(unit::kilowatt_hour)});
-        electric.points.push_back({at, (bin.source_electricity + bin.backup_input).in(unit::kilowatt_hour)});
+        electric.points.push_back({at, c.study.totals.bin_electricity[i].in(unit::kilowatt_hour)});
         helped.points.push_back({at, bin.backup_heat.in(unit::kilowatt_hour)});
     }
     chart.series = {std::move(source), std::move(electric)};
@@ -231,12 +232,13 @@ Table options_table(const Context& c, const SeasonPlan& plan) {
     return table;
 }
 
-Row bin_row(const physics::SeasonBin& b) {
+Row bin_row(const Context& c, const SeasonPlan& plan, std::size_t i) {
+    const auto& b = plan.season.bins[i];
     const auto known = [&](std::string words) { return b.reached ? std::move(words) : std::string{}; };
     return row({figure(b.outdoor, unit::celsius, 1), figure(b.time, unit::hour, 0), figure(b.load, unit::kilowatt, 2),
                 known(figure(b.flow, unit::celsius, 1)), known(fixed(100.0 * b.load_ratio, 0)), known(fixed(b.performance, 2)),
                 known(figure(b.source_heat, unit::kilowatt_hour, 0)), known(figure(b.backup_heat, unit::kilowatt_hour, 0)),
-                known(figure(b.unmet, unit::kilowatt_hour, 0)), known(figure(b.source_electricity + b.backup_input, unit::kilowatt_hour, 0))});
+                known(figure(b.unmet, unit::kilowatt_hour, 0)), known(figure(c.study.totals.bin_electricity[i], unit::kilowatt_hour, 0))});
 }
 
 Table bins_table(const Context& c, const SeasonPlan& plan) {
@@ -254,14 +256,14 @@ Table bins_table(const Context& c, const SeasonPlan& plan) {
     add_column(c.words(column_backup{}), "kWh");
     add_column(c.words(column_missing{}), "kWh");
     add_column(c.words(column_electricity{}), "kWh");
-    for (const auto& bin : plan.season.bins) {
-        if (bin.load > Power{}) table.rows.push_back(bin_row(bin));
+    for (std::size_t i = 0; i < plan.season.bins.size(); ++i) {
+        if (plan.season.bins[i].load > Power{}) table.rows.push_back(bin_row(c, plan, i));
     }
     const auto& s = plan.season;
     table.rows.push_back(sum_row({c.words(row_sum{}), figure(s.heating_time, unit::hour, 0), "", "", "",
                                   figure(s.performance, unit::number, 2), figure(s.source_heat, unit::kilowatt_hour, 0),
                                   figure(s.backup_heat, unit::kilowatt_hour, 0), figure(s.unmet, unit::kilowatt_hour, 0),
-                                  figure(s.source_electricity + s.backup_input, unit::kilowatt_hour, 0)}));
+                                  figure(c.study.totals.electricity, unit::kilowatt_hour, 0)}));
     table.note = c.words(bins_note{});
     return table;
 }

@@ -53,20 +53,19 @@ Row index_section_row(const Context& c, std::size_t i, Pressure so_far) {
 }
 
 /// The rows after the sections: emitter, heat source, what is left over, and their sum.
-void index_ends(const Context& c, Pressure so_far, std::vector<Row>& rows) {
+void index_ends(const Context& c, std::vector<Row>& rows) {
     const auto& duty = c.design.duty;
     const auto index = static_cast<std::size_t>(duty.index_emitter);
-    so_far += duty.emitter;
+    const auto& so_far = c.study.totals.index_so_far;
+    const std::size_t sections = duty.index_sections.size();
     rows.push_back(row({c.job.emitters.at(index).id, c.words(row_emitter{}), "",
                         figure(c.design.emitters.at(index).volume_flow, unit::litre_per_minute, 1), "", "",
-                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
-    so_far += duty.source;
+                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far.at(sections), unit::kilopascal, 2)}));
     rows.push_back(row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
                         figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
-                        figure(duty.source, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)}));
-    constexpr Pressure counts = Pressure::from_si(5.0);
-    if (const Pressure more = duty.head - so_far; more > counts) {
-        rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(more, unit::kilopascal, 2),
+                        figure(duty.source, unit::kilopascal, 2), figure(so_far.at(sections + 1), unit::kilopascal, 2)}));
+    if (const auto& more = c.study.totals.index_left_over) {
+        rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(*more, unit::kilopascal, 2),
                             figure(duty.head, unit::kilopascal, 2)}));
     }
     rows.push_back(sum_row({c.words(row_head{}), "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
@@ -85,13 +84,11 @@ Table index_table(const Context& c) {
     table.caption = c.words(index_caption{});
     table.compact = true;
     table.columns = index_columns(c);
-    Pressure so_far;
-    for (const int index : c.design.duty.index_sections) {
-        const auto i = static_cast<std::size_t>(index);
-        so_far += c.design.sections[i].pressure_drop;
-        table.rows.push_back(index_section_row(c, i, so_far));
+    const auto& sections = c.design.duty.index_sections;
+    for (std::size_t k = 0; k < sections.size(); ++k) {
+        table.rows.push_back(index_section_row(c, static_cast<std::size_t>(sections[k]), c.study.totals.index_so_far.at(k)));
     }
-    index_ends(c, so_far, table.rows);
+    index_ends(c, table.rows);
     table.note = note_on_index(c);
     return table;
 }
@@ -175,7 +172,7 @@ Facts duty_facts(const Context& c) {
     add(facts, c.words(flow_and_return{}),
         c.words(flow_and_return_text{.flow = text(c.design.flow, unit::celsius, 1),
                                      .back = text(c.design.duty.back, unit::celsius, 1),
-                                     .drop = text(c.design.flow - c.design.duty.back, unit::kelvin, 1)}));
+                                     .drop = text(c.study.totals.drop, unit::kelvin, 1)}));
     add(facts, c.words(emitter_load{}), text(duty.load, unit::kilowatt, 2));
     add(facts, c.words(source_load{}), text(duty.source_load, unit::kilowatt, 2));
     add(facts, c.words(duty_flow{}),

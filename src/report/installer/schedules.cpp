@@ -30,6 +30,7 @@ Row with_allowance(const Context& c, Row row, Power allowance) {
 Row room_row(const Context& c, std::size_t i) {
     const auto& room = c.job.rooms[i];
     const auto& result = c.design.rooms[i];
+    const auto& total = c.study.totals.rooms[i];
     const auto loss_of = [](const auto& method) {
         return method ? figure(method->loss, unit::watt, 0) : std::string{dash};
     };
@@ -37,8 +38,8 @@ Row room_row(const Context& c, std::size_t i) {
                {name_of(room), figure(room.floor_area.value, unit::square_metre, 1),
                 figure(room.temperature.value, unit::celsius, 0), loss_of(result.by_area),
                 loss_of(result.by_elements), figure(result.loss, unit::watt, 0),
-                figure(result.loss / room.floor_area.value, unit::watt_per_square_metre, 0),
-                figure(result.output, unit::watt, 0), figure(result.output - result.load, unit::watt, 0)},
+                figure(total.rate, unit::watt_per_square_metre, 0),
+                figure(result.output, unit::watt, 0), figure(total.surplus, unit::watt, 0)},
                c.design.verdict_of(result.finding)), result.heat_up);
 }
 
@@ -52,18 +53,11 @@ std::vector<std::string> storeys(const job::Job& job) {
 }
 
 Row room_sum(const Context& c) {
-    Area area;
-    Power loss, output, load;
-    for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
-        if (!c.job.rooms[i].heated) continue;
-        area += c.job.rooms[i].floor_area.value;
-        loss += c.design.rooms[i].loss;
-        load += c.design.rooms[i].load;
-        output += c.design.rooms[i].output;
-    }
-    return with_allowance(c, sum_row({c.words(rooms_sum{}), figure(area, unit::square_metre, 1), "", "", "", figure(loss, unit::watt, 0),
-                    area.si() > 0.0 ? figure(loss / area, unit::watt_per_square_metre, 0) : std::string{},
-                    figure(output, unit::watt, 0), figure(output - load, unit::watt, 0)}), load - loss);
+    const auto& sum = c.study.totals.heated;
+    return with_allowance(c, sum_row({c.words(rooms_sum{}), figure(sum.floor_area, unit::square_metre, 1), "", "", "",
+                    figure(sum.loss, unit::watt, 0),
+                    sum.rate ? figure(*sum.rate, unit::watt_per_square_metre, 0) : std::string{},
+                    figure(sum.output, unit::watt, 0), figure(sum.surplus, unit::watt, 0)}), sum.heat_up);
 }
 
 std::string note_on_rooms(const Context& c) {

@@ -49,10 +49,9 @@ std::string reached(const State& s) {
     return figure(s.rooms[static_cast<std::size_t>(s.least_served)].temperature, unit::celsius, 1);
 }
 
-std::string share_met(const State& s) {
-    if (s.least_served < 0) return "";
-    const auto& r = s.rooms[static_cast<std::size_t>(s.least_served)];
-    return r.need > Power{} ? fixed(100.0 * (r.output / r.need), 0) : std::string{};
+std::string share_met(const Context& c, const State& s) {
+    const auto share = c.study.totals.share_served.at(static_cast<std::size_t>(&s - c.operation.states.data()));
+    return share ? figure(*share, unit::percent, 0) : std::string{};
 }
 
 struct Line {
@@ -75,7 +74,7 @@ std::vector<Line> lines(const Context& c) {
         {words(heat_from_source{}), [](const State& s) { return figure(s.heat, unit::kilowatt, 2); }},
         {words(least_served_room{}), [&c](const State& s) { return least_served(c, s); }},
         {words(room_reaches{}), [](const State& s) { return reached(s); }},
-        {words(share_of_need{}), [](const State& s) { return share_met(s); }},
+        {words(share_of_need{}), [&c](const State& s) { return share_met(c, s); }},
         {words(highest_velocity{}),
          [](const State& s) { return figure(s.highest_velocity, unit::metre_per_second, 2); }},
         {words(in_section{}), [&c](const State& s) { return section_id(c, s.fastest_section); }},

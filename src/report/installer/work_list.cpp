@@ -158,18 +158,11 @@ Table verdict_tally(const Context& c) {
         table.rows.push_back(
             row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
     };
-    double rooms[3] = {}, emitters[3] = {}, sections[3] = {}, plant[3] = {};
-    for (const auto& f : c.study.findings) {
-        const auto verdict = static_cast<int>(f.verdict);
-        if (f.subject == design::Subject::room) rooms[verdict] += 1.0;
-        else if (f.subject == design::Subject::emitter) emitters[verdict] += 1.0;
-        else if (f.subject != design::Subject::section) plant[verdict] += 1.0;
-    }
-    for (const auto& s : c.design.sections) sections[static_cast<int>(s.verdict)] += 1.0;   // one for all its checks
-    add(c.words(tally_rooms{}), rooms);
-    add(c.words(tally_emitters{}), emitters);
-    add(c.words(tally_sections{}), sections);
-    add(c.words(tally_plant{}), plant);
+    const auto& totals = c.study.totals;
+    add(c.words(tally_rooms{}), totals.room_verdicts);
+    add(c.words(tally_emitters{}), totals.emitter_verdicts);
+    add(c.words(tally_sections{}), totals.section_verdicts);
+    add(c.words(tally_plant{}), totals.plant_verdicts);
     return table;
 }
 
