@@ -3,10 +3,10 @@
 #include "loopfolio/record/record.hpp"
 #include "record/values.hpp"
 #include "support/catch.hpp"
-#include "support/example_jobs.hpp"
+#include "support/jobs_of_every_check.hpp"
 #include "support/studied.hpp"
 
-#include <fstream>
+#include <algorithm>
 #include <functional>
 #include <set>
 
@@ -102,6 +102,16 @@ TEST_CASE("what a study finds beyond its design is in the record") {
     CHECK(wider > 0);
     CHECK(for_all > 0);
     CHECK(build_ups > 0);
+}
+
+TEST_CASE("a drop at the heat source is written as it is, in kelvin") {
+    const Json json = Json::parse(record::to_json(studied(with_maximum_drop(3.0))));
+    const Json& beside = json["design"]["duty"]["source_maximum_drop"];
+    CHECK(beside["figure"].get<double>() == Approx(6.0));
+    CHECK(beside["limit"].get<double>() == Approx(3.0));
+    CHECK(beside["unit"] == "K");
+    CHECK(beside["verdict"] == "change");
+    CHECK(json["verdict"] == "change");
 }
 
 TEST_CASE("docs/record.md describes every key of every example") {
