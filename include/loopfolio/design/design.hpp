@@ -20,23 +20,23 @@
 #include <variant>
 #include <vector>
 
-/// The calculation: from a job whose defaults are filled to figures and verdicts. Everything is indexed as in
-/// the job: `rooms[i]` belongs to `job.rooms[i]`.
+/// The calculation: from a job with its defaults filled in to figures and verdicts. Every list has the order of the
+/// job's: `rooms[i]` belongs to `job.rooms[i]`.
 namespace loopfolio::design {
 
 /// Heat loss of the reference room for this room's fabric, per m2 of floor and kelvin, term by term.
 struct AreaMethod {
-    bool stated_rate = false;            ///< the firm's own rate: the terms below are then zero
+    bool stated_rate = false;            ///< the rate is the firm's own: the terms below are then zero
     UValue walls, glazing, roof, floor, bridges, ventilation;   ///< W/(m2 K) of floor area
-    UValue floor_u_value;                ///< by ISO 13370 for the reference room, where the floor is on the ground
+    UValue floor_u_value;                ///< of the reference room by ISO 13370, where the floor is on the ground
     UValue per_kelvin;                   ///< the sum
-    HeatFlux rate;                       ///< at the design difference
+    HeatFlux rate;                       ///< at the design temperature difference
     Power loss;
 };
 
 struct ElementMethod {
     std::vector<Power> elements;         ///< as in the job's room, bridges included; 0 towards a warmer room
-    std::vector<std::optional<physics::Transmittance>> layered;   ///< as `elements`; of those with layers
+    std::vector<std::optional<physics::Transmittance>> layered;   ///< as `elements`; given for those with layers
     HeatLossCoefficient outside;         ///< elements to outside, ground and unheated spaces, referred to the design difference
     Power to_outside, to_rooms, ventilation;
     Power loss;
@@ -48,80 +48,89 @@ struct RoomResult {
     LossMethod method = LossMethod::none;
     std::optional<AreaMethod> by_area;
     std::optional<ElementMethod> by_elements;
-    Power loss;                          ///< the one adopted
-    Power loss_to_outside;               ///< less what only moves to other rooms
-    Power heat_up;                       ///< to warm up after a set-back, or by the margin for heating now and then
-    Power load;                          ///< loss and heat_up: what its emitters must give
-    Power output;                        ///< of its emitters at design temperatures
+    Power loss;                          ///< the loss of the method adopted
+    Power loss_to_outside;               ///< `loss` without the heat that only moves to other rooms
+    Power heat_up;                       ///< to warm up after a setback, or the margin for intermittent heating
+    Power load;                          ///< `loss` and `heat_up` together: what the room's emitters must give
+    Power output;                        ///< of the room's emitters at design temperatures
     int emitters = 0;
-    /// What the room would reach on the design day with its emitters at design temperatures, if short.
+    /// Temperature that the room reaches on the design day with its emitters at design temperatures, if that is too
+    /// low.
     std::optional<Temperature> reached;
-    FindingId finding;                   ///< none for a room that is not heated
+    FindingId finding;                   ///< no finding for a room that is not heated
 };
 
 /// A heated floor at the design temperatures, nothing throttled.
 struct FloorResult {
-    UValue transfer;                     ///< flux for each kelvin of the water's log mean excess
+    UValue transfer;                     ///< heat flux for each kelvin of the water's logarithmic mean excess
     HeatFlux flux;
-    Temperature surface;                 ///< mean
-    std::optional<Temperature> warmest;  ///< spot of it, over a pipe; nothing outside the tables
-    Temperature surface_limit;           ///< of the warmest spot, by its zone
-    std::optional<physics::FloorLimit> limit;   ///< where the warmest spot reaches it; outside the tables nothing
-    Length loop;                         ///< of pipe; 0 where it is not known
+    Temperature surface;                 ///< mean over the floor
+    std::optional<Temperature> warmest;  ///< of the warmest spot, over a pipe; nothing outside the tables
+    Temperature surface_limit;           ///< limit for the warmest spot, by its zone
+    /// Flux at which the warmest spot reaches its limit; nothing outside the tables.
+    std::optional<physics::FloorLimit> limit;
+    Length loop;                         ///< length of pipe; 0 where it is not known
 };
 
 struct EmitterResult {
     int room = -1;
     Power load;                          ///< its share of the room's load
-    Power downward;                      ///< that a floor loses below, at `load`; its water carries both
+    Power downward;                      ///< heat that a floor loses below at `load`; its water carries both
     std::optional<FloorResult> floor;
-    Temperature inlet;                   ///< the design flow temperature, but below a mixing set or along a one-pipe loop
-    TemperatureDifference drop;          ///< across it, at `load`
-    bool on_loop = false;                ///< on a one-pipe loop: its flow is what the loop's tees let it have
-    int mixer = -1;                      ///< that it hangs on
-    TemperatureDifference excess;        ///< log mean at design flow and return
-    double factor = 0.0;                 ///< share of the 50 K output
-    Power output;                        ///< at design flow temperature and drop
-    MassFlow flow;                       ///< that carries `load` at the design drop
+    /// The design flow temperature, unless a mixing set or a one-pipe loop lowers it.
+    Temperature inlet;
+    TemperatureDifference drop;          ///< temperature drop across the emitter at `load`
+    bool on_loop = false;                ///< on a one-pipe loop: its flow is what the tees of the loop pass through it
+    int mixer = -1;                      ///< the mixing set that it is connected to; -1 for none
+    TemperatureDifference excess;        ///< logarithmic mean at design flow and return temperatures
+    double factor = 0.0;                 ///< output as a share of the ΔT50 rating
+    Power output;                        ///< at the design flow temperature and temperature drop
+    MassFlow flow;                       ///< flow that carries `load` at the design temperature drop
     VolumeFlow volume_flow;
-    Temperature return_temperature;      ///< that comes back at that flow
-    std::optional<Temperature> lowest_flow_temperature;   ///< at which `load` is still met
-    Power needed_at_50k;                 ///< rating that would just meet `load`, after what lowers it in its place
-    Power rating_to_buy;                 ///< the same before: what lowers this emitter there would lower another one too
-    double loss_factor = 0.0;            ///< emitter and its valves, on v2/2 of the connection
-    Pressure loop_friction;              ///< of a loop of pipe inside it; in `pressure_drop`
+    Temperature return_temperature;      ///< of the water that comes back at that flow
+    std::optional<Temperature> lowest_flow_temperature;   ///< lowest at which `load` is still met
+    /// Smallest ΔT50 rating that meets `load` with the deratings of this place taken off.
+    Power needed_at_50k;
+    /// The same with the deratings added back, as they would lower a new emitter in this place too.
+    Power rating_to_buy;
+    double loss_factor = 0.0;            ///< of the emitter and its valves, on v2/2 of the connection
+    Pressure loop_friction;              ///< of a loop of pipe inside the emitter; included in `pressure_drop`
     Pressure pressure_drop;
-    Pressure circuit;                    ///< whole circuit through this emitter: sections, emitter, source
+    Pressure circuit;                    ///< of the whole circuit through this emitter: sections, emitter, heat source
     FindingId finding;
 };
 
 enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
 
 struct SectionResult {
-    int upstream = -1;                   ///< node index nearer the source
+    int upstream = -1;                   ///< index of the node nearer the heat source
     int downstream = -1;
-    int pipes = 2;                       ///< one where flow and return run apart
-    Power load;                          ///< that its flow carries at the design drop
+    int pipes = 2;                       ///< one where flow and return run separately
+    Power load;                          ///< load that its flow carries at the design temperature drop
     MassFlow flow;
     VolumeFlow volume_flow;
     physics::PipeFlow hydraulic;         ///< at mean water temperature
-    double fitting_loss_factor = 0.0;    ///< one pipe, inserts included
-    double insert_loss_factor = 0.0;     ///< of that, the narrowing at inserts
-    Pressure friction;                   ///< all its pipes
-    Pressure fittings;                   ///< all its pipes
-    Pressure pressure_drop;              ///< all its pipes
-    std::array<Power, 3> capacity;       ///< at the design drop, by CapacityLimit
-    CapacityLimit governing{};           ///< the lowest of the preferred limits
-    const reference::Pipe* next_size = nullptr;   ///< smallest that would be `keep`; null where it is kept, or none is
-    std::optional<TemperatureDifference> drop_to_keep;   ///< smallest drop at which this pipe would be `keep`, rounded up to 0.1 K
-    const reference::Pipe* size_for_limit = nullptr;     ///< of a section to change: smallest within the hard limit alone
-    std::optional<TemperatureDifference> drop_to_limit;  ///< of a section to change: smallest drop that does so, rounded up
+    double fitting_loss_factor = 0.0;    ///< of one pipe, inserts included
+    double insert_loss_factor = 0.0;     ///< the part of `fitting_loss_factor` that comes from the narrowing at inserts
+    Pressure friction;                   ///< of all its pipes
+    Pressure fittings;                   ///< of all its pipes
+    Pressure pressure_drop;              ///< of all its pipes
+    std::array<Power, 3> capacity;       ///< largest load at the design temperature drop, by CapacityLimit
+    CapacityLimit governing{};           ///< the lowest of the preferred values
+    /// Smallest that gives `keep`; null where this size does, or where none does.
+    const reference::Pipe* next_size = nullptr;
+    /// Smallest temperature drop at which this pipe gives `keep`, rounded up to 0.1 K.
+    std::optional<TemperatureDifference> drop_to_keep;
+    /// For a section to change: smallest size that meets the limit alone.
+    const reference::Pipe* size_for_limit = nullptr;
+    /// For a section to change: smallest temperature drop that meets the limit alone, rounded up.
+    std::optional<TemperatureDifference> drop_to_limit;
     bool on_index_circuit = false;
     FindingId velocity, gradient;
     Verdict verdict = Verdict::keep;     ///< the worse of the two
 };
 
-/// A mixing set at design: what it draws, what it sends out, and what its pump must give.
+/// A mixing set at design: the flow that it draws, the flow that it sends out, and the head that its pump must give.
 struct MixerResult {
     Temperature flow, return_;
     VolumeFlow drawn;                    ///< from the main side
@@ -131,63 +140,71 @@ struct MixerResult {
     FindingId pump;
 };
 
-/// Hydraulic separation at design. `source` is the side of the heat source.
+/// Hydraulic separation at design. `source` is the primary side, that of the heat source.
 struct SeparationResult {
     VolumeFlow source_flow, emitter_flow;
-    Temperature source_leaving;          ///< that the source must make
+    Temperature source_leaving;          ///< of the water that the heat source must supply
     Temperature source_entering;
-    TemperatureDifference lift;          ///< of `source_leaving` over what the emitters need
-    std::optional<Temperature> if_mixed; ///< that it must make if a buffer with four connections mixes through
-    std::optional<double> effectiveness, transfer_units;   ///< of a plate
-    Pressure head;                       ///< on the source's side, its pipes left out
+    TemperatureDifference lift;          ///< `source_leaving` less the temperature that the emitters need
+    /// Temperature that the heat source must supply if a four-pipe buffer mixes completely.
+    std::optional<Temperature> if_mixed;
+    std::optional<double> effectiveness, transfer_units;   ///< of a plate heat exchanger
+    Pressure head;                       ///< on the primary side, without its pipes
     std::optional<Pressure> available;
     FindingId pump;
 };
 
-/// What the maker's table gives at the design outdoor temperature.
+/// What the manufacturer's table gives at the design outdoor temperature.
 struct PerformanceResult {
-    double at_flow = 0.0;                ///< heat over electricity at the emitters' flow temperature
-    double at_source = 0.0;              ///< at what the source must make
+    double at_flow = 0.0;                ///< COP at the emitters' flow temperature
+    double at_source = 0.0;              ///< COP at the temperature that the heat source must supply
 };
 
 struct DutyResult {
-    Power load;                          ///< sum of the emitters' loads and what floors lose below: what the water carries
-    Power source_load;                   ///< heat leaving the house, and what follows: what the source must make
-    Power heat_up, downward;             ///< of that, heat-up allowances, and what floors lose below
+    /// The loads of the emitters and what floors lose below: the heat that the water carries.
+    Power load;
+    /// Heat that leaves the house, and what is added to it: the heat source output needed.
+    Power source_load;
+    Power heat_up, downward;             ///< parts of `source_load`: heat-up allowances, and what floors lose below
     MassFlow flow;
     VolumeFlow volume_flow;
-    Temperature back;                    ///< of the water of all emitters together: colder than theirs where mixing sets draw less
+    /// Return of all emitters together: colder than `flow` less the design drop where mixing sets draw less.
+    Temperature back;
     int index_emitter = -1;
-    std::vector<int> index_sections;     ///< from the source outwards
+    std::vector<int> index_sections;     ///< sections of the index circuit, from the heat source outwards
     Pressure sections, emitter, source;  ///< parts of the head
     Pressure head;
-    std::optional<Pressure> available;   ///< by the circulator's curve at `volume_flow`
+    std::optional<Pressure> available;   ///< head by the pump's curve at `volume_flow`
     FindingId circulator;
-    std::optional<Power> capacity;       ///< of the source on the design day: stated, else by the maker's table
+    /// Of the heat source on the design day: as stated, else from the manufacturer's table.
+    std::optional<Power> capacity;
     bool capacity_by_table = false;
     FindingId source_capacity;
     FindingId source_minimum_flow;
     FindingId source_maximum_drop;
-    std::optional<PerformanceResult> performance;   ///< inside the maker's table only
+    std::optional<PerformanceResult> performance;   ///< only within the manufacturer's table
 };
 
-/// A figure that stands, but less firmly than the rest; shown in the pack beside the figure.
+/// A warning that a figure is less certain than the rest. The pack shows it with the figure.
 enum class Caveat {
     transition_flow,       ///< Reynolds number 2000 to 4000: friction is a blend
-    still_section,         ///< a section that carries nothing
-    methods_differ,        ///< by area and by elements more than 25 % apart
+    still_section,         ///< a section without any flow
+    methods_differ,        ///< the losses by area and by elements differ by more than 25 %
     rating_far_off,        ///< stated emitter output outside 0.6 to 1.6 of typical for its size
     curve_exceeded,        ///< design flow beyond the circulator's curve
-    low_excess,            ///< emitter excess below 10 K: EN 442 exponents are fitted above that
-    loft_not_stated,       ///< a roof U-value of an old era by default, for a loft of unknown thickness
+    low_excess,            ///< emitter excess below 10 K, the range above which the exponents of EN 442 are fitted
+    loft_not_stated,       ///< an old roof's U-value assumed by default, for a loft of unknown insulation
     unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
-    limits_apart,          ///< upper limit of layers over 1.5 times the lower: ISO 6946 does not hold; figure: the ratio
+    /// Upper limit of layers over 1.5 times the lower, where ISO 6946 does not apply; figure: the ratio.
+    limits_apart,
     floor_too_warm,        ///< a floor gives more than its surface limit allows; figure: share of the limit
-    loop_too_long,         ///< a floor's loop; figure: metres
-    piece_far_off,         ///< output of one section or metre outside what is usual; figure: W
-    outside_table,         ///< the source's performance is asked for outside the maker's table; figure: °C of its flow
-    capacity_unlike_table, ///< the stated capacity and the maker's table are over 10 % apart; figure: their ratio
-    head_far_off,          ///< more head than a house's circulators give, 100 kPa: common practice, no source; figure: Pa
+    loop_too_long,         ///< a floor's loop is longer than usual; figure: metres
+    piece_far_off,         ///< output of one section or metre is outside the usual range; figure: W
+    /// The flow temperature needed is outside the manufacturer's table; figure: that temperature in °C.
+    outside_table,
+    /// The stated capacity and the manufacturer's table differ by over 10 %; figure: their ratio.
+    capacity_unlike_table,
+    head_far_off,          ///< more head than domestic pumps give, 100 kPa: common practice, no source; figure: Pa
 };
 struct Flag {
     Caveat caveat{};
@@ -214,16 +231,19 @@ struct Design {
     std::vector<std::string> nodes;      ///< junction names; index of a node
     Junctions junctions;
     int source_node = -1;
-    bool tree = true;                    ///< pairs of pipes that branch from the source: no ring, loop or mixing set
-    std::vector<int> node_parent_section;   ///< by node: the one that brings most of its water; -1 at the source
-    std::vector<int> node_return_section;   ///< the one that takes its water back; as above where they run together
+    /// Pairs of pipes that branch from the heat source, without rings, one-pipe loops or mixing sets.
+    bool tree = true;
+    /// By node: the section that brings most of its water; -1 at the heat source.
+    std::vector<int> node_parent_section;
+    /// By node: the section that takes its water back; the same as its parent where flow and return run together.
+    std::vector<int> node_return_section;
     std::vector<RoomResult> rooms;
     std::vector<EmitterResult> emitters;
     std::vector<SectionResult> sections;
     std::vector<MixerResult> mixers;
     std::optional<SeparationResult> separation;
     DutyResult duty;
-    Power pipe_loss;                     ///< of the sections that state one
+    Power pipe_loss;                     ///< heat lost by the sections that state a loss
     std::vector<Flag> flags;
     Findings findings;                   ///< every check of the design, in the order of the calculation
     Verdict verdict = Verdict::keep;     ///< the worst of them
@@ -232,7 +252,7 @@ struct Design {
     [[nodiscard]] Verdict verdict_of(FindingId id) const { return at(id).verdict; }
 };
 
-/// Why a design could not be made. `field` is a path in the job.
+/// Why a design was not possible. `field` is a path in the job.
 struct Refusal {
     std::string field;
     Place place;
@@ -240,11 +260,11 @@ struct Refusal {
     std::string hint;
 };
 
-/// Whether larger pipes and wider drops that would be enough are looked for, which takes a third of the time of a design.
+/// Whether to look for larger pipes and wider temperature drops that are enough. It takes a third of a design's time.
 enum class Remedies { sought, left_out };
 
-/// Designs a house. Pure: no I/O, no clock, no state. Refuses (rather than extrapolates) where a relation's range is
-/// left: a frozen mixture, a flow temperature not above a room's, a return below it.
+/// Designs a house. A pure function: no I/O, no clock, no state. It refuses, rather than extrapolates, where a formula
+/// would leave its range: a frozen mixture, a flow temperature not above a room's, a return below it.
 [[nodiscard]] std::variant<Design, std::vector<Refusal>> design(const House& house, Trace* trace = nullptr,
                                                                 Remedies remedies = Remedies::sought);
 

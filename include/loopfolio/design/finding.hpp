@@ -11,14 +11,15 @@
 #include <variant>
 #include <vector>
 
-/// What was checked, with which result. Every calculation that judges something adds to one list of findings; the overall
-/// verdict, the terminal, the record, the register's effects and the pack all walk that list.
+/// What was checked, with which result. Every calculation that judges something adds to one list of findings. The
+/// overall verdict, the terminal, the record, the effects in the register and the pack all walk that list.
 namespace loopfolio::design {
 
 /// What is checked. Each has its row in `row_of` below; its words stand in the template (src/report/shared/finding_words.cpp).
 enum class Check {
     room_has_emitter,      ///< figure: number of emitters of a heated room, limit 1
-    emitter_output,        ///< figure: output at design, limit: the load; of a room's emitters together, or of one
+    /// Figure: output at design, limit: the load; for one emitter, or for all of a room's together.
+    emitter_output,
     section_velocity,
     section_gradient,
     circulator_head,       ///< figure: head needed, limit: head that the pump gives at the design flow
@@ -26,14 +27,17 @@ enum class Check {
     source_minimum_flow,   ///< figure: design flow at the heat source, limit: the minimum flow that it needs
     source_maximum_drop,   ///< figure: temperature drop at the heat source, limit: the maximum that it allows
     mixer_head,            ///< figure: head that a mixing set's pump must give, limit: head of its curve
-    separation_head,       ///< figure: head on the primary side of a separation, limit: head of its pump's curve
+    /// Figure: head on the primary side of a separation, limit: head that its pump's curve gives.
+    separation_head,
     vessel_size,           ///< figure: volume of the expansion vessel, limit: the minimum
-    vessel_pressure,       ///< figure: final pressure, limit: the highest in use
+    vessel_pressure,       ///< figure: final pressure, limit: the highest allowed in use
     frost_protection,      ///< figure: freezing point, limit: the frost that the water must withstand
-    open_volume,           ///< figure: water that no valve shuts off, limit: the minimum that the heat source needs
-    store_volume,          ///< figure: volume of the hot water cylinder, limit: what holds a day's draw
-    coil_flow,             ///< figure: flow temperature that passes the whole capacity, limit: what the heat source makes
-    sound_level,           ///< figure: level at the window, limit: that of the rule
+    /// Figure: water that no valve shuts off, limit: the minimum volume that the heat source needs.
+    open_volume,
+    store_volume,          ///< figure: volume of the hot water cylinder, limit: a day's draw
+    /// Figure: flow temperature at which the coil passes the whole capacity, limit: the heat source's flow temperature.
+    coil_flow,
+    sound_level,           ///< figure: sound level at the window, limit: that of the rule
 };
 
 /// A figure with its dimension: a number of things, or a quantity.
@@ -54,22 +58,22 @@ template <const auto& U>
     return {[](const Measure& figure) { return U.value_of(std::get<Q>(figure)); }, U.symbol};
 }
 
-/// Which way round a check compares.
+/// The direction in which a check compares.
 enum class Sense {
     at_least,     ///< the figure must reach the limit
     at_most,      ///< the figure must not exceed the limit
-    covered_by,   ///< the figure is what is needed, the limit is what is there
+    covered_by,   ///< the figure is the need, and the limit is what is available
 };
 
-/// All that is said of a check in one place.
+/// Everything that the program says of a check, in one place.
 struct CheckRow {
     std::string_view name;      ///< in the record, and on the terminal where it has no label
     Sense sense;
     ShownIn shown;
-    int decimals;               ///< on the terminal
+    int decimals;               ///< decimal places on the terminal
     std::string_view label;     ///< on the terminal: `expansion vessel`
-    std::string_view figure;    ///< the words before the figure there: `has`
-    std::string_view limit;     ///< and before the limit: `needs`
+    std::string_view figure;    ///< words before the figure on the terminal: `has`
+    std::string_view limit;     ///< words before the limit on the terminal: `needs`
 };
 
 /// The row of a check. A check without a row does not build.
@@ -115,11 +119,12 @@ struct Finding {
     Subject subject{};
     int index = 0;              ///< of the subject in the job's list
     Verdict verdict = Verdict::keep;
-    Measure figure, limit;       ///< both of one dimension
-    /// Share of what is needed or allowed that is left: positive while the check is met, negative once it is not. Absent where
-    /// the figure is a point on a scale, a temperature or a sound level, of which a share means nothing.
+    Measure figure, limit;       ///< both of the same dimension
+    /// Share of what is needed or allowed that is left: positive while the check is met, negative once it is not.
+    /// Absent where the figure is a point on a scale, such as a temperature or a sound level, of which a share means
+    /// nothing.
     std::optional<double> margin;
-    /// The same as a plain difference in the unit of the check.
+    /// The margin as a plain difference in the unit of the check.
     [[nodiscard]] double to_spare() const {
         const auto row = row_of(check);
         const double reached = row.shown.value(figure), bound = row.shown.value(limit);
@@ -133,7 +138,7 @@ template <class Q>
 template <class Q>
 [[nodiscard]] Q limit_as(const Finding& finding) { return std::get<Q>(finding.limit); }
 
-/// Place of a finding in the list that it was added to; none before it is added.
+/// Position of a finding in its list; none before it is added.
 struct FindingId {
     int at = -1;
     [[nodiscard]] explicit operator bool() const { return at >= 0; }
@@ -141,7 +146,7 @@ struct FindingId {
 
 using Findings = std::vector<Finding>;
 
-/// Adds to a list, and says where it is.
+/// Adds a finding to a list and returns its position.
 [[nodiscard]] inline FindingId add(Findings& list, Finding finding) {
     list.push_back(std::move(finding));
     return {static_cast<int>(list.size()) - 1};

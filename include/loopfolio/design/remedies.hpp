@@ -15,17 +15,18 @@ struct PipeChange {
     const reference::Pipe* to = nullptr;
 };
 
-/// Lengths of pipe that, made wider, would let the circulator that is there do.
+/// Lengths of pipe that, replaced by a wider size, make the present pump strong enough.
 struct PumpRemedy {
-    std::vector<PipeChange> changes;   ///< in the order in which they help most
-    Pressure head;                     ///< that is then needed
-    Pressure available;                ///< that the circulator then gives
-    Verdict verdict = Verdict::keep;   ///< on the circulator then: never `change`
+    std::vector<PipeChange> changes;   ///< the most helpful first
+    Pressure head;                     ///< head that is then needed
+    Pressure available;                ///< head that the pump then gives
+    Verdict verdict = Verdict::keep;   ///< of the pump with these changes: never `change`
 };
 
-/// Where the circulator is too weak: widens the section of the index circuit that drops most, to the next size at which
-/// it is kept (or the next there is), designs again, and goes on until the circulator does. Nothing where it does already, where it has no
-/// curve, or where wider pipe alone does not help. `design` must be that of `filled`.
+/// For a pump that is too weak: widens the section of the index circuit with the largest pressure drop to the next size
+/// that gives `keep`, or else to the next size there is, then designs again, and repeats this until the pump is strong
+/// enough. Nothing where the pump is strong enough already, where it has no curve, or where wider pipe alone is not
+/// enough. `design` must be that of `filled`.
 [[nodiscard]] std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& design);
 
 }  // namespace loopfolio::design

@@ -14,14 +14,15 @@ struct SoundPlan {
     double power_level = 0.0;                       ///< of all units together
     int units = 1;
     double directivity = 2.0;
-    double at_distance = 0.0;                       ///< free of what stands between
+    double at_distance = 0.0;                       ///< without the effect of barriers on the way
     double level = 0.0;                             ///< at the window
     std::optional<double> with_background;
-    std::optional<Length> far_enough;               ///< distance that would keep the limit, with the background where that is stated
-    FindingId limit;                   ///< figure: level, with the background where that is stated; dB(A)
+    /// Distance at which the limit is met, with the background level where that is stated.
+    std::optional<Length> far_enough;
+    FindingId limit;                   ///< figure: level, with the background level where that is stated; dB(A)
 };
 
-/// Adds what it checks to `findings`.
+/// Adds the checks that it makes to `findings`.
 [[nodiscard]] std::optional<SoundPlan> plan_sound(const job::Job& values, Findings& findings, Trace* trace = nullptr);
 
 }  // namespace loopfolio::design

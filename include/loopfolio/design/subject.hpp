@@ -6,11 +6,11 @@
 
 namespace loopfolio::design {
 
-/// What a finding, a caveat or a derivation is about. Rooms, emitters, sections and mixing sets are counted as the job
-/// lists them; of everything else a house has one.
+/// What a finding, a caveat or a derivation is about. Rooms, emitters, sections and mixing sets are numbered as the job
+/// lists them; a house has one of everything else.
 enum class Subject { room, emitter, section, circulator, plant, heat_source, mixer, separation, system_water, hot_water, sound };
 
-/// `room`, `emitter`, `heat_source`: the word in the record.
+/// The word used in the record: `room`, `emitter`, `heat_source`.
 [[nodiscard]] constexpr std::string_view word(Subject subject) {
     switch (subject) {
         case Subject::room: return "room";

@@ -21,15 +21,15 @@ struct Step {
     std::string source;    ///< key of a source, or empty for arithmetic
 };
 
-/// The steps that lead to the figures of one thing. Season, system water, hot water and sound have the subject `plant`: the
-/// id says which.
+/// The steps that lead to the figures of one thing. Season, system water, hot water and sound share the subject
+/// `plant`, and the id says which of them it is.
 struct Derivation {
     Subject subject{};
     std::string id;
     std::vector<Step> steps;
 };
 
-/// Collects derivations while a design is made. Pass none and nothing is written or allocated.
+/// Collects derivations during a design. Without a trace nothing is written or allocated.
 class Trace {
 public:
     void open(Subject subject, std::string_view id) { derivations_.push_back({subject, std::string{id}, {}}); }
