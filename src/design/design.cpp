@@ -50,7 +50,7 @@ void set_fluid(const job::Job& job, Design& d, Refusals& refusals) {
                              "the relations hold for liquid between the freezing point and 100 °C"});
 }
 
-/// An emitter gives nothing to a room that is as warm as its water.
+/// An emitter cannot give heat to a room that is as warm as its water.
 void refuse_cold_water(const job::Job& job, const Design& d, Refusals& refusals) {
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         const auto& room = job.rooms[i];
@@ -61,7 +61,7 @@ void refuse_cold_water(const job::Job& job, const Design& d, Refusals& refusals)
     }
 }
 
-/// The same for those with a drop or a flow temperature of their own.
+/// The same check for emitters with a temperature drop or a flow temperature of their own.
 void refuse_cold_emitters(const job::Job& job, const Design& d, Refusals& refusals) {
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
         const auto& r = d.emitters[i];
@@ -74,7 +74,7 @@ void refuse_cold_emitters(const job::Job& job, const Design& d, Refusals& refusa
     }
 }
 
-/// What the job states in parts that no relation puts together.
+/// Refuses inputs that the job states in parts which no formula can combine.
 void refuse_underived(const job::Job& job, Refusals& refusals) {
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         const auto& elements = job.rooms[i].elements;

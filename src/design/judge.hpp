@@ -7,20 +7,20 @@
 #include <optional>
 #include <type_traits>
 
-/// Verdicts on figures against limits.
+/// Turns figures and their limits into verdicts.
 namespace loopfolio::design {
 
-/// What a finding is about, and under which check.
+/// The subject of a finding, and the check that it belongs to.
 struct About {
     Check check{};
     Subject subject{};
     int index = 0;
 };
 
-/// A limit is met where a figure reaches it to rounding: 5 kW needed of 5 kW is not a shortfall of 1e-13 W.
+/// A figure meets its limit if it differs only by rounding: 5 kW needed and 5 kW given is not a shortfall of 1e-13 W.
 inline constexpr double rounding = 1e-9;
 
-/// Share of what is needed or allowed that is left; nothing for points on a scale.
+/// Share of what is needed or allowed that is left; nothing where the figure is a point on a scale.
 template <class Q>
 [[nodiscard]] std::optional<double> share_left(Sense sense, Q figure, Q limit) {
     if constexpr (std::is_same_v<Q, Temperature> || std::is_same_v<Q, SoundLevel>) {
@@ -39,13 +39,13 @@ template <class Q>
     }
 }
 
-/// A finding whose verdict is known.
+/// Makes a finding whose verdict is known already.
 template <class Q>
 [[nodiscard]] Finding judged(About about, Verdict verdict, Q figure, Q limit) {
     return {about.check, about.subject, about.index, verdict, figure, limit, share_left(row_of(about.check).sense, figure, limit)};
 }
 
-/// Something that must be at least `needed`: keep from `needed` on, noted down to `needed (1 - tolerance)`.
+/// Judges a figure that must be at least `needed`: keep from `needed` on, noted down to `needed (1 - tolerance)`.
 template <class Q>
 [[nodiscard]] Finding at_least(About about, Q figure, Q needed, double tolerance) {
     Finding out = judged(about, Verdict::change, figure, needed);
@@ -54,15 +54,15 @@ template <class Q>
     return out;
 }
 
-/// Something that must be at most `limit`, where there is one: noted above `preferred`. The finding names the limit that it
-/// is judged by.
+/// Judges a figure that must be at most `limit`, where there is one, and is noted above `preferred`. The finding names
+/// the limit that decided its verdict.
 template <class Q>
 [[nodiscard]] Finding at_most(About about, Q figure, Q preferred, std::optional<Q> limit) {
     if (limit && figure > (1.0 + rounding) * *limit) return judged(about, Verdict::change, figure, *limit);
     return judged(about, figure > (1.0 + rounding) * preferred ? Verdict::keep_noted : Verdict::keep, figure, preferred);
 }
 
-/// Something that must cover what is needed: keep with `margin_kept` to spare, noted with less.
+/// Judges a figure that must cover a need: keep with a margin of at least `margin_kept`, noted with less.
 template <class Q>
 [[nodiscard]] Finding covered(About about, Q needed, Q there, double margin_kept) {
     Finding out = judged(about, Verdict::change, needed, there);

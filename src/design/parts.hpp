@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-// The checks that make up a design, one a file. Each reads the filled job and what stands already, fills its own
-// results, and writes its derivation where a trace is passed.
+// The checks that make up a design, one in each file. Each reads the filled job and the results so far, fills in its
+// own results, and writes its derivation if it is given a trace.
 
 #include "design/judge.hpp"
 #include "loopfolio/design/design.hpp"
@@ -14,16 +14,16 @@
 
 namespace loopfolio::design {
 
-/// Heat loss of every room by each method that its survey allows, and the one adopted.
+/// Heat loss of every room by each method that its survey allows, and the loss adopted.
 void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace);
 
-/// Whether source and emitters each have their own pump round a header, tees or a buffer.
+/// Whether heat source and emitters each have their own pump, with a header, tees or a buffer between them.
 [[nodiscard]] inline bool through_header(const job::Job& job) {
     return job.separation && job.separation->kind != job::SeparationKind::plate &&
            job.separation->kind != job::SeparationKind::volumiser;
 }
 
-/// Whether the source has a circuit of its own.
+/// Whether the heat source has a circuit of its own.
 [[nodiscard]] inline bool separated(const job::Job& job) {
     return job.separation && job.separation->kind != job::SeparationKind::volumiser;
 }
@@ -31,75 +31,76 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
 /// Gives every junction a number.
 void number_junctions(const job::Job& job, Design& design);
 
-/// Finds which mixing set each emitter hangs on. False, with a refusal, where what lies beyond one meets the rest.
+/// Finds the mixing set that each emitter is connected to. False, with a refusal, where pipework beyond a mixing set
+/// meets the rest.
 [[nodiscard]] bool place_mixers(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
-/// Flows through each mixing set, from what its emitters need.
+/// Calculates the flows through each mixing set from what its emitters need.
 void size_mixers(const job::Job& job, Design& design);
 
 /// Shares each room's loss among its emitters in proportion to their ratings, and sets the temperatures that reach them
 /// and the flows that they need.
 void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
-/// Where the water goes: flows of sections, and what the circuits ask of the pumps.
+/// The route of the water: the flows of sections, and the head that the circuits need from the pumps.
 struct Routes {
-    std::vector<int> order;            ///< with a tree: nodes, each after its parent
-    std::vector<int> parent_node;      ///< with a tree: by node
-    Pressure head;                     ///< without: what the main circulator must give
-    std::vector<Pressure> spare;       ///< without, by emitter: head that its circuit does not need
-    int index_emitter = -1;            ///< without
+    std::vector<int> order;            ///< only with a tree: nodes, each after its parent
+    std::vector<int> parent_node;      ///< only with a tree: by node
+    Pressure head;                     ///< only without a tree: head that the main pump must give
+    std::vector<Pressure> spare;       ///< only without a tree, by emitter: head that its circuit has to spare
+    int index_emitter = -1;            ///< only without a tree
     std::vector<Pressure> mixer_head;  ///< by mixing set
 };
 
-/// Directs the pipework away from the source and finds the design flow in every section: summed up a tree, or from the
-/// network's solution with the emitters' flows given. Nothing where it was refused.
+/// Directs the pipework away from the heat source and finds the design flow in every section: summed up along a tree,
+/// or from the network's solution with the emitters' flows given. Nothing where it was refused.
 [[nodiscard]] std::optional<Routes> find_routes(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
 /// What each emitter gives at the temperatures and flow that reach it.
 void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace);
 
-/// What the rooms get: output against loss, and the temperature reached where it falls short.
+/// Heat that the rooms get: output against loss, and the temperature reached where the output falls short.
 void check_rooms(const job::Job& job, Design& design);
 
 /// Velocity, pressure drop, capacity and remedies of every section.
 void check_sections(const job::Job& job, Design& design, Remedies remedies, Trace* trace);
 
-/// As `design`, of values that are derived already, such as those of a house with changes made.
+/// As `design`, for values that are already derived, such as those of a house with changes made.
 [[nodiscard]] std::variant<Design, std::vector<Refusal>> design_values(const job::Job& values, Trace* trace = nullptr,
                                                                       Remedies remedies = Remedies::sought);
 
-/// The index circuit, the duty, and the plant that has to give it.
+/// The index circuit, the duty, and the checks of the pump and heat source that must meet it.
 void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace);
 
-/// What the pump of each mixing set must give, and what it gives.
+/// Finds the head that the pump of each mixing set must give, and the head that it gives.
 void find_mixer_heads(const job::Job& job, Design& design, const Routes& routes);
 void judge_mixers(const job::Job& job, Design& design);
 
-/// Both sides of a hydraulic separation, and the head that its primary pump must give.
+/// Calculates both sides of a hydraulic separation, and the head that its primary pump must give.
 void check_separation(const job::Job& job, Design& design, Trace* trace);
 void judge_separation(const job::Job& job, Design& design);
 
-/// Head of a circulator at a flow, by its curve or set point; nothing without either, or beyond the curve.
+/// Head of a pump at a flow, by its curve or set point; nothing without either, or beyond the curve.
 [[nodiscard]] std::optional<Pressure> head_at(const job::Circulator& pump, VolumeFlow flow);
 
-/// Pressure drop of the source at a flow, by the square law; none where it is not stated.
+/// Pressure drop of the heat source at a flow, by the square law; zero where the job does not state it.
 [[nodiscard]] Pressure source_drop(const job::HeatSource& source, VolumeFlow flow);
 
-/// What an emitter is to the water: a conduit with a length and a loss factor, and valves by their Kv.
+/// The hydraulic model of an emitter: a conduit with a length and a loss factor, and valves by their Kv.
 struct EmitterPath {
-    physics::Conduit conduit;   ///< bore 0 where nothing is known of it
+    physics::Conduit conduit;   ///< bore 0 where it is not known
     Length length;
     double loss_factor = 0.0;   ///< on v2/2 in `conduit`
     double valve_resistance = 0.0;   ///< 1/Kv2, h2/m6
 };
 [[nodiscard]] EmitterPath path_of(const job::Emitter& emitter);
 
-/// Fills what a section leaves out from the tables of its pipe.
+/// Fills in what a section leaves out from the tables of its pipe.
 void fill_section(job::Section& section);
 
-/// Sum of loss factors of fittings on one pipe; inserts not included.
+/// Sum of loss factors of the fittings on one pipe, without inserts.
 [[nodiscard]] double loss_factor(std::span<const job::FittingCount> fittings);
-/// How many of them are joints, which narrow a pipe that has inserts.
+/// Number of these fittings that are joints, which narrow a pipe that has inserts.
 [[nodiscard]] int narrowed_joints(std::span<const job::FittingCount> fittings);
 
 }  // namespace loopfolio::design

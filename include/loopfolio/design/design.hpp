@@ -67,7 +67,7 @@ struct FloorResult {
     Temperature surface;                 ///< mean over the floor
     std::optional<Temperature> warmest;  ///< of the warmest spot, over a pipe; nothing outside the tables
     Temperature surface_limit;           ///< limit for the warmest spot, by its zone
-    /// Flux at which the warmest spot reaches its limit; nothing outside the tables.
+    /// Operating point at which the warmest spot reaches its limit; nothing outside the tables.
     std::optional<physics::FloorLimit> limit;
     Length loop;                         ///< length of pipe; 0 where it is not known
 };
@@ -89,9 +89,9 @@ struct EmitterResult {
     VolumeFlow volume_flow;
     Temperature return_temperature;      ///< of the water that comes back at that flow
     std::optional<Temperature> lowest_flow_temperature;   ///< lowest at which `load` is still met
-    /// Smallest ΔT50 rating that meets `load` with the deratings of this place taken off.
+    /// Smallest ΔT50 rating that meets `load`, once the deratings of this place are taken off.
     Power needed_at_50k;
-    /// The same with the deratings added back, as they would lower a new emitter in this place too.
+    /// The same before deratings: they would lower the rating of a new emitter in this place too.
     Power rating_to_buy;
     double loss_factor = 0.0;            ///< of the emitter and its valves, on v2/2 of the connection
     Pressure loop_friction;              ///< of a loop of pipe inside the emitter; included in `pressure_drop`

@@ -53,7 +53,8 @@ void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, 
     }
 }
 
-/// Rating against what is typical for its kind and size: a slip of a digit, or a figure at another excess, shows.
+/// Compares a rating with what is typical for its kind and size. This shows a mistyped digit, or a rating at another
+/// excess.
 void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
     const auto* kind = reference::find_emitter_kind(e.kind);
     if (kind == nullptr || kind->typical_w_per_m_at_600 <= 0.0 || !e.length.given() || !e.height.given()) return;
@@ -65,10 +66,10 @@ void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
     }
 }
 
-/// Along a loop an emitter takes the flow that it gets: its output then follows from both. False where the relation does not
-/// hold.
+/// On a one-pipe loop an emitter gets the flow that the loop passes to it, and its output follows from that. False
+/// where the formula does not hold.
 bool size_on_loop(const physics::EmitterRating& rating, Temperature room, const Design& d, EmitterResult& r) {
-    if (r.inlet <= room) {   // nothing is left of the heat by the time the water reaches it
+    if (r.inlet <= room) {   // the water has no heat left by the time it arrives
         r.output = Power{};
         r.factor = 0.0;
         r.excess = {};
@@ -79,11 +80,12 @@ bool size_on_loop(const physics::EmitterRating& rating, Temperature room, const 
     r.output = balance->output;
     r.factor = r.output / rating.output_at_50k;
     const auto excess = physics::log_mean_excess(r.inlet, balance->return_temperature, room);
-    r.excess = excess ? *excess : TemperatureDifference{};   // its limit, where a trickle comes back as cold as the room
+    // The limit of the mean, where a trickle comes back as cold as the room.
+    r.excess = excess ? *excess : TemperatureDifference{};
     return true;
 }
 
-/// With the design flow and return temperatures.
+/// Sizes an emitter between a flow and a return pipe, at the design flow and return temperatures.
 bool size_on_pair(const physics::EmitterRating& rating, Temperature room, EmitterResult& r) {
     const auto excess = physics::log_mean_excess(r.inlet, r.inlet - r.drop, room);
     const auto factor = physics::output_factor(r.inlet, r.inlet - r.drop, room, rating.exponent);
@@ -94,16 +96,17 @@ bool size_on_pair(const physics::EmitterRating& rating, Temperature room, Emitte
     return true;
 }
 
-/// False where the relation of EN 442 does not hold for an emitter that heat is asked of.
+/// False where the formula of EN 442 does not hold for an emitter that must give heat.
 bool size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, const Design& d) {
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
     const physics::EmitterRating rating{e.output_at_50k.value, e.exponent.value};
     const bool sized = r.on_loop ? size_on_loop(rating, room, d, r) : size_on_pair(rating, room, r);
-    if (!sized && r.load > Power{}) return false;   // one that nothing is asked of may be colder than its room
+    if (!sized && r.load > Power{}) return false;   // an emitter without load may be colder than its room
     r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
     r.rating_to_buy = e.deratings.empty() ? r.needed_at_50k : r.needed_at_50k / (e.output_at_50k.value / e.rating.value);
     r.volume_flow = r.flow / d.state.density;
-    // To the water a floor is as large as what goes up and down together.
+    // The water has to carry the heat that a floor gives upwards and downwards, so the floor counts as that much
+    // larger.
     const double both = r.load > Power{} ? 1.0 + r.downward / r.load : 1.0;
     const auto balance = physics::balance_at_flow({both * rating.output_at_50k, rating.exponent}, r.flow, d.state.specific_heat,
                                                   r.inlet, room);
@@ -112,8 +115,8 @@ bool size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
     return true;
 }
 
-/// Loss factor of emitter and valves, and what it costs at the design flow. Returns the dynamic pressure in the
-/// conduit that the loss factor counts on.
+/// Finds the loss factor of emitter and valves, and the pressure drop at the design flow. Returns the dynamic pressure
+/// in the conduit that the loss factor refers to.
 Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& d) {
     const auto path = path_of(e);
     r.loss_factor = path.loss_factor;
@@ -152,7 +155,7 @@ EmitterPath path_of(const job::Emitter& e) {
     if (connection != nullptr) out.conduit = {connection->bore, connection->roughness};
     const auto* loop = e.loop_pipe.empty() ? nullptr : reference::find_pipe(e.loop_pipe);
     if (loop == nullptr) return out;
-    // A loss factor moves to another bore with the fourth power of their ratio: the flow is the same.
+    // At the same flow, a loss factor scales to another bore with the fourth power of the ratio of the bores.
     if (connection != nullptr) out.loss_factor *= std::pow(loop->bore / connection->bore, 4.0);
     out.conduit = {loop->bore, loop->roughness};
     out.length = e.loop_length.value;
@@ -161,7 +164,7 @@ EmitterPath path_of(const job::Emitter& e) {
 
 namespace {
 
-/// An emitter between two tees of a one-pipe loop.
+/// Marks the junctions of one-pipe loops, where an emitter is connected between two tees.
 std::vector<char> loop_junctions(const job::Job& job, const Design& d) {
     std::vector<char> out(d.nodes.size(), 0);
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
@@ -237,7 +240,7 @@ void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& r
 
 namespace {
 
-/// Room temperature at which the emitters, at design flow and return temperatures, match the loss.
+/// Room temperature at which the output of the emitters, at design flow and return temperatures, equals the loss.
 std::optional<Temperature> temperature_reached(const job::Job& job, const Design& d, std::size_t room) {
     const Temperature outdoor = job.conditions.outdoor.value;
     const Temperature wanted = job.rooms[room].temperature.value;
@@ -251,7 +254,8 @@ std::optional<Temperature> temperature_reached(const job::Job& job, const Design
             if (d.emitters[i].room != static_cast<int>(room)) continue;
             const auto& e = job.emitters[i];
             const auto& r = d.emitters[i];
-            // Below the wanted temperature the excess is larger than at it, where the relation has held.
+            // Below the wanted temperature the excess is larger than at it, so the formula holds here where it held
+            // there.
             output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value() * e.output_at_50k.value;
         }
         return (output - coefficient * (t - outdoor)).si();

@@ -27,7 +27,7 @@ void find_floor(const job::Emitter& e, Temperature room, EmitterResult& r) {
     f.transfer = *transfer;
     f.flux = r.output / e.floor->area.value;
     const auto excess = physics::floor_excess(f.flux);
-    if (!excess) return;   // a floor that takes heat: it is colder than its room
+    if (!excess) return;   // a floor colder than its room takes heat instead of giving it
     f.surface = room + *excess;
     f.surface_limit = reference::find_floor_surface_limit(e.floor->zone)->limit;
     f.limit = physics::floor_limit(build, floor_tables(), f.surface_limit - room);

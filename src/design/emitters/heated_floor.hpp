@@ -4,18 +4,19 @@
 
 #include "loopfolio/design/design.hpp"
 
-/// Heated floors, and how a rating came about.
+/// Heated floors, and the derivation of a rating.
 namespace loopfolio::design {
 
-/// What a floor loses below while it gives its load, never below zero; nothing where the job does not say what
-/// lies there.
+/// Heat that a floor loses below while it gives its load, never below zero; nothing where the job does not say what
+/// lies below.
 [[nodiscard]] std::optional<Power> downward_loss(const job::Emitter& emitter, const EmitterResult& result, Temperature room);
 
-/// Temperature of a floor against its limit, length of its loop; what is usual for a section or a metre.
+/// Checks a floor's surface temperature against its limit and the length of its loop, and compares the output of a
+/// section or metre with what is usual.
 void check_floor(const job::Emitter& emitter, const job::Room& room, EmitterResult& result, int index,
                  std::vector<Flag>& flags);
 
-/// Steps from what the job states to the rating, and what lies under a floor.
+/// Writes the steps from what the job states to the rating, and what lies under a floor.
 void trace_rating(Trace& trace, const job::Emitter& emitter, const EmitterResult& result);
 
 }  // namespace loopfolio::design

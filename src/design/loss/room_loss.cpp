@@ -37,13 +37,13 @@ ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling) {
     s.floor = room.floor_area;
     s.exposed_perimeter = fabric.outside_walls * side;
     s.gross_wall = s.exposed_perimeter * ceiling;
-    // A room without an outside wall has no window; one with little wall cannot be more than 80 % window.
+    // A room without an outside wall has no window. In a room with little wall the window takes up at most 80 % of it.
     s.glazing = std::min(room.glazing_share_of_floor * room.floor_area, 0.8 * s.gross_wall);
     s.opaque_wall = s.gross_wall - s.glazing;
     return s;
 }
 
-/// Nothing where the relation of the ground floor does not hold.
+/// Nothing where the formula for the ground floor does not hold.
 std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
     switch (fabric.floor) {
         case reference::FloorKind::none: return UValue{};
@@ -53,7 +53,7 @@ std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSu
         }
         case reference::FloorKind::ground: break;
     }
-    // A room with no outside wall still stands on ground that reaches the outside somewhere.
+    // Even the floor of a room without an outside wall loses heat through the ground to the outside somewhere.
     const double least_ratio = reference::thresholds().least_perimeter_ratio_per_m.value;
     const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_ratio * s.floor.si()));
     return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground));
@@ -103,7 +103,7 @@ std::optional<AreaMethod> derived_rate(const job::Room& room, Trace* trace) {
     const auto floor = floor_u_value(f, s);
     if (!floor) return {};
     a.floor = a.floor_u_value = *floor;
-    // The edge of a ground floor is in its own relation, so bridges count for the other surfaces.
+    // The formula for a ground floor includes its edge already, so bridges count only for the other surfaces.
     const bool roof = f.roof != reference::RoofKind::none;
     const bool exposed_floor = f.floor == reference::FloorKind::exposed;
     a.bridges = f.thermal_bridge.value * (s.gross_wall / s.floor + (roof ? 1.0 : 0.0) + (exposed_floor ? 1.0 : 0.0));
@@ -145,8 +145,8 @@ std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference d
     return a;
 }
 
-/// Kelvin across an element: from the room to whatever lies beyond, never below zero. What a warmer
-/// neighbour would give is not counted on, because it may be turned off.
+/// Temperature difference across an element, from the room to the other side, never below zero. Heat from a warmer
+/// neighbouring room is not counted on, because its heating may be turned off.
 TemperatureDifference across(const job::Element& e, const job::Room& room, const job::Job& job,
                              TemperatureDifference difference) {
     TemperatureDifference d = difference;
@@ -207,7 +207,7 @@ ElementMethod by_elements(const job::Job& job, const job::Room& room, Temperatur
     return m;
 }
 
-/// The finest knowledge wins: another survey's figure that the job chose to state, then elements, then area.
+/// The most detailed method is adopted: a figure from another survey that the job states, then elements, then area.
 void adopt(const job::Room& room, RoomResult& r) {
     if (room.heat_loss) {
         r.method = LossMethod::other_survey;
@@ -222,8 +222,8 @@ void adopt(const job::Room& room, RoomResult& r) {
     }
 }
 
-/// What the emitters must give beside the loss, so that the room warms up again after it was left to cool. False where the
-/// relation does not hold.
+/// Adds what the emitters must give in addition to the loss, so that the room warms up again after a setback. False
+/// where the formula does not hold.
 bool add_allowance(const job::Conditions& c, const job::Room& room, RoomResult& r) {
     if (c.intermittent_margin.given()) {
         const auto with_margin = physics::with_margin(r.loss, c.intermittent_margin.value);

@@ -35,7 +35,7 @@ Figure resistances(const job::Element& e) {
 
 constexpr const auto& m2k_per_w = unit::square_metre_kelvin_per_watt;
 
-/// What of the whole resistance, unbridged, lies in a layer.
+/// Share of the whole unbridged resistance that lies in one layer.
 std::string share_of(const job::Layer& layer, const job::Element& e) {
     const auto flow = heat_flow(e.kind);
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);

@@ -6,7 +6,7 @@
 
 #include <optional>
 
-/// Steps of a room's heat loss that lead to one of its figures; none where the job states the figure itself.
+/// Writes the steps of a room's heat loss that lead to one of its figures; none where the job states the figure itself.
 namespace loopfolio::design {
 
 void trace_outdoor(Trace& trace, const job::Conditions& conditions);

@@ -13,9 +13,10 @@ namespace loopfolio::design {
 namespace {
 
 constexpr double most_searched = 20.0;   // times the present load
-constexpr Pressure most_apart = Pressure::from_si(100.0);   // head and need, where they are said to meet
+// Largest difference between head and need that counts as equal.
+constexpr Pressure most_apart = Pressure::from_si(100.0);
 
-/// The section that reaches a limit first as the load grows: flows grow with the load.
+/// The section that reaches a limit first as the load grows. Flows grow in proportion to the load.
 LoadCapacity by_sections(const Design& d, LoadLimit limit, CapacityLimit of) {
     LoadCapacity out{limit, std::numeric_limits<double>::infinity(), {}, -1};
     for (std::size_t i = 0; i < d.sections.size(); ++i) {
@@ -41,26 +42,28 @@ job::Job scaled(const job::Job& job, const Design& d, double factor) {
     job::Job out = job;
     out.conditions.intermittent_margin = {};
     for (std::size_t i = 0; i < out.rooms.size(); ++i) {
-        out.rooms[i].heat_up = {};   // it is in what is scaled
+        out.rooms[i].heat_up = {};   // the scaled load includes it already
         if (out.rooms[i].heated) out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
     }
     return out;
 }
 
-/// The load at which the circulator gives just the head that is needed, found by designing again.
+/// The load at which the pump gives exactly the head that is needed, found by repeating the design.
 std::optional<LoadCapacity> by_circulator(const job::Job& job, const Design& d) {
     if (!describes_itself(job.circulator)) return {};
     const auto spare = [&](double factor) {
         const auto result = design_values(scaled(job, d, factor));
         const auto* again = std::get_if<Design>(&result);
-        // A trickle may cool below a room on its way, which no design is made for: the pump has head to spare there.
+        // At a very low flow the water may cool below a room's temperature, and no design is possible. The pump then
+        // has head to spare.
         if (again == nullptr) return factor < 1.0 ? 1.0 : -1.0;
-        // Beyond the last point of the curve nothing is given.
+        // A pump gives no head beyond the last point of its curve.
         return (again->duty.available.value_or(Pressure{}) - again->duty.head).si();
     };
     if (spare(most_searched) > 0.0) return {};
     const auto root = find_root(spare, 0.01, most_searched, 1e-4);
-    // A change of sign where designs begin or end, and not where head and need meet, is no capacity.
+    // The sign may also change where designs become possible or impossible, rather than where head and need meet. That
+    // is not a capacity.
     if (!root || std::abs(spare(*root)) > most_apart.si()) return {};
     return LoadCapacity{LoadLimit::circulator, *root, {}, -1};
 }

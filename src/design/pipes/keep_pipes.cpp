@@ -8,8 +8,8 @@ namespace loopfolio::design {
 
 namespace {
 
-/// The flow temperature at which every emitter of the main side still gives what it gives now, or its load where that is
-/// less, with this drop across it.
+/// The flow temperature at which every emitter of the main side still gives its present output, or its load where that
+/// is less, with this temperature drop.
 std::optional<Temperature> flow_temperature_at(const job::Job& job, const Design& d, TemperatureDifference drop) {
     std::optional<Temperature> highest;
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
@@ -21,7 +21,7 @@ std::optional<Temperature> flow_temperature_at(const job::Job& job, const Design
         if (!lowest) return {};
         highest = highest ? std::max(*highest, *lowest) : *lowest;
     }
-    // Emitters with something in hand may ask for less than the house runs at: then it stays where it is.
+    // Emitters with a margin may need a lower flow temperature than the house has: the present one then stays.
     if (highest) highest = std::max(*highest, d.flow);
     return highest;
 }

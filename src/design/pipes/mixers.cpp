@@ -12,7 +12,7 @@ namespace loopfolio::design {
 
 namespace {
 
-/// By node, the mixing set that it lies beyond; -1 on the main side. Spreads from each `to` over the sections.
+/// By node, the mixing set that it lies beyond; -1 on the main side. Searches the sections outwards from each `to`.
 std::vector<int> mixer_of_nodes(const Design& d) {
     std::vector<std::vector<int>> next(d.nodes.size());
     for (std::size_t i = 0; i < d.junctions.section_from.size(); ++i) {
@@ -68,7 +68,8 @@ void size_mixers(const job::Job& job, Design& d) {
         if (sent <= MassFlow{}) continue;
         r.return_ = r.flow - carried / (sent * d.state.specific_heat);
         r.sent = sent / d.state.density;
-        // What leaves the main side brings the heat from its flow temperature down to the return beyond.
+        // The water drawn from the main side gives up its heat between the main flow temperature and the return beyond
+        // the mixing set.
         r.drawn = carried / (d.state.specific_heat * (d.flow - r.return_)) / d.state.density;
     }
 }
@@ -85,7 +86,7 @@ void judge_mixers(const job::Job& job, Design& d) {
     for (std::size_t m = 0; m < d.mixers.size(); ++m) {
         auto& r = d.mixers[m];
         if (!describes_itself(job.mixers[m].pump)) continue;
-        // Beyond the end of its curve a pump gives nothing.
+        // A pump gives no head beyond the end of its curve.
         r.pump = add(d.findings, covered({Check::mixer_head, Subject::mixer, static_cast<int>(m)}, r.head,
                                          r.available.value_or(Pressure{}), reference::limits().pump_margin.value));
     }

@@ -18,7 +18,7 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 MassFlow flow_in(int link, const std::vector<MassFlow>& flow) { return link < 0 ? MassFlow{} : flow[at(link)]; }
 MassFlow size_of(MassFlow m) { return m < MassFlow{} ? -m : m; }
 
-/// Which way the water goes in each section, and how much.
+/// Finds the direction and size of the flow in each section.
 void direct_sections(Design& d, const network::BuiltNetwork& built, const std::vector<MassFlow>& flow) {
     for (std::size_t i = 0; i < d.sections.size(); ++i) {
         const auto& links = built.sections[i];
@@ -26,7 +26,7 @@ void direct_sections(Design& d, const network::BuiltNetwork& built, const std::v
         const MassFlow back = flow_in(links.return_, flow);
         auto& s = d.sections[i];
         s.flow = std::max(size_of(out), size_of(back));
-        // A return pipe is described from `to` to `from`, so that both count as outwards here.
+        // A return pipe is described from `to` to `from`, so a positive flow counts as outwards in both pipes.
         const bool outwards = links.flow >= 0 ? out >= MassFlow{} : back >= MassFlow{};
         s.upstream = outwards ? d.junctions.section_from[i] : d.junctions.section_to[i];
         s.downstream = outwards ? d.junctions.section_to[i] : d.junctions.section_from[i];
@@ -50,7 +50,8 @@ void find_parents(Design& d, const network::BuiltNetwork& built, const job::Job&
     }
 }
 
-/// Marks sections from a node to the source along `by_node`; `loop` sections are walked with the water.
+/// Marks the sections from a node to the heat source along `by_node`; `loop` sections are followed in the direction of
+/// flow.
 void mark_way(Design& d, const job::Job& job, const std::vector<int>& by_node, int node, bool returning, std::vector<int>& way) {
     for (std::size_t step = 0; step <= d.sections.size(); ++step) {
         const int section = by_node[at(node)];
@@ -72,7 +73,7 @@ void mark_index_circuit(const job::Job& job, Design& d, int emitter) {
     mark_way(d, job, d.node_return_section, d.junctions.emitter_return[at(emitter)], true, way);
 }
 
-/// What reaches emitters along a loop, or through pipes that lose heat.
+/// Finds the temperatures that reach emitters along a loop, or through pipes that lose heat.
 bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& built, const std::vector<MassFlow>& flow,
                  network::Workspace& workspace, std::vector<Refusal>& refusals) {
     const bool loses = std::ranges::any_of(job.sections, [](const job::Section& s) { return s.heat_loss.has_value(); });
@@ -95,7 +96,8 @@ bool find_inlets(const job::Job& job, Design& d, const network::BuiltNetwork& bu
     return true;
 }
 
-/// Water flows from each mixing set to the emitters beyond it; the tree of `find_parents` must cross it too.
+/// Leaves the outlet of each mixing set without a parent section, because its water comes from the set and not through
+/// a section.
 void cross_mixers(Design& d) {
     for (std::size_t i = 0; i < d.mixers.size(); ++i) d.node_parent_section[at(d.junctions.mixer_to[i])] = -1;
 }
@@ -108,12 +110,12 @@ Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const n
     out.head = r.pump_rise.front();
     for (std::size_t i = 0; i < task.emitters.size(); ++i) out.spare[at(task.emitters[i])] = spare_of(r.emitters[i]);
     for (const int i : r.order) {
-        // What lies beyond a mixing set is driven by the set's own pump.
+        // The pump of a mixing set drives everything beyond it, so such an emitter cannot set the main pump's head.
         if (at(i) >= task.emitters.size() || d.emitters[at(task.emitters[at(i)])].mixer >= 0) continue;
         out.index_emitter = task.emitters[at(i)];
         break;
     }
-    // On a loop no emitter is further than another; the one that gets least of its need is named.
+    // On a loop no emitter is further away than another, so the one that gets the smallest share of its need is named.
     if (out.index_emitter < 0) {
         for (std::size_t i = 0; i < d.emitters.size(); ++i) {
             if (!d.emitters[i].on_loop) continue;
@@ -130,7 +132,7 @@ Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const n
 
 namespace {
 
-/// Where in the job a link comes from.
+/// The place in the job that a link comes from.
 struct Origin {
     std::string field = "pipework";
     Place place;

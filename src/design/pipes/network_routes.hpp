@@ -7,12 +7,13 @@
 
 namespace loopfolio::design {
 
-/// Routes through pipework of any layout: the network's solution with the emitters' design flows given. Sets the
-/// sections' flows and directions, and what reaches an emitter along a one-pipe loop or through pipes that lose heat.
+/// Finds routes through pipework of any layout, from the network's solution with the emitters' design flows given. Sets
+/// the flows and directions of sections, and the temperatures that reach emitters along a one-pipe loop or through
+/// pipes that lose heat.
 [[nodiscard]] std::optional<Routes> network_routes(const job::Job& job, Design& design, std::vector<Refusal>& refusals);
 
-/// The network room's findings that are errors, in the words of a job: `built` tells which section, emitter or mixing set a
-/// link is.
+/// Reports the errors that the network module found in the terms of a job: `built` says which section, emitter or
+/// mixing set a link belongs to.
 void refuse(const network::Findings& findings, const job::Job& job, const network::BuiltNetwork& built,
             std::vector<Refusal>& refusals);
 

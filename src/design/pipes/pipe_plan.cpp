@@ -10,15 +10,15 @@ namespace loopfolio::design {
 
 namespace {
 
-/// The passages of a mixing set or a header: little beside anything else, and not nothing, so that the flow in them is
-/// determined. Pa/(kg/s)2: 100 Pa at 0.2 kg/s.
+/// Resistance of the passages in a mixing set or a header: small beside anything else, but not zero, so that the flow
+/// in them is determined. Pa/(kg/s)2: 100 Pa at 0.2 kg/s.
 constexpr double open_passage = 2500.0;
-/// Of a header or a short pair of tees: 20 Pa at 0.3 kg/s.
+/// Resistance of a header or close-coupled tees: 20 Pa at 0.3 kg/s.
 constexpr double header_passage = 220.0;
 
 constexpr Pressure least_head = Pressure::from_si(1.0);
-/// A pump of which nothing is known holds the flow that it is asked for: as if it gave this through a resistance that takes
-/// all of it at that flow.
+/// A pump that the job does not describe is assumed to hold its design flow. It is modelled with this head behind a
+/// resistance that takes all of it at that flow.
 constexpr Pressure stiff_head = Pressure::from_si(1e6);
 
 network::Carries carries_of(job::Carries c) {
@@ -59,12 +59,12 @@ network::PlanEmitter emitter_of(const job::Emitter& e, const EmitterResult& r, i
     out.loss_factor = path.loss_factor;
     out.valve_resistance = path.valve_resistance;
     if (r.load > Power{}) out.beyond = r.downward / r.load;
-    // An emitter of which nothing is known is still not open pipe: 10 Pa at 0.05 kg/s.
+    // Even an emitter without any hydraulic data has some resistance: 10 Pa at 0.05 kg/s.
     if (path.loss_factor <= 0.0 && path.length <= Length{} && path.valve_resistance <= 0.0) out.square_resistance = 4000.0;
     return out;
 }
 
-/// Pa/(kg/s)2 of something that drops `drop` at `flow`.
+/// Square-law resistance, in Pa/(kg/s)2, of something with the pressure drop `drop` at `flow`.
 double square_of(Pressure drop, VolumeFlow flow, Density density) {
     const double mass = (flow * density).si();
     return drop.si() / (mass * mass);
@@ -73,7 +73,7 @@ double square_of(Pressure drop, VolumeFlow flow, Density density) {
 double resistance_at_source(const job::Job& job, const Design& d) {
     double sum = 0.0;
     const auto& separation = job.separation;
-    // Before a header is designed, only the emitters' side of it is looked at.
+    // Until the header is designed, only its secondary side is calculated.
     if (through_header(job) && !d.separation) return sum;
     const bool plate = separation && separation->kind == job::SeparationKind::plate;
     if (!plate && job.heat_source && job.heat_source->pressure_drop && job.heat_source->pressure_drop_flow) {

@@ -13,14 +13,15 @@ namespace loopfolio::design {
 
 namespace {
 
-/// The wider pipe that a section would be given; null for the largest of its material.
+/// The wider pipe to replace a section with; null for the largest of its material.
 const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
     if (r.next_size != nullptr) return r.next_size;
     const auto larger = reference::larger_sizes(*reference::find_pipe(s.pipe));
     return larger.empty() ? nullptr : &larger.front();
 }
 
-/// A section that drops less than a certain share of what the circulator lacks is not worth replacing.
+/// Finds the section that helps most. One with a pressure drop below a certain share of what the pump lacks is not
+/// worth replacing.
 std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     std::optional<PipeChange> best;
     Pressure most = reference::thresholds().worth_replacing.value * (d.duty.head - d.duty.available.value_or(Pressure{}));
@@ -42,7 +43,7 @@ void replace_pipe(job::Section& section, const reference::Pipe& pipe) {
     fill_section(section);
 }
 
-/// A section widened twice is one change, to the last of its sizes.
+/// Records a change. A section that is widened twice counts as one change, to the last of its sizes.
 void note(std::vector<PipeChange>& changes, PipeChange change) {
     const auto at = std::find_if(changes.begin(), changes.end(),
                                  [&](const PipeChange& c) { return c.section == change.section; });
@@ -50,7 +51,7 @@ void note(std::vector<PipeChange>& changes, PipeChange change) {
     else at->to = change.to;
 }
 
-/// Emitters that fall short, at the rating that just does at the temperatures that reach them.
+/// Gives emitters that fall short the smallest rating that is enough at the temperatures that reach them.
 void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed) {
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
         const auto& r = d.emitters[i];
@@ -89,7 +90,8 @@ std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& d
 
 namespace {
 
-/// A pump that could give more than the design asks is set to what is asked, as commissioning has it. Whether it was.
+/// Sets a pump that could give more than the design needs to the head that is needed, as commissioning does. True if it
+/// was set.
 bool set_to(std::optional<job::Circulator>& pump, Pressure head, const std::optional<Pressure>& available) {
     if (!pump || pump->mode != job::PumpMode::constant_speed || !available) return false;
     pump->mode = job::PumpMode::constant_pressure;

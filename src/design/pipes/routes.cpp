@@ -15,7 +15,7 @@ namespace {
 
 using Refusals = std::vector<Refusal>;
 
-/// Pairs of pipes, all open, and nothing but emitters and the source on them.
+/// True for pairs of open pipes that connect only emitters and the heat source.
 bool is_plain(const job::Job& job) {
     const auto plain_section = [](const job::Section& s) {
         return s.carries == job::Carries::both && !s.closed && !s.heat_loss;

@@ -18,7 +18,7 @@ namespace shared = texts::steps_shared;
 
 namespace {
 
-/// The lowest return temperature that a wider drop may lead to: above every heated room.
+/// The lowest return temperature that a wider temperature drop may lead to: above every heated room.
 Temperature lowest_return(const job::Job& job) {
     Temperature warmest = Temperature::from_celsius(0.0);
     for (const auto& room : job.rooms) {
@@ -27,7 +27,7 @@ Temperature lowest_return(const job::Job& job) {
     return warmest + TemperatureDifference::from_si(1.0);
 }
 
-/// The lower of the two preferred limits, as a flow.
+/// The flow at the lower of the two preferred values.
 MassFlow preferred_flow(const job::Conditions& c, const physics::Conduit& pipe, const physics::FluidState& state) {
     return std::min(physics::flow_at_velocity(c.velocity_preferred.value, pipe, state),
                     physics::flow_at_gradient(c.gradient_preferred.value, pipe, state));
@@ -38,11 +38,11 @@ MassFlow limiting_flow(const job::Conditions& c, const physics::Conduit& pipe, c
     return physics::flow_at_velocity(c.velocity_limit.value, pipe, state);
 }
 
-/// Most flow that a pipe may carry, by one limit or another.
+/// The largest flow that a pipe may carry, by one limit or another.
 using MostFlow = MassFlow (*)(const job::Conditions&, const physics::Conduit&, const physics::FluidState&);
 
-/// The smallest drop at which the pipe carries its load with no more than that flow. The fluid's properties move with
-/// the mean temperature, so the drop is found again until it stands still; three rounds do.
+/// The smallest temperature drop at which the pipe carries its load within that flow. The fluid's properties depend on
+/// the mean temperature, so the calculation repeats until the drop converges; three iterations are enough.
 std::optional<TemperatureDifference> least_drop(const job::Job& job, const Design& d, const SectionResult& r,
                                                 const physics::Conduit& pipe, Temperature floor, MostFlow most) {
     TemperatureDifference drop = d.drop;
@@ -53,7 +53,7 @@ std::optional<TemperatureDifference> least_drop(const job::Job& job, const Desig
         const bool settled = std::abs((next - drop).si()) < 1e-6;
         drop = next;
         if (!std::isfinite(drop.si()) || drop > reference::thresholds().widest_drop.value || d.flow - drop < floor) return {};
-        // Rounded up, so that the drop as printed keeps the pipe.
+        // Rounded up, so that the pipe still passes at the temperature drop as printed.
         if (settled) return TemperatureDifference::from_si(std::ceil(drop.si() * 10.0 - 1e-6) / 10.0);
     }
     return {};
@@ -94,7 +94,7 @@ void find_pressure(const job::Section& s, const Design& d, const physics::Condui
     r.pressure_drop = r.friction + r.fittings;
 }
 
-/// Whether every emitter runs at the design drop, so that flows are loads by another name.
+/// Whether every emitter runs at the design temperature drop, so that flows are in proportion to loads.
 bool job_drop_everywhere(const Design& d) {
     return std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; });
 }
@@ -188,12 +188,13 @@ void judge(const job::Conditions& c, int index, SectionResult& r, Findings& find
     const auto about = [&](Check check) { return About{check, Subject::section, index}; };
     r.velocity = add(findings, at_most(about(Check::section_velocity), r.hydraulic.velocity, c.velocity_preferred.value,
                                        std::optional{c.velocity_limit.value}));
-    // The gradient is a preference: what a steep pipe really costs is counted in the pump head.
+    // The pressure drop per metre is only a preferred value, because the pump's head already counts what a steep pipe
+    // costs.
     r.gradient = add(findings, at_most(about(Check::section_gradient), r.hydraulic.gradient, c.gradient_preferred.value, {}));
     r.verdict = worse(findings[findings.size() - 2].verdict, findings.back().verdict);
 }
 
-/// What would keep a pipe that does not keep every limit.
+/// Finds the sizes and temperature drops that would bring a pipe within the limits that it exceeds.
 void find_remedies(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor, const Design& d,
                    SectionResult& r) {
     if (r.verdict == Verdict::keep) return;

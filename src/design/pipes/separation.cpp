@@ -23,7 +23,8 @@ VolumeFlow source_side_flow(const job::Job& job, const Design& d) {
     return flow;
 }
 
-/// Header, close tees and buffers: what one side pumps more than the other passes through and mixes.
+/// Header, close-coupled tees and buffers: when one side has more flow than the other, the difference passes through
+/// and mixes.
 void mix_through(const Design& d, const physics::MixedSides& sides, SeparationResult& r) {
     const auto mixed = physics::through_header(sides);
     r.source_leaving = mixed.source_leaving;
@@ -96,7 +97,7 @@ void check_separation(const job::Job& job, Design& d, Trace* trace) {
 void judge_separation(const job::Job& job, Design& d) {
     if (!d.separation || !describes_itself(job.separation->source_pump)) return;
     auto& r = *d.separation;
-    // Beyond the end of its curve a pump gives nothing.
+    // A pump gives no head beyond the end of its curve.
     r.pump = add(d.findings, covered({Check::separation_head, Subject::separation}, r.head, r.available.value_or(Pressure{}),
                                      reference::limits().pump_margin.value));
 }

@@ -21,7 +21,7 @@ namespace shared = texts::steps_shared;
 
 namespace {
 
-/// Pressure from the source to each node and back, sections only.
+/// Pressure drop from the heat source to each node and back, of the sections alone.
 std::vector<Pressure> pressure_to_nodes(const Design& d, const Routes& tree) {
     std::vector<Pressure> at(d.nodes.size());
     for (const int node : tree.order) {
@@ -56,7 +56,7 @@ void find_index_circuit(Design& d, const Routes& tree, const std::vector<Pressur
     duty.head = duty.sections + duty.emitter + duty.source;
 }
 
-/// The same from the network's solution: what a circuit needs is the head less what it has to spare.
+/// The same from the network's solution: the pressure that a circuit needs is the head less what it has to spare.
 void take_index_circuit(Design& d, const Routes& routes) {
     auto& duty = d.duty;
     duty.head = routes.head;
@@ -77,7 +77,8 @@ void find_performance(const job::Job& job, Design& d) {
     else d.flags.push_back({Caveat::outside_table, Subject::circulator, 0, made.celsius()});
 }
 
-/// Stated, or by the maker's table with the water that the source makes; told where the two are far apart.
+/// Takes the capacity that the job states, or else the one in the manufacturer's table at the temperature that the heat
+/// source must supply. Warns where the two differ widely.
 void find_source_capacity(const job::Job& job, Design& d) {
     const auto& source = *job.heat_source;
     const auto outdoor = job.conditions.outdoor.value;
@@ -168,7 +169,7 @@ Pressure source_drop(const job::HeatSource& source, VolumeFlow flow) {
     return ratio * ratio * source.pressure_drop->value;
 }
 
-/// What the emitters' circulator has to drive through beside the pipework.
+/// Pressure drop that the emitters' pump must overcome in addition to the pipework.
 Pressure drop_before_emitters(const job::Job& job, VolumeFlow flow) {
     if (through_header(job)) return {};
     Pressure sum;

@@ -34,7 +34,7 @@ void find_capacity(const job::Job& job, const job::HotWater& h, HotWaterPlan& ou
     if (job.heat_source->capacity) out.capacity = job.heat_source->capacity->value;
 }
 
-/// Heat that the water carries for every kelvin that it cools.
+/// Heat that the water carries for each kelvin that it cools by.
 HeatLossCoefficient source_side(const Design& d) {
     const MassFlow flow = d.separation ? d.separation->source_flow * d.state.density : d.duty.flow;
     return flow * d.state.specific_heat;
@@ -58,14 +58,16 @@ void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) 
     out.flow_for_capacity = physics::flow_to_pass(*out.capacity, *out.transfer, h.stored.value);
     if (!out.flow_for_capacity) return;
     const Temperature asked = *out.flow_for_capacity, made = h.source_flow.value;
-    // Hotter than water in a closed system may get, or longer than a night to heat it: no such coil stays.
+    // A coil that needs hotter water than a closed system may have, or longer than a night to heat the cylinder, must
+    // change.
     const auto& usual = reference::thresholds();
     const bool hopeless = out.unreachable || asked > usual.hottest_water.value || out.reheat->time > usual.longest_reheat.value;
     const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
     out.coil = add(findings, judged({Check::coil_flow, Subject::hot_water}, verdict, asked, made));
 }
 
-/// Hours that hot water takes, by what coil and source pass on the mean, and what that leaves for the rooms.
+/// Finds the hours that hot water takes, by the mean power that coil and heat source pass, and the output that the
+/// rooms then need.
 void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
     constexpr Duration day = unit::hour(24.0);
     if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, reference::thresholds().round_the_store.value);
@@ -79,7 +81,8 @@ void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
 
 void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& out) {
     if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
-    // The source reaches what its flow temperature leaves a coil to work with.
+    // A coil needs some temperature difference, so the heat source can heat the cylinder only to that much below its
+    // flow temperature.
     const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - reference::thresholds().left_to_coil.value);
     const auto ratio = job.heat_source ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
                                        : std::nullopt;
@@ -92,7 +95,8 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
                                          .usual = h.stored.value,
                                          .hot = h.hot_cycle.value,
                                          .source_reach = by_source,
-                                         .source_performance = ratio.value_or(0.0),   // only asked for where the source has a part
+                                         // Used only where the heat source does part of the heating.
+                                         .source_performance = ratio.value_or(0.0),
                                          .times_a_year = h.hot_cycles_a_year->value});
 }
 
@@ -180,7 +184,8 @@ std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& de
 
 namespace {
 
-/// Outdoor temperature up to which every unit's table goes. Warmer hours are taken at it, which counts them dear.
+/// Outdoor temperature up to which every unit's table goes. Warmer hours are calculated at this temperature, which
+/// overestimates their electricity.
 Temperature warmest_point(const job::HeatSource& source) {
     std::optional<Temperature> out;
     for (const auto& units : kinds_of(source)) {   // points rise with the outdoor temperature
@@ -200,7 +205,7 @@ void find_hot_water_year(const job::Job& job, const physics::Season& season, Hot
     };
     constexpr Duration year = days_a_year * unit::hour(24.0);
     Duration covered;
-    double sum = 0.0;   // hours over ratio, in seconds
+    double sum = 0.0;   // hours over COP, in seconds
     const auto* warmest = &season.bins.front();
     for (const auto& bin : season.bins) {
         if (bin.outdoor > warmest->outdoor) warmest = &bin;

@@ -19,7 +19,7 @@ std::optional<double> by_table(std::span<const job::PerformancePoint> table, Tem
     return physics::on_grid(points, outdoor.celsius(), flow.celsius());
 }
 
-/// Of one unit, W.
+/// Capacity of one unit, in watts.
 std::optional<double> capacity_of_one(std::span<const job::PerformancePoint> table, Temperature outdoor, Temperature flow) {
     return by_table(table, outdoor, flow, [](const job::PerformancePoint& p) {
         return p.capacity ? std::optional{p.capacity->si()} : std::nullopt;

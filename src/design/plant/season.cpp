@@ -28,7 +28,8 @@ void find_shares(SeasonPlan& plan) {
     }
 }
 
-/// Every bin in which it cycles asks for water, and starts as often as its load makes it.
+/// Each bin with cycling needs a certain volume of water, and has as many starts as its load causes. Keeps the largest
+/// of each.
 void find_part_load(const job::HeatSource& source, const Design& d, const SeasonRun& run, std::optional<Volume> content, SeasonPlan& plan) {
     for (std::size_t i = 0; i < run.season.bins.size(); ++i) {
         const auto& bin = run.season.bins[i];
@@ -52,7 +53,7 @@ void find_part_load(const job::HeatSource& source, const Design& d, const Season
     }
 }
 
-/// Thermostatic valves may leave one emitter open. What a one-pipe loop or a mixing set passes then is left out.
+/// TRVs may leave only one emitter open. Flow through a one-pipe loop or a mixing set is left out.
 std::optional<OpenCircuit> open_circuit(const job::Job& job, const Design& d) {
     const bool plain = std::ranges::none_of(d.emitters, [](const auto& e) { return e.on_loop || e.mixer >= 0; });
     if (!job.heat_source->minimum_flow || !plain) return {};

@@ -14,7 +14,7 @@ namespace loopfolio::design {
 namespace {
 
 constexpr Duration year = unit::hour(8760.0);
-constexpr auto as_good_as = TemperatureDifference::from_si(0.01);   // of rounding, not of heat
+constexpr auto as_good_as = TemperatureDifference::from_si(0.01);   // differences below this are rounding, not heat
 
 std::vector<physics::OutdoorBin> bins_of(const job::Season& season) {
     std::vector<physics::OutdoorBin> out;
@@ -26,7 +26,7 @@ std::vector<physics::OutdoorBin> bins_of(const job::Season& season) {
     return out;
 }
 
-/// The maker's table of equal units, and the least output of one: at every point, or the same everywhere.
+/// The manufacturer's table for equal units, and the minimum output of one: at each point, or the same everywhere.
 struct Source {
     physics::SourceTable table;
     std::vector<physics::GridPoint> least;
@@ -61,7 +61,7 @@ std::optional<std::vector<Source>> sources_of(const job::HeatSource& source) {
     return out;
 }
 
-/// Output that one unit can be turned down to, zero where the job states none. Nothing outside the manufacturer's points.
+/// Minimum output of one unit, zero where the job states none. Nothing outside the manufacturer's points.
 std::optional<Power> least_of(const Source& source, Temperature outdoor, Temperature flow) {
     if (source.least.empty()) return source.least_stated;
     const auto least = physics::on_grid(source.least, outdoor.celsius(), flow.celsius());
@@ -75,7 +75,8 @@ struct Weather {
     Temperature fixed;           ///< without compensation
 };
 
-/// What the emitters ask for at a share of the design load: the one that needs the hottest water sets it.
+/// Flow temperature that the emitters need at a share of the design load: the emitter that needs the hottest water sets
+/// it.
 std::optional<Temperature> curve_at(const Weather& w, double share) {
     if (!w.job.season->compensation) return w.fixed;
     std::optional<Temperature> out;
@@ -94,7 +95,7 @@ std::optional<CompensationPoint> flows_at(const Weather& w, Temperature outdoor,
     return CompensationPoint{outdoor, *emitters, std::max(*emitters + lift, w.job.season->lowest_flow.value)};
 }
 
-/// The largest unit starts first, so it is its least output that a small load falls under.
+/// The largest unit starts first, so cycling begins where the load falls below its minimum output.
 std::optional<physics::SourceState> state_at(const job::HeatSource& source, const std::vector<Source>& kinds,
                                              const CompensationPoint& flows, Power load, Power& least) {
     std::vector<physics::SourceOutput> units;
@@ -145,7 +146,7 @@ std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, s
     const Weather weather{job, design, curve_emitters(job, design, flow).emitters, flow.value_or(design.flow)};
     const auto bins = bins_of(*job.season);
     SeasonRun out;
-    // Power held ready for warming up is no heat that the season needs.
+    // The allowance for warming up is power held in reserve, not heat that the season needs.
     out.line = {.design_load = design.duty.source_load - design.duty.heat_up,
                 .design_outdoor = job.conditions.outdoor.value,
                 .base = job.season->base.value};

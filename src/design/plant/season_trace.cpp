@@ -17,11 +17,11 @@ namespace {
 
 std::string celsius(Temperature t) { return text(t, unit::celsius, 1); }
 std::string kilowatts(Power p) { return text(p, unit::kilowatt, 2); }
-/// A number to be taken away from another.
+/// Text of a number to subtract from another: in brackets if it is negative.
 std::string taken(double value) { return value < 0.0 ? "(" + fixed(value, 1) + ")" : fixed(value, 1); }
 std::string energy(Energy e) { return text(e, unit::kilowatt_hour, 0); }
 
-/// The bin that asks for most heat stands for all.
+/// The bin with the largest heat demand serves as the example for all.
 std::optional<std::size_t> example_bin(const physics::Season& season) {
     std::optional<std::size_t> out;
     for (std::size_t i = 0; i < season.bins.size(); ++i) {

@@ -28,7 +28,7 @@ double directivity_of(job::SoundPlace place) {
 
 std::string decibels(double level) { return fixed(level, 1) + " dB(A)"; }
 
-/// Of every unit, as if all stood in one place.
+/// Sound power levels of every unit, as if all were in one place.
 std::vector<double> power_levels(const job::Job& job) {
     std::vector<double> out{job.sound->power_level.value};
     if (!job.heat_source) return out;
@@ -68,8 +68,8 @@ void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
     }
 }
 
-/// Level that the unit may add to what is heard already, so that both together keep the limit; nothing where the limit is
-/// passed without it.
+/// Sound level that the unit may add to the background so that both together meet the limit; nothing where the
+/// background alone exceeds it.
 std::optional<double> left_for_unit(const job::Sound& s) {
     if (!s.background) return s.limit->value;
     const double left = std::pow(10.0, s.limit->value / 10.0) - std::pow(10.0, s.background->value / 10.0);

@@ -24,7 +24,8 @@ namespace {
 constexpr double gravity = 9.80665;            // m/s2, exact by definition
 constexpr Power one_kilowatt = Power::from_si(1000.0);
 
-/// What stands on the emitters' side of a plate is filled apart from the heat source.
+/// A plate heat exchanger separates the water of the secondary side from that of the heat source, so each is filled on
+/// its own.
 bool source_apart(const job::Job& job) { return job.separation && job.separation->kind == job::SeparationKind::plate; }
 
 Volume in_pipe(Length bore, Length length) {
@@ -51,7 +52,7 @@ void find_content(const job::Job& job, const job::SystemWater& w, const Design& 
     out.content = out.sections + out.emitters + out.source + out.separation + out.other;
 }
 
-/// The vessel that EN 12828 asks for, and how the one there is or the next size up would stand.
+/// Sizes the expansion vessel by EN 12828, and finds the pressures of the present vessel or of the next usual size.
 bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std::vector<Refusal>& refusals) {
     const auto refuse = [&](const char* field, std::string rule, std::string hint) {
         refusals.push_back({std::string{"system_water."} + field, w.place, std::move(rule), std::move(hint)});
@@ -102,7 +103,8 @@ void judge_vessel(const job::SystemWater& w, WaterPlan& out, Findings& findings)
                                             final <= allowed ? Verdict::keep : Verdict::change, final, allowed));
 }
 
-/// Concentrate that makes the mixture: a share of the volume, or what the mass of glycol fills by itself at 20 °C.
+/// Volume of concentrate in the mixture: a share of the volume, or the volume that the mass of glycol has by itself at
+/// 20 °C.
 std::optional<Volume> concentrate(const job::FluidChoice& f, const Design& d, Volume content) {
     if (f.kind == job::FluidName::water) return {};
     if (f.basis == job::ConcentrationBasis::volume) return f.concentration.value * content;

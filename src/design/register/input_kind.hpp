@@ -6,7 +6,7 @@
 
 namespace loopfolio::design {
 
-/// How a register names and prints one kind of input.
+/// How the register names and prints one kind of input.
 template <class U>
 struct InputKind {
     std::string_view what;

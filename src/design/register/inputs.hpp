@@ -9,12 +9,13 @@
 
 #include <string>
 
-/// Every input of a job, by its tables of keys.
+/// Every input of a job, from its tables of keys.
 namespace loopfolio::design {
 
 namespace inside {
 
-/// Of a material the job names, what a reader calls it: its figure stands in one line for every element that has it.
+/// The name of an element together with its material. All elements of a material named in the job share one line of the
+/// register.
 inline std::string with_material(const std::string& element, const std::string& name) {
     if (name.empty()) return element;
     const auto* material = reference::find_material(name);
@@ -40,7 +41,8 @@ void visit_element(E& e, const std::string& subject, F&& visit) {
 
 template <class R, class F>
 void visit_room(R& room, F&& every) {
-    // No line for what is not counted: a room without heat, and a fabric beside the firm's own rate.
+    // An input that is not used has no line: those of a room without heating, and those of a fabric where the firm's
+    // own rate replaces it.
     const auto visit = [&](const auto& row, const std::string& subject, auto& input, bool listed) {
         every(row, subject, input, listed && room.heated);
     };
@@ -82,8 +84,9 @@ void visit_running(H& source, F&& visit) {
 
 }  // namespace inside
 
-/// Calls `visit(row, subject, input, listed)` for every input of a job in a fixed order, with its row of the tables of keys.
-/// An input that the job does not have is absent or left out. `listed`: whether the register may have a line for it.
+/// Calls `visit(row, subject, input, listed)` for every input of a job in a fixed order, with its row of the tables of
+/// keys. An input that the job does not have is absent or left out. `listed` says whether the register may have a line
+/// for it.
 template <class J, class F>
 void visit_every_input(J& job, F&& visit) {
     visit_keys(job::keys::conditions, job.conditions, "", visit);
@@ -101,8 +104,8 @@ void visit_every_input(J& job, F&& visit) {
     if (job.season) visit_keys(job::keys::season, *job.season, "", visit);
 }
 
-/// Calls `visit(kind, subject, input)` for every input that the register has a line for. The order does not depend on the
-/// basis of any of them.
+/// Calls `visit(kind, subject, input)` for every input that has a line in the register. The order does not depend on
+/// the basis of any input.
 template <class J, class F>
 void visit_inputs(J& job, F&& visit) {
     visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {

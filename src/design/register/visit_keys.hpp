@@ -8,10 +8,10 @@
 #include <string>
 #include <type_traits>
 
-/// Walks the inputs that a table of keys has, in the order of the register.
+/// Visits the inputs that a table of keys has, in the order of the register.
 namespace loopfolio::design {
 
-/// The last place that a row may name: see `Number::place`.
+/// The last place in the register that a row may name: see `Number::place`.
 inline constexpr int last_place = 2;
 
 namespace inside {
@@ -26,7 +26,7 @@ void visit_row(const job::Number<T, M, U>& row, Owner& owner, const std::string&
     }
 }
 template <class Row, class Owner, class F>
-void visit_row(const Row&, Owner&, const std::string&, F&&) {}   // no input
+void visit_row(const Row&, Owner&, const std::string&, F&&) {}   // this row has no input
 
 template <class T, class M, class U>
 int place_of(const job::Number<T, M, U>& row) {
@@ -39,8 +39,8 @@ int place_of(const Row&) {
 
 }  // namespace inside
 
-/// Calls `visit(row, subject, input, listed)` for each input of `owner` whose row's place lies between `first` and `last`.
-/// What has parts of its own is visited in between: those parts then come where the register has them.
+/// Calls `visit(row, subject, input, listed)` for each input of `owner` whose row has a place from `first` to `last`. A
+/// caller visits the parts of the owner between two such calls, so that they come at their place in the register.
 template <class Table, class Owner, class F>
 void visit_keys(const Table& rows, Owner& owner, const std::string& subject, F&& visit, int first = 0,
                 int last = last_place) {

@@ -10,29 +10,29 @@
 
 #include <optional>
 
-/// What the job states in parts, turned into the one figure that the design counts with.
+/// Turns what the job states in parts into the single figure that the design uses.
 namespace loopfolio::design {
 
-// What a filled job has parts for. What lies outside a relation's range stays absent.
+// What a filled job states in parts. A figure outside the range of its formula stays absent.
 void derive_fabric(job::Job& job);     ///< outdoor temperature, air changes, U-values, factors
 void derive_emitters(job::Job& job);   ///< outputs, lengths of floor loops
 
-/// An element's layers by ISO 6946, in a filled job. Nothing without layers.
+/// Transmittance of an element's layers by ISO 6946, in a filled job. Nothing without layers.
 [[nodiscard]] std::optional<physics::Transmittance> transmittance_of(const job::Element& element);
 
 /// The ground under a floor, in a filled job.
 [[nodiscard]] physics::GroundFloor ground_of(const job::Ground& ground);
 
-/// Which way heat goes through it.
+/// Direction of the heat flow through an element.
 [[nodiscard]] reference::HeatFlow heat_flow(job::ElementKind kind);
-/// Of one layer, its bridge left out. Nothing out of range.
+/// Resistance of one layer without its bridge. Nothing out of range.
 [[nodiscard]] std::optional<ThermalResistance> resistance_of(const job::Layer& layer, reference::HeatFlow flow);
 
-/// A heated floor as EN 1264 sees it, in a filled job.
+/// A heated floor in the terms of EN 1264, in a filled job.
 [[nodiscard]] physics::FloorBuild build_of(const job::HeatedFloor& floor);
 [[nodiscard]] const physics::FloorTables& floor_tables();
 
-/// What deratings leave of an emitter's rating; 1 without any, nothing where one of them is no share.
+/// Share of an emitter's rating that is left after deratings; 1 without any, nothing where one of them is out of range.
 [[nodiscard]] std::optional<double> derating_of(const job::Emitter& emitter);
 
 }  // namespace loopfolio::design

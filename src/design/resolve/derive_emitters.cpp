@@ -27,7 +27,7 @@ physics::FloorTables read_tables() {
     return out;
 }
 
-/// A floor grows with the logarithmic excess itself, so it is an emitter of exponent 1.
+/// The output of a floor is proportional to the logarithmic mean excess, so it is an emitter of exponent 1.
 std::optional<Power> rating_of_floor(const job::HeatedFloor& floor) {
     const auto transfer = physics::floor_transfer(build_of(floor), floor_tables());
     if (!transfer) return {};
@@ -49,7 +49,7 @@ struct Derived {
     std::string_view source;
 };
 
-/// From whichever way the job states it; nothing where it states the output at 50 K itself.
+/// The ΔT50 rating from any other way to state the output; nothing where the job states the output at 50 K itself.
 std::optional<Derived> rating_of(const job::Emitter& e) {
     const auto output = [](const std::optional<physics::EmitterRating>& r) {
         return r ? std::optional{r->output_at_50k} : std::nullopt;
@@ -84,7 +84,7 @@ void derive_emitter(job::Emitter& e) {
         if (derived->rating)
             e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
     } else if (e.rating.given()) {
-        e.output_at_50k = e.rating;   // the inputs keep what was stated, before deratings, here
+        e.output_at_50k = e.rating;   // `rating` keeps the value that was stated, before deratings
     }
     if (e.floor) derive_loop(e);
     if (e.deratings.empty() || !e.output_at_50k.given()) return;

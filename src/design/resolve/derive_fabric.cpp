@@ -39,7 +39,7 @@ void derive_infiltration(const job::Conditions& c, job::Room& room) {
     if (rate) infiltration = Input<AirChangeRate>::derived(*rate, c.leakage_divisor.source);
 }
 
-/// Nothing where a part of it is out of range.
+/// Corrections for gaps and fasteners in an element's layers. Nothing where a part of them is out of range.
 std::optional<physics::Corrections> corrections_of(const job::Element& e, const physics::Construction& c) {
     physics::Corrections out;
     const ThermalResistance whole = physics::unbridged_total(c);
@@ -73,7 +73,7 @@ void derive_element(job::Element& e) {
     if (factor) e.factor = Input<double>::derived(*factor, "iso-13789");
 }
 
-/// The second material through the first one's thickness.
+/// The second material of a layer, through the thickness of the first.
 std::optional<physics::Bridge> bridge_of(const job::Layer& layer) {
     const auto across = physics::resistance_of(layer.thickness.value, layer.bridge->conductivity.value);
     if (!across) return {};

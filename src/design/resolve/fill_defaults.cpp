@@ -16,7 +16,7 @@ namespace {
 
 void fill_conditions(job::Conditions& c) {
     fill_keys(job::keys::conditions, c);
-    // A day half way between the design day and one that needs no heat.
+    // The outdoor temperature half way between the design day and a day that needs no heat.
     const Temperature no_heat_above = reference::defaults().no_heat_above.value;
     if (!c.mild_day.given() && c.outdoor.value < no_heat_above) {
         c.mild_day = Input<Temperature>::filled(c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value), "common-practice");
@@ -43,7 +43,8 @@ void fill_room(job::Room& room) {
     if (room.elements.empty()) return;
     fill(room.element_thermal_bridge, reference::limits().thermal_bridge);
     for (auto& element : room.elements) {
-        const bool to_outside = element.beyond == job::Beyond::outside;   // the whole difference, nothing assumed
+        // The full temperature difference, without an assumption.
+        const bool to_outside = element.beyond == job::Beyond::outside;
         if (to_outside || element.beyond == job::Beyond::room || element.beyond_temperature) continue;
         const auto& usual = reference::defaults();
         fill(element.factor, element.beyond == job::Beyond::unheated ? usual.factor_of_unheated : usual.factor_of_ground);
@@ -51,7 +52,7 @@ void fill_room(job::Room& room) {
 }
 
 void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
-    if (!emitter.floor) {   // a floor's exponent follows from its standard
+    if (!emitter.floor) {   // the exponent of a floor follows from its standard
         const auto* kind = reference::find_emitter_kind(emitter.kind);
         fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
                                                         kind->exponent_source});
@@ -59,8 +60,8 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
     if (emitter.return_at.empty()) emitter.return_at = emitter.at;
     if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
     if (!emitter.connection.empty()) return;
-    // Valves are taken to have the size of the pipe that reaches them, and at least that of the smallest that radiators are
-    // made for: a thinner pipe ends in an adapter.
+    // Valves are assumed to have the size of the pipe that reaches them, but at least the smallest size made for
+    // radiators: a thinner pipe ends in an adapter.
     for (const auto& section : sections) {
         if (section.from == emitter.at || section.to == emitter.at) emitter.connection = section.pipe;
     }
@@ -80,12 +81,12 @@ void fill_section(job::Section& section) {
 
 House resolve(job::Job job) {
     fill_parts(job);
-    derive_fabric(job);   // what is derived is not filled
+    derive_fabric(job);   // an input that can be derived needs no default
     fill_conditions(job.conditions);
     for (auto& room : job.rooms) fill_room(room);
     for (auto& section : job.sections) fill_section(section);
     for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
-    derive_emitters(job);   // by exponents that may have been filled
+    derive_emitters(job);   // this uses exponents that may have been filled in
     for (auto& mixer : job.mixers) {
         if (!mixer.drop.given()) mixer.drop = job.conditions.drop;
     }
@@ -94,7 +95,7 @@ House resolve(job::Job job) {
     fill_system_water(job);
     fill_season(job);
     House house{job, std::move(job)};
-    // What follows from other inputs is no input itself.
+    // An input that follows from others does not count as an input itself, so it is left out.
     visit_inputs(house.inputs, [](const auto&, const auto&, auto& input) {
         if (input.basis == Basis::derived) input = {};
     });

@@ -17,7 +17,8 @@ void fill_material(Input<Conductivity>& conductivity, const std::string& materia
     if (const auto* known = reference::find_material(material)) fill(conductivity, known->conductivity);
 }
 
-/// Where nobody says, clay, which may be any soil as far as sand or gravel; rock is seen by whoever digs.
+/// Clay where the job does not say, with a range that extends to sand or gravel. Rock is left out, because anyone who
+/// digs there notices it.
 void fill_ground(job::Ground& ground) {
     const auto names = reference::ground_names();
     const bool stated = !ground.kind.empty();
@@ -38,7 +39,7 @@ void fill_layers(job::Element& element) {
 void fill_floor(job::HeatedFloor& floor, const std::string& pipe) {
     if (const auto* known = reference::find_floor_covering(floor.covering))
         fill(floor.covering_resistance, known->resistance);
-    // The tables of the standard end there, whatever a carpet may be.
+    // The tables of the standard end at this value, even if a carpet may exceed it.
     constexpr auto thickest = ThermalResistance::from_si(0.15);
     auto& high = floor.covering_resistance.high;
     if (high && *high > thickest) high = thickest;

@@ -8,7 +8,7 @@ namespace loopfolio::design {
 
 namespace {
 
-/// The same water heats the store, so its flow counts too.
+/// The same water heats the hot water cylinder, so its flow temperature counts too.
 Temperature hottest(const job::Job& job) {
     Temperature out = job.conditions.flow.value;
     if (job.hot_water && job.hot_water->source_flow.given()) out = std::max(out, job.hot_water->source_flow.value);

@@ -26,7 +26,7 @@ BalancedValve valve_of(const Design& d, int emitter, const network::EmitterSetti
     return out;
 }
 
-/// Head that the circulator there is gives, from no flow to somewhat beyond where it is used.
+/// Head of the present pump, from no flow to a little beyond its usual range.
 std::vector<job::CurvePoint> curve_of(const job::Job& job, const Design& d) {
     std::vector<job::CurvePoint> out;
     if (!describes_itself(job.circulator)) return out;
@@ -42,7 +42,7 @@ std::vector<job::CurvePoint> curve_of(const job::Job& job, const Design& d) {
     return out;
 }
 
-/// Solves the states in their order; false, with refusals, at the first that cannot be solved.
+/// Solves the states in order. False, with refusals, at the first that cannot be solved.
 bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vector<Refusal>& refusals) {
     network::Workspace workspace;
     const auto add = [&](const StateTask& task) {

@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-// The parts of an operation, one a file.
+// The parts of an operation, one in each file.
 
 #include "design/pipes/pipe_plan.hpp"
 #include "loopfolio/design/operation.hpp"
 
 namespace loopfolio::design {
 
-/// Asks a state of a job and its design: with these valves set, or with every valve open.
+/// A request for one state of a job and its design: with these valves set, or with every valve open.
 struct StateTask {
     StateKind kind{};
     const job::Job& job;

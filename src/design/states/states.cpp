@@ -15,10 +15,10 @@ namespace {
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-constexpr double settled = 1e-4;   // K; of a temperature that a plate or a mixing valve makes
+constexpr double settled = 1e-4;   // K; tolerance for temperatures set by a plate heat exchanger or mixing valve
 constexpr int most_rounds = 60;
 
-/// A network with its valves set, and what solving it gives.
+/// A network with its valves set, and the results of solving it.
 struct Solving {
     const StateTask& task;
     network::BuiltNetwork built;
@@ -41,7 +41,8 @@ void set_valves(Solving& s) {
     }
 }
 
-/// Effectiveness of the plate with this flow on the emitters' side; its other side runs at the design flow.
+/// Effectiveness of the plate heat exchanger with this flow on the secondary side; its primary side runs at the design
+/// flow.
 double effectiveness_at(const Solving& s, MassFlow emitters) {
     const auto& d = s.task.design;
     const HeatLossCoefficient here = emitters * s.result.specific_heat;
@@ -50,7 +51,7 @@ double effectiveness_at(const Solving& s, MassFlow emitters) {
     return physics::counterflow_effectiveness(s.task.job.separation->plate_ua->value / least, least / std::max(here, other));
 }
 
-/// What the plate sends to the emitters, from what comes back to it.
+/// Temperature that the plate heat exchanger sends to the emitters, from the temperature that comes back to it.
 Temperature after_plate(const Solving& s) {
     const auto& d = s.task.design;
     const auto& source = s.result.thermal.sources.front();
@@ -61,24 +62,24 @@ Temperature after_plate(const Solving& s) {
 }
 
 constexpr double wide_open = 1e-6;   // h2/m6: a valve of Kv 1000
-constexpr double shut = 1e6;         // and of Kv 0.001
+constexpr double shut = 1e6;         // h2/m6: a valve of Kv 0.001
 
-/// Where a mixing valve is known to be too open and too shut.
+/// Bounds on a mixing valve's setting: one known to be too open, and one too shut.
 struct ValveSearch {
     double too_open = wide_open;
     double too_shut = shut;
     int rounds = 0;
 };
 
-/// The next opening of a mixing valve: what the flows ask for, where that lies well inside what is known, else half way on
-/// the scale of valves, which is logarithmic.
+/// The next setting of a mixing valve: the one calculated from the flows where it lies within the bounds, and otherwise
+/// the middle of the bounds on the logarithmic scale of valves.
 double next_opening(ValveSearch& search, double now, double asked) {
     const double middle = std::sqrt(search.too_open * search.too_shut);
     const bool inside = asked > search.too_open && asked < search.too_shut;
     return ++search.rounds % 3 == 0 || !inside ? (now <= wide_open ? 1.0 : middle) : asked;
 }
 
-/// Moves the valve of a mixing set towards the opening that makes its temperature. True once it does, or is wide open.
+/// Moves the valve of a mixing set towards the setting that gives its temperature. True once it does, or is wide open.
 bool adjust_mixer(Solving& s, std::size_t m, ValveSearch& search) {
     const auto& links = s.built.mixers[m];
     const auto& nodes = s.result.thermal.node;
@@ -100,7 +101,7 @@ bool adjust_mixer(Solving& s, std::size_t m, ValveSearch& search) {
     return false;
 }
 
-/// Solves until what plates and mixing valves make stands still.
+/// Solves until the temperatures from plate heat exchangers and mixing valves converge.
 bool settle(Solving& s) {
     std::vector<ValveSearch> searches(s.built.mixers.size());
     for (int round = 0; round < most_rounds; ++round) {
@@ -115,14 +116,14 @@ bool settle(Solving& s) {
         for (std::size_t m = 0; m < s.built.mixers.size(); ++m) still = adjust_mixer(s, m, searches[m]) && still;
         if (still) return true;
     }
-    return true;   // a mixing valve that hunts within its last hundredths of a kelvin
+    return true;   // a mixing valve may still oscillate by a few hundredths of a kelvin
 }
 
-/// Rooms that something can be done for: with a loss and with emitters.
+/// Whether a room counts: only one with a loss and with emitters can be improved.
 bool counts(const Design& d, std::size_t room) { return d.rooms[room].loss > Power{} && d.rooms[room].emitters > 0; }
 
-/// Sets the source to the flow temperature at which the worst room just meets its need, on the flows as they are. False
-/// where the temperatures cannot be found.
+/// Sets the heat source to the flow temperature at which the worst room just meets its need, with the present flows.
+/// False where the temperatures cannot be found.
 bool compensate(Solving& s) {
     auto& made = s.built.system.sources.front().flow_temperature;
     const auto& d = s.task.design;
@@ -134,7 +135,7 @@ bool compensate(Solving& s) {
         double least = 1e300;
         for (std::size_t i = 0; solved && i < d.rooms.size(); ++i) {
             if (!counts(d, i)) continue;
-            // A room that is met has something in hand, one that is missed has a shortfall.
+            // A positive figure is the margin of a room that meets its need; a negative one is the shortfall.
             const auto& r = heat.rooms[i];
             least = std::min(least, r.missed ? -(r.shortfall / r.need) : r.surplus / r.need);
         }
@@ -146,7 +147,7 @@ bool compensate(Solving& s) {
     }
     const double low = warmest.celsius() + 0.5;
     const double high = made.celsius();
-    if (spare(high) <= 0.0) return solved;   // short even at the design flow temperature: it stays there
+    if (spare(high) <= 0.0) return solved;   // too little even at the design flow temperature, which then stays
     const auto root = find_root(spare, low, high, 1e-3);
     made = Temperature::from_celsius(root.value_or(low));
     return solved;
@@ -180,7 +181,7 @@ void take_sections(const Solving& s, State& out) {
     }
 }
 
-/// How a room stands: negative by what it misses, else what it has in hand, both as shares of its need.
+/// Margin of a room as a share of its need; negative for a shortfall.
 double standing(const network::RoomResult& r) { return r.missed ? -(r.shortfall / r.need) : r.surplus / r.need; }
 
 void take_rooms(const Solving& s, State& out) {
@@ -209,7 +210,8 @@ void take_plant(const Solving& s, State& out) {
     out.flow = s.flow(s.built.drive) / density;
     out.source_side = source.flow / density;
     if (d.separation && d.separation->effectiveness) {
-        // The plate's other side: the source works at its own flow and the temperature that the plate asks of it.
+        // On the primary side of the plate heat exchanger, the heat source runs at its own flow and at the temperature
+        // that the plate needs.
         const HeatLossCoefficient side = d.separation->source_flow * density * s.result.specific_heat;
         const HeatLossCoefficient least = std::min(side, source.flow * s.result.specific_heat);
         out.source_flow = source.inlet + source.power / (effectiveness_at(s, source.flow) * least);
@@ -220,7 +222,7 @@ void take_plant(const Solving& s, State& out) {
     out.heat = source.power;
     for (std::size_t i = 0; i < pipes.links.size(); ++i) {
         const int pump = pipes.links[i].pump;
-        // A pump of which nothing is known on the source's side holds its flow; its head is then the one designed.
+        // A primary pump without any data is modelled as holding its flow, so its head here is the one from the design.
         if (static_cast<int>(i) == s.built.source_pump && s.built.header >= 0 && !describes_itself(s.task.job.separation->source_pump)) {
             out.pump_power += d.separation->head * out.source_side;
         } else if (pump >= 0) out.pump_power += s.result.hydraulic.rise[at(pump)] * (s.flow(static_cast<int>(i)) / density);
@@ -240,7 +242,7 @@ void take_plant(const Solving& s, State& out) {
     out.energy_error = s.result.thermal.energy.relative_error;
 }
 
-/// The flow that each of a row of heads drives: the pipework's own curve, whatever pump there is.
+/// The head at each of a series of flows: the pipework's own curve, whatever pump it has.
 void take_system_curve(Solving& s, State& out) {
     constexpr int points = 8;
     auto& pump = s.built.system.pipework.pumps[at(s.link(s.built.drive).pump)];
@@ -248,7 +250,7 @@ void take_system_curve(Solving& s, State& out) {
     const Pressure most = 1.6 * std::max(out.head, s.task.design.duty.head);
     for (int i = 0; i <= points; ++i) {
         const double share = static_cast<double>(i) / points;
-        const Pressure head = share * share * most;   // evenly spaced along the flow
+        const Pressure head = share * share * most;   // gives points evenly spaced along the flow
         if (i == 0) {
             out.system_curve.push_back({});
             continue;
@@ -263,7 +265,7 @@ void take_system_curve(Solving& s, State& out) {
     pump = kept;
 }
 
-/// Circulators in one line that push against each other are a slip, not a state.
+/// Pumps that work against each other in one line are a mistake in the job, not a state to calculate.
 bool refuse_opposed(const Solving& s, std::vector<Refusal>& refusals) {
     for (const auto& f : s.result.findings) {
         if (f.kind != network::FindingKind::pumps_oppose) continue;
@@ -284,7 +286,7 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
     const bool mild = task.kind == StateKind::mild_day;
     if (mild) {
         s.built.system.outdoor = task.job.conditions.mild_day.value;
-        s.built.system.sources.front().capacity.reset();   // the stated one holds on the design day
+        s.built.system.sources.front().capacity.reset();   // the stated capacity applies to the design day only
     }
     const bool settled_down = settle(s);
     if (settled_down && refuse_opposed(s, refusals)) return {};
