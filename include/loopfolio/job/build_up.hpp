@@ -8,23 +8,23 @@
 #include <optional>
 #include <string>
 
-/// What an element of a room's outside is made of, and what moves air and heat past it.
+/// The materials of an element of a room's outside, and the means of ventilation and of heat loss to other spaces.
 namespace loopfolio::job {
 
-/// A second material in a share of a layer: studs, joists, mortar.
+/// A second material in a share of a layer, such as studs, joists or mortar.
 struct LayerBridge {
     std::string material;                           ///< name in reference::materials(), or empty
     Input<Conductivity> conductivity;               ///< filled from the material unless stated
-    Input<double> share;                            ///< of the area, 0 to 1
+    Input<double> share;                            ///< share of the area, 0 to 1
 };
 
-/// Metal through an insulating layer: wall ties, screws.
+/// Metal through an insulating layer, such as wall ties or screws.
 struct Fasteners {
     std::string material;                           ///< name in reference::materials(), or empty
     Input<Conductivity> conductivity;               ///< filled from the material unless stated; at least 1 W/(m K)
-    Input<Area> section;                            ///< across one of them
-    Input<double> per_square_metre;                 ///< how many on 1 m2
-    std::optional<Input<Length>> depth;             ///< into the layer; absent: through all of it
+    Input<Area> section;                            ///< cross-section of one of them
+    Input<double> per_square_metre;                 ///< number on 1 m2
+    std::optional<Input<Length>> depth;             ///< into the layer; absent: through the whole layer
 };
 
 /// One layer, from the room outwards: solid with a thickness, still air, or known by its resistance alone.
@@ -39,29 +39,29 @@ struct Layer {
     std::optional<Fasteners> fasteners;             ///< of a solid
 };
 
-/// What a floor lies on.
+/// The ground under a floor.
 struct Ground {
-    std::string kind;                               ///< name in reference::ground_names(), or empty: assumed
+    std::string kind;                               ///< name in reference::ground_names(); empty: assumed
     Input<Conductivity> conductivity;               ///< filled
 };
 
-/// Slab on the ground by the edge that it has to outside.
+/// A slab on the ground, described by its edge that faces outside.
 struct GroundSlab {
-    Input<Length> perimeter;                        ///< exposed, > 0
+    Input<Length> perimeter;                        ///< exposed edge, > 0
     Input<ThermalResistance> insulation;
     Ground ground{};
 };
 
-/// An unheated space by what it takes from the rooms beside it and loses to outdoors.
+/// An unheated space, by its heat gain from the rooms next to it and its heat loss to outdoors.
 struct UnheatedSpace {
     Input<HeatLossCoefficient> to_rooms, to_outside;
 };
 
-/// Fans that bring air into a room.
+/// Ventilation of a room by fans.
 struct MechanicalVentilation {
     Input<AirChangeRate> supply;
-    Input<double> recovery;                         ///< share of the heat taken from extract air, 0 to 1
-    Input<AirChangeRate> infiltration;              ///< filled from the house's leakage unless stated
+    Input<double> recovery;                         ///< share of the heat recovered from extract air, 0 to 1
+    Input<AirChangeRate> infiltration;              ///< filled from the house's air leakage unless stated
 };
 
 }  // namespace loopfolio::job

@@ -10,23 +10,26 @@
 
 namespace loopfolio::job {
 
-/// A store of hot water and what is drawn from it.
+/// A hot water cylinder and the hot water drawn from it.
 struct HotWater {
     Input<double> persons;                           ///< above 0
-    Input<Volume> each;                              ///< drawn a day by each, mixed at `drawn`; filled
+    Input<Volume> each;                              ///< volume that each draws in a day, mixed at `drawn`; filled
     Input<Temperature> drawn;                        ///< filled
-    Input<Temperature> cold;                         ///< of the main; filled
-    Input<Volume> store;                             ///< content
+    Input<Temperature> cold;                         ///< temperature of the cold main; filled
+    Input<Volume> store;                             ///< volume of the cylinder
     Input<Temperature> stored;                       ///< filled
-    Input<double> usable;                            ///< share of the store that can be drawn hot; filled
+    Input<double> usable;                            ///< share of the cylinder that can be drawn hot; filled
     std::optional<Input<HeatLossCoefficient>> coil;  ///< UA of the coil
-    std::optional<Input<HeatLossCoefficient>> plate; ///< or of a plate exchanger beside the store
-    Input<Temperature> source_flow;                  ///< that the heat source makes while it heats the store
-    std::optional<Input<Power>> source_capacity;     ///< while it does; else from the maker's points, else its capacity
-    std::optional<Input<Energy>> standing_loss;      ///< a day, as tested at 45 K over the room
+    /// UA of a plate heat exchanger outside the cylinder, instead of a coil.
+    std::optional<Input<HeatLossCoefficient>> plate;
+    /// Flow temperature of the heat source while it heats the cylinder.
+    Input<Temperature> source_flow;
+    /// While it heats the cylinder; else from the manufacturer's points, else its capacity.
+    std::optional<Input<Power>> source_capacity;
+    std::optional<Input<Energy>> standing_loss;      ///< in a day, as tested at 45 K above the room
     std::optional<Input<Power>> immersion;
-    std::optional<Input<double>> hot_cycles_a_year;  ///< of warming the store against germs
-    Input<Temperature> hot_cycle;                    ///< that it is then warmed to; filled
+    std::optional<Input<double>> hot_cycles_a_year;  ///< times a year that the cylinder is heated to prevent legionella
+    Input<Temperature> hot_cycle;                    ///< temperature of these cycles; filled
     Place place;
 };
 

@@ -21,13 +21,13 @@
 #include <string>
 #include <vector>
 
-/// A job as plain, validated structs: what a surveyor wrote, before anything is calculated. Strings are
-/// UTF-8 with no control characters. Every id is unique within its list and every id named exists.
+/// A job as plain, validated structs: what the surveyor wrote, before anything is calculated. Strings are UTF-8 without
+/// control characters. Every id is unique within its list, and every id that is referred to exists.
 namespace loopfolio::job {
 
 struct Person {
     std::string name;
-    std::string role;           ///< qualification or capacity; may be empty
+    std::string role;           ///< qualification or position; may be empty
 };
 
 struct Firm {
@@ -35,12 +35,12 @@ struct Firm {
     std::vector<std::string> address;
     std::string telephone;
     std::string email;
-    std::string registration;   ///< of the firm with whoever licenses its work; may be empty
+    std::string registration;   ///< of the firm with the body that licenses its work; may be empty
 };
 
 struct Household {
     std::string name;
-    std::vector<std::string> contact;   ///< telephone, e-mail; lines as written
+    std::vector<std::string> contact;   ///< telephone, e-mail; lines as the job has them
 };
 
 struct Property {
@@ -49,28 +49,33 @@ struct Property {
 };
 
 struct Identity {
-    std::string reference;              ///< letters, digits, `.`, `_`, `-`; it names the output files
-    std::string revision;               ///< same alphabet
+    std::string reference;              ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
+    std::string revision;               ///< same characters as `reference`
     date::year_month_day design_date;
     std::string supersedes;             ///< earlier revision, may be empty
 };
 
-/// Conditions that hold for the whole house. Limits left out are filled from the reference.
+/// Conditions that hold for the whole house. Limits that the job leaves out are filled from the reference.
 struct Conditions {
-    Input<Temperature> outdoor;                         ///< always stated by the job; derived where it is for a lower place
+    /// Always stated by the job; derived where the job states it for a lower place.
+    Input<Temperature> outdoor;
     Input<Temperature> flow;                            ///< always stated
     Input<TemperatureDifference> drop;
     Input<Velocity> velocity_preferred;
     Input<Velocity> velocity_limit;
     Input<PressureGradient> gradient_preferred;
-    Input<Temperature> mild_day;                        ///< outdoor, for the state at reduced load; filled unless stated
-    Input<Length> height_above_station;                 ///< of the house over where `station_outdoor` holds; absent: level
-    Input<Quantity<0, -1, 0, 1>> lapse;                 ///< cooling with height; filled with the height
+    /// Outdoor temperature of the mild-day state; filled unless stated.
+    Input<Temperature> mild_day;
+    /// Of the house above the place of `station_outdoor`; absent: same height.
+    Input<Length> height_above_station;
+    /// Temperature fall with height; filled where a height is given.
+    Input<Quantity<0, -1, 0, 1>> lapse;
     Input<Temperature> station_outdoor;                 ///< as stated, once `outdoor` is derived
-    Input<AirChangeRate> leakage_at_50_pa;              ///< of the house under test; absent: not tested
-    Input<double> leakage_divisor;                      ///< filled with the leakage
-    Input<HeatFlux> heat_up;                            ///< to warm up after a set-back, per floor area; absent: none
-    Input<double> intermittent_margin;                  ///< share on top of the load instead; absent: none
+    Input<AirChangeRate> leakage_at_50_pa;              ///< air leakage of the house when tested; absent: not tested
+    Input<double> leakage_divisor;                      ///< filled where a leakage is given
+    Input<HeatFlux> heat_up;                            ///< to warm up after a setback, per floor area; absent: none
+    /// Share of the load for intermittent heating, used instead of `heat_up`; absent: none.
+    Input<double> intermittent_margin;
 };
 
 enum class FluidName { water, propylene_glycol, ethylene_glycol };
@@ -81,7 +86,7 @@ struct FluidChoice {
     ConcentrationBasis basis = ConcentrationBasis::mass;
 };
 
-/// What the by-area method needs to know of a room's outside.
+/// The data about a room's outside that the by-area method needs.
 struct Fabric {
     reference::Era era{};
     reference::WallKind wall{};
@@ -100,25 +105,26 @@ struct Fabric {
 enum class ElementKind { wall, window, door, roof, floor, ceiling, party_wall };
 enum class Beyond { outside, unheated, room, ground };
 struct Element {
-    std::string name;                                   ///< for a reader; may be empty
+    std::string name;                                   ///< printed in the pack; may be empty
     ElementKind kind{};
-    Input<Area> area;                                   ///< net of the openings in it
+    Input<Area> area;                                   ///< without the openings in it
     Input<UValue> u_value;                              ///< stated, or derived from `layers` or `slab`
     std::vector<Layer> layers;                          ///< from the room outwards; empty with a stated U-value
     std::optional<GroundSlab> slab;                     ///< with Beyond::ground
     Beyond beyond = Beyond::outside;
     std::string beyond_room;                            ///< id, with Beyond::room
-    std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; else see `factor`
-    Input<double> factor;                               ///< share of (room - outdoor); absent to outside: the whole
-    std::optional<UnheatedSpace> space;                 ///< that `factor` is derived from
+    std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; absent: see `factor`
+    /// Share of (room - outdoor); absent for elements to outside, which have the full difference.
+    Input<double> factor;
+    std::optional<UnheatedSpace> space;                 ///< the unheated space that `factor` is derived from
 };
 
 struct Room {
     std::string id;
     std::string name;
-    std::string storey;                                 ///< for a reader: `ground floor`; may be empty
+    std::string storey;                                 ///< printed in the pack: `ground floor`; may be empty
     reference::RoomUse use{};
-    bool heated = true;                                 ///< false: no loss is reckoned and no emitter expected
+    bool heated = true;                                 ///< false: no loss is calculated and no emitter expected
     Input<Area> floor_area;
     Input<Length> ceiling_height;
     Input<Temperature> temperature;                     ///< filled from `use` unless stated
@@ -129,7 +135,7 @@ struct Room {
     std::optional<Input<HeatFlux>> heat_loss_rate;      ///< by-area method, the firm's own rate
     std::vector<Element> elements;                      ///< element-by-element method, if any
     Input<UValue> element_thermal_bridge;               ///< with elements
-    std::optional<Input<Power>> heat_loss;              ///< from another survey; adopted where given
+    std::optional<Input<Power>> heat_loss;              ///< from another survey; adopted where stated
     Place place;
 };
 
@@ -142,57 +148,63 @@ struct FittingCount {
 
 struct Emitter {
     std::string id;
-    std::string name;                                   ///< for a reader; may be empty
+    std::string name;                                   ///< printed in the pack; may be empty
     std::string room;
     std::string at;                                     ///< junction that its flow comes from
     std::string return_at;                              ///< junction that its return goes to; `at` unless stated
     std::string kind;                                   ///< name in reference::emitter_kinds()
-    std::string model;                                  ///< of the catalogue, that its figures are taken from; may be empty
-    Input<Power> output_at_50k;                         ///< stated or derived; less what `deratings` take
+    /// Model in the catalogue that its figures are taken from; may be empty.
+    std::string model;
+    Input<Power> output_at_50k;                         ///< stated or derived; after `deratings`
     Input<double> exponent;                             ///< filled from the kind unless stated; 1 with `floor`
-    std::optional<RatedAt> rated_at;                    ///< these four: instead of an output at 50 K, one at most
+    /// At most one of these four is given, instead of an output at 50 K.
+    std::optional<RatedAt> rated_at;
     std::optional<Fan> fan;
     std::optional<RatedByPiece> by_piece;
     std::optional<HeatedFloor> floor;
     std::vector<Derating> deratings;
-    Input<Power> rating;                                ///< at 50 K before deratings; given where there are any
+    Input<Power> rating;                                ///< ΔT50 rating before deratings; given where there are any
     Input<Length> length;                               ///< absent where not surveyed
     Input<Length> height;
-    std::optional<Input<Volume>> content;               ///< of water; else taken from its rating
-    std::optional<Input<TemperatureDifference>> drop;   ///< across it at design; the conditions' unless stated
-    std::optional<Input<double>> valves_kv;             ///< m3/h, of its valves as they were found, together
-    std::string loop_pipe;                              ///< name in reference::pipes(); a loop in the floor, else empty
-    Input<Length> loop_length;                          ///< of that loop, with its leads
-    std::vector<FittingCount> fittings;                 ///< its valves, whole emitter, counted once
-    std::string connection;                             ///< pipe name its valves are sized for: v2/2 is taken in it
+    std::optional<Input<Volume>> content;               ///< water content; absent: estimated from the rating
+    /// Temperature drop across it at design; absent: that of the conditions.
+    std::optional<Input<TemperatureDifference>> drop;
+    std::optional<Input<double>> valves_kv;             ///< m3/h, of all its valves together as found
+    /// Name in reference::pipes(), for a loop in the floor; else empty.
+    std::string loop_pipe;
+    Input<Length> loop_length;                          ///< of that loop, with its tails
+    std::vector<FittingCount> fittings;                 ///< its valves; for the whole emitter, so counted once
+    /// Pipe size of its valves: loss factors refer to v2/2 in this pipe.
+    std::string connection;
     bool existing = true;
     Place place;
 };
 
-/// What the pipes of a section are.
+/// The pipes that a section consists of.
 enum class Carries {
-    both,          ///< a flow and a return pipe side by side
+    both,          ///< a flow and a return pipe next to each other
     flow,
-    return_,       ///< where flow and return run apart: reverse return, a ring main
+    return_,       ///< with flow: where the two run separately, as in reverse return or a ring main
     loop,          ///< the single pipe of a one-pipe loop
 };
 
 struct Section {
     std::string id;
     Carries carries = Carries::both;
-    std::string from;                                   ///< which way water flows is computed; a loop runs from here
+    std::string from;                                   ///< the direction of flow is calculated; a loop runs from here
     std::string to;
     std::string pipe;                                   ///< name in reference::pipes()
     Input<Length> bore;                                 ///< filled from the pipe unless measured
     Input<Length> insert_bore;                          ///< filled from the pipe; absent where fittings do not narrow
     Input<Length> roughness;                            ///< filled from the pipe
     Input<Length> length;                               ///< one way
-    std::optional<Input<Conductivity>> heat_loss;       ///< W/(m K) of each pipe over its surroundings, where counted
+    /// W/(m K) of each pipe to its surroundings; absent: not counted.
+    std::optional<Input<Conductivity>> heat_loss;
     Input<Temperature> surroundings;                    ///< with `heat_loss`
     bool closed = false;                                ///< an isolating valve in it is shut
-    std::vector<FittingCount> fittings;                 ///< on one pipe; the return is taken to be the same
+    std::vector<FittingCount> fittings;                 ///< on one pipe; the return is assumed to be the same
     bool existing = true;
-    std::string where;                                  ///< for a reader: `under hall floor`; may be empty
+    std::string where;                                  ///< printed in the pack: `under hall floor`; may be empty
     Place place;
 };
 
@@ -210,44 +222,50 @@ struct QuadraticCurve {
 struct Circulator {
     std::string name;
     PumpMode mode = PumpMode::constant_speed;
-    std::vector<CurvePoint> curve;                      ///< rising flow, falling head; at least two points, or empty
+    /// With rising flow and falling head; at least two points, or empty.
+    std::vector<CurvePoint> curve;
     std::optional<QuadraticCurve> quadratic;            ///< instead of points
-    std::optional<Pressure> set_head;                   ///< of a controlled mode
-    std::optional<VolumeFlow> set_flow;                 ///< of proportional pressure: where `set_head` is reached
+    std::optional<Pressure> set_head;                   ///< for the controlled modes
+    /// For proportional pressure: flow at which `set_head` is reached.
+    std::optional<VolumeFlow> set_flow;
     Basis basis = Basis::document;
     std::string source;
     Place place;
 };
 
-/// A circulator in a section of its own, beside the main one.
+/// A pump in a section of its own, in addition to the main one.
 struct FurtherCirculator {
     Circulator pump;
-    std::string in;                                     ///< section
-    std::string towards;                                ///< one of its two junctions: the way it pushes in its pipe
-    bool in_return = false;                             ///< of a section that carries both: in the return pipe
+    std::string in;                                     ///< section that contains it
+    /// One of the section's two junctions: the one that it pumps towards.
+    std::string towards;
+    bool in_return = false;                             ///< in the return pipe of a section that carries both
 };
 
-/// A mixing set between two junctions: it draws from `from` and feeds `to` at a lower temperature with a circulator
-/// of its own. Everything beyond `to` hangs on it alone.
+/// A mixing set between two junctions. Its own pump draws from `from` and supplies `to` at a lower temperature.
+/// Everything beyond `to` is connected through it alone.
 struct Mixer {
     std::string id;
     std::string from;
     std::string to;
-    Input<Temperature> flow;                            ///< that it makes
-    Input<TemperatureDifference> drop;                  ///< across the emitters beyond it; the conditions' unless stated
+    Input<Temperature> flow;                            ///< flow temperature that it supplies
+    /// Across the emitters beyond it; absent: that of the conditions.
+    Input<TemperatureDifference> drop;
     std::optional<Circulator> pump;
     Place place;
 };
 
 enum class SeparationKind { header, close_tees, buffer_two, buffer_four, plate, volumiser };
-/// What stands between the heat source and the pipework.
+/// The component that separates the heat source from the pipework.
 struct Separation {
     SeparationKind kind{};
-    std::optional<Input<VolumeFlow>> source_flow;       ///< on the source's side; from the emitters' flow unless stated
-    std::optional<Circulator> source_pump;              ///< on the source's side
+    /// On the primary side; calculated from the emitters' flow unless stated.
+    std::optional<Input<VolumeFlow>> source_flow;
+    std::optional<Circulator> source_pump;              ///< primary pump
     std::optional<Input<Volume>> volume;                ///< of a buffer or volumiser
-    std::optional<Input<HeatLossCoefficient>> plate_ua; ///< of a plate exchanger
-    std::optional<Input<Pressure>> pressure_drop;       ///< each side of a plate, or a volumiser, at the flow below
+    std::optional<Input<HeatLossCoefficient>> plate_ua; ///< of a plate heat exchanger
+    /// Each side of a plate heat exchanger, or a volumiser, at the flow below.
+    std::optional<Input<Pressure>> pressure_drop;
     std::optional<Input<VolumeFlow>> pressure_drop_flow;
     Place place;
 };
@@ -259,14 +277,14 @@ struct Job {
     Household household;
     Property property;
     std::vector<std::string> survey_notes;              ///< paragraphs for the household's part
-    Basis plain_values = Basis::measured;               ///< what a number without a basis stands on
+    Basis plain_values = Basis::measured;               ///< basis of a number that states none
     Conditions conditions;
     FluidChoice fluid;
     std::vector<Room> rooms;
     std::vector<Emitter> emitters;
     std::vector<Section> sections;
     std::optional<HeatSource> heat_source;
-    std::optional<Circulator> circulator;               ///< that drives the emitters
+    std::optional<Circulator> circulator;               ///< the main pump, which drives the emitters
     std::vector<FurtherCirculator> further_circulators;
     std::vector<Mixer> mixers;
     std::optional<Separation> separation;
@@ -274,10 +292,10 @@ struct Job {
     std::optional<SystemWater> system_water;
     std::optional<HotWater> hot_water;
     std::optional<Sound> sound;
-    std::vector<EmitterSize> sizes;                     ///< of the firm's catalogue, in its order; may be empty
-    bool unvented_hot_water = false;                    ///< chooses a caution
+    std::vector<EmitterSize> sizes;                     ///< the firm's catalogue, in its order; may be empty
+    bool unvented_hot_water = false;                    ///< selects a caution
     bool hot_water_store = false;
-    bool old_lagging = false;                           ///< lagging, boards or flues that may hold asbestos
+    bool old_lagging = false;                           ///< lagging, boards or flues may contain asbestos
 };
 
 }  // namespace loopfolio::job

@@ -9,32 +9,32 @@
 #include <string_view>
 #include <vector>
 
-/// The names that a job file and the record use for what the job's structs hold as values, in enumerator order.
+/// The names that a job file and the record use for the values in the job's structs, in enumerator order.
 namespace loopfolio::job {
 
 template <class E>
 using NamesFor = std::span<const reference::Named<E>>;
 
-/// `measured`, `document`, `assumed`: a default is never stated.
+/// `measured`, `document`, `assumed`. A job cannot state `default`.
 [[nodiscard]] NamesFor<Basis> basis_names();
 [[nodiscard]] NamesFor<FluidName> fluid_names();
 [[nodiscard]] NamesFor<ConcentrationBasis> concentration_basis_names();
 [[nodiscard]] NamesFor<ElementKind> element_kind_names();
 [[nodiscard]] NamesFor<Beyond> beyond_names();
-/// Of an emitter or a section: true where it is there already.
+/// For an emitter or a section: true where it exists already.
 [[nodiscard]] NamesFor<bool> state_names();
-/// Of a circulator in a section that carries both: true where it stands in the return pipe.
+/// For a pump in a section that carries both pipes: true where it is in the return pipe.
 [[nodiscard]] NamesFor<bool> pipe_of_pair_names();
 [[nodiscard]] NamesFor<Carries> carries_names();
 [[nodiscard]] NamesFor<PumpMode> pump_mode_names();
 [[nodiscard]] NamesFor<SeparationKind> separation_kind_names();
 [[nodiscard]] NamesFor<SoundPlace> sound_place_names();
 
-/// Rows of the reference by their names alone.
+/// Names of the rows of reference tables.
 [[nodiscard]] std::vector<std::string_view> floor_covering_names();
 [[nodiscard]] std::vector<std::string_view> floor_zone_names();
 
-/// The name of `value`, which must have one.
+/// The name of `value`. Every value must have one.
 template <class E>
 [[nodiscard]] std::string_view name_of(NamesFor<E> names, E value) {
     std::size_t at = 0;

@@ -9,10 +9,10 @@
 #include <string>
 #include <vector>
 
-/// Ways to say what an emitter gives other than its output at 50 K.
+/// Ways to state an emitter's output other than its output at 50 K.
 namespace loopfolio::job {
 
-/// Water and air at which an output was stated; those of EN 442 unless the job says others.
+/// Temperatures of water and air for which an output is stated; those of EN 442 unless the job gives others.
 struct RatingTemperatures {
     Temperature flow = Temperature::from_celsius(75.0);
     Temperature return_ = Temperature::from_celsius(65.0);
@@ -25,33 +25,34 @@ struct RatedAt {
 };
 
 struct FanSpeed {
-    double speed = 0.0;                             ///< on the maker's scale
+    double speed = 0.0;                             ///< on the manufacturer's scale
     Power output;
 };
 struct Fan {
     RatingTemperatures at;
     std::vector<FanSpeed> speeds;                   ///< rising
-    double speed = 0.0;                             ///< chosen; within the stated ones
+    double speed = 0.0;                             ///< the speed used; within the stated ones
 };
 
-/// A radiator of equal sections, or what is rated by the metre.
+/// A radiator of equal sections, or an emitter rated by the metre.
 struct RatedByPiece {
-    int sections = 0;                               ///< 0: by the metre of the emitter's length
+    int sections = 0;                               ///< 0: rated by the metre of the emitter's length
     Input<Power> output;                            ///< of one section or one metre, at 50 K
 };
 
-/// Pipes in a screed: output by EN 1264.
+/// A floor heated by pipes in a screed: output by EN 1264.
 struct HeatedFloor {
     Input<Area> area;
     Input<Length> pitch;
     std::string covering;                           ///< name in reference::floor_coverings(), or empty
     Input<ThermalResistance> covering_resistance;   ///< filled from the covering unless stated
-    Input<Length> screed_cover;                     ///< above the pipe
+    Input<Length> screed_cover;                     ///< thickness above the pipe
     Input<Conductivity> screed;                     ///< filled unless stated
     Input<Length> pipe_outside;                     ///< filled from the loop's pipe unless stated
     std::string zone;                               ///< name in reference::floor_surface_limits(); empty: `occupied`
-    Input<Length> leads;                            ///< to the manifold and back; absent: none
-    std::optional<Input<ThermalResistance>> below;  ///< from the pipes to what lies below, its surface included
+    Input<Length> leads;                            ///< length of pipe to the manifold and back; absent: none
+    /// Between the pipes and the space below, with its surface; absent: not known.
+    std::optional<Input<ThermalResistance>> below;
     Input<Temperature> below_temperature;           ///< with `below`
 };
 

@@ -12,28 +12,32 @@
 
 namespace loopfolio::job {
 
-/// Hours that a season stays at one outdoor temperature.
+/// Hours of the season at one outdoor temperature.
 struct OutdoorHours {
     Temperature outdoor;
     Duration time;
 };
 
-/// The heating season that a job asks to be reckoned. It comes with a maker's table that states every capacity.
+/// The heating season to calculate. It needs a manufacturer's table with every capacity.
 struct Season {
-    std::string climate;                     ///< name in reference::climates(); empty with hours of the job's own
-    std::string climate_file;                ///< that `bins` are read from, as the job names it; else empty
-    int readings = 0;                        ///< hours of a file of hourly temperatures, gathered by whole degrees; else 0
-    std::vector<OutdoorHours> bins;          ///< rising outdoor temperature; empty with `climate`
-    std::string climate_source;              ///< where the hours come from; may be empty
-    Input<Temperature> base;                 ///< outdoor, at and above which nothing is heated; filled unless stated
-    Input<Temperature> lowest_flow;          ///< that the source makes; filled with the coldest of its maker's table
-    bool compensation = true;                ///< flow temperature follows the weather; else it stays at the design's
+    std::string climate;                     ///< name in reference::climates(); empty where the job gives its own hours
+    std::string climate_file;                ///< file that `bins` are read from, as the job names it; else empty
+    /// Hours in a file of hourly temperatures, which are grouped by whole degrees; else 0.
+    int readings = 0;
+    std::vector<OutdoorHours> bins;          ///< sorted by outdoor temperature; empty with `climate`
+    std::string climate_source;              ///< source of the hours; may be empty
+    Input<Temperature> base;                 ///< outdoor temperature from which heating is off; filled unless stated
+    /// Minimum flow temperature of the heat source; filled with the lowest in its manufacturer's table.
+    Input<Temperature> lowest_flow;
+    /// The flow temperature follows the weather; else it stays at the design's.
+    bool compensation = true;
     Input<double> cycling_factor;            ///< Cc of EN 14825, 0 to 1; filled unless stated
-    std::vector<Temperature> compare_flows;  ///< at most four, rising: design flow temperatures to reckon it again with
-    std::optional<Input<Power>> standby;     ///< electricity drawn while nothing is heated
-    std::optional<Input<double>> price;      ///< of a kilowatt-hour of electricity, in `currency`
+    /// At most four, rising: design flow temperatures for which the season is calculated again.
+    std::vector<Temperature> compare_flows;
+    std::optional<Input<Power>> standby;     ///< electric power drawn while there is no heating
+    std::optional<Input<double>> price;      ///< of electricity, in `currency` per kilowatt-hour
     std::string currency;
-    std::optional<Input<double>> carbon;     ///< kg of carbon dioxide for a kilowatt-hour of electricity
+    std::optional<Input<double>> carbon;     ///< of electricity, in kg of carbon dioxide per kilowatt-hour
     Place place;
 };
 

@@ -11,18 +11,20 @@
 
 namespace loopfolio::job {
 
-/// How many large hard surfaces beside the unit throw its sound back.
+/// Number of large hard surfaces next to the unit that reflect its sound.
 enum class SoundPlace { on_ground, by_wall, in_corner };
 
 /// The outdoor unit's sound at a neighbour's window.
 struct Sound {
-    Input<double> power_level;                       ///< dB(A) re 1 pW, of one unit of the heat source's own kind, by the maker
+    /// DB(A) re 1 pW, of one unit of the heat source's own kind, as the manufacturer states it.
+    Input<double> power_level;
     Input<Length> distance;                          ///< from the unit to the window
     SoundPlace standing = SoundPlace::by_wall;
-    std::optional<Input<double>> barrier;            ///< dB that what stands between takes off, as the designer judges
-    std::optional<Input<double>> background;         ///< dB(A) at the window without the unit
-    std::optional<Input<double>> limit;              ///< dB(A) of the local rule
-    std::string rule;                                ///< its name
+    /// Reduction by barriers on the way, in dB, as the designer estimates it.
+    std::optional<Input<double>> barrier;
+    std::optional<Input<double>> background;         ///< sound level at the window without the unit, dB(A)
+    std::optional<Input<double>> limit;              ///< of the local rule, dB(A)
+    std::string rule;                                ///< name of that rule
     Place place;
 };
 

@@ -10,24 +10,26 @@
 
 namespace loopfolio::study {
 
-/// A size of the firm's catalogue in the place of an emitter.
+/// A size of the firm's catalogue as a replacement for an emitter.
 struct SizeOffer {
     int size = -1;                ///< index in the job's sizes
-    Power output;                 ///< there: with the emitter's water, and less what its place takes (`derating`)
-    std::optional<bool> fits;     ///< no longer and no higher than what hangs there; absent where a measure is not known
+    Power output;                 ///< in this place: with the emitter's water, and after its `derating`
+    /// Neither longer nor higher than the present emitter; absent where a dimension is not known.
+    std::optional<bool> fits;
 };
 
 /// Sizes for one emitter that is too small.
 struct SizeChoice {
     int emitter = -1;
-    std::vector<SizeOffer> offers;       ///< at most `most_offers` that give its load: those that fit first, then the smallest
-    std::optional<SizeOffer> largest;    ///< of the catalogue, where none gives it
+    /// At most `most_offers` that give the load: those that fit first, then the smallest.
+    std::vector<SizeOffer> offers;
+    std::optional<SizeOffer> largest;    ///< the largest of the catalogue, where none gives the load
 };
 
 inline constexpr std::size_t most_offers = 4;
 
-/// One for each emitter whose verdict is change, heated floors apart; none without a catalogue. A towel rail, skirting, column
-/// or fan unit is offered sizes of its own kind alone, where the catalogue has that kind.
+/// One for each emitter with the verdict change, except heated floors; none without a catalogue. A towel rail,
+/// skirting, column or fan unit is offered only sizes of its own kind, where the catalogue has that kind.
 [[nodiscard]] std::vector<SizeChoice> sizes_that_serve(const job::Job& filled, const design::Design& design);
 
 }  // namespace loopfolio::study

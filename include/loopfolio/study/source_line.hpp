@@ -10,20 +10,25 @@
 
 namespace loopfolio::study {
 
-/// What the heat source can make at the temperature that it must make, and what the house needs, against the weather.
+/// The heat source's capacity at the temperature that it must supply, and the house's load, over the outdoor
+/// temperature.
 struct SourceLine {
     struct Point {
         Temperature outdoor;
-        Power capacity;    ///< by the maker's table, straight between its points
-        Power load;        ///< heat leaving the house: a straight line to none at the rooms' mean temperature
+        Power capacity;    ///< from the manufacturer's table, linear between its points
+        Power load;        ///< heat that leaves the house: a straight line, zero at the mean temperature of the rooms
     };
-    std::vector<Point> points;      ///< at least two, rising outdoor temperature: the table's; inside it the design day's and that of no load
-    Temperature made;               ///< water that the source makes, at which the capacity is taken
-    /// The bivalent temperature, as EN 14825 names it: capacity and load are equal there. None where one is above the other all along the table.
+    /// At least two, rising outdoor temperature: those of the table and, within it, the design day and the day without
+    /// load.
+    std::vector<Point> points;
+    /// Temperature of the water that the heat source supplies, for which the capacity holds.
+    Temperature made;
+    /// The bivalent temperature, the term of EN 14825: capacity and load are equal there. None where one of them is
+    /// larger along the whole table.
     std::optional<Point> balance;
 };
 
-/// Nothing where the maker's table states no capacity, or the temperature lies outside it.
+/// Nothing where the manufacturer's table states no capacity, or the temperature lies outside it.
 [[nodiscard]] std::optional<SourceLine> source_line(const job::Job& job, const design::Design& design);
 
 }  // namespace loopfolio::study

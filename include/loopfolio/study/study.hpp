@@ -17,7 +17,7 @@
 #include <variant>
 #include <vector>
 
-/// The whole calculation of one house as one value, made once. Record, pack and terminal take it and calculate nothing.
+/// The whole calculation of one house as one value. Record, pack and terminal use it and calculate nothing themselves.
 namespace loopfolio::study {
 
 struct FileDigest {
@@ -25,44 +25,45 @@ struct FileDigest {
     std::string sha256;
 };
 
-/// What ties a study to what it was made from.
+/// The files that a study was made from.
 struct Origin {
     std::string program = "loopfolio";
     std::string version;
     std::string job_file;      ///< file name without folders
     std::string job_sha256;    ///< 64 hex digits of the job file's bytes
-    std::vector<FileDigest> files = {};   ///< that the job names, in the order in which they were read
+    std::vector<FileDigest> files = {};   ///< files that the job names, in the order in which they were read
 };
 
 /// How much is calculated.
 enum class Scope {
-    check,   ///< every verdict and caveat: no effects of ranges, no bands of the season, no ways out, no derivations
+    check,   ///< every verdict and caveat, without effects of ranges, bands of the season, remedies and derivations
     pack,    ///< everything that a pack prints
 };
 
 struct Study {
     Scope scope = Scope::pack;
-    Origin origin;                            ///< filled by whoever read the files
+    Origin origin;                            ///< filled by the code that read the files
     design::House house;
     design::Design design;
     design::Operation operation;
     design::Plant plant;
-    design::Findings findings;                ///< every check: those of the design, then those of the plant
+    design::Findings findings;                ///< every check: those of the design first, then those of the plant
     Verdict verdict = Verdict::keep;          ///< the worst of them
 
-    // Of a pack alone; empty in a check.
-    std::vector<Assumption> inputs;           ///< the register, with the effects of its ranges
-    std::optional<design::PumpRemedy> wider_pipes;   ///< that would be enough for a circulator that is too weak
-    std::vector<SizeChoice> sizes;            ///< of the firm's catalogue that are enough for each emitter too small
+    // Only for a pack; empty in a check.
+    std::vector<Assumption> inputs;           ///< the register, with the effects of the ranges
+    std::optional<design::PumpRemedy> wider_pipes;   ///< pipes that, made wider, are enough for a pump that is too weak
+    std::vector<SizeChoice> sizes;            ///< catalogue sizes that are enough, for each emitter that is too small
     std::optional<SourceLine> source_line;
-    std::optional<Temperature> flow_for_all;  ///< flow temperature at which every emitter is large enough as it is, if there is one
+    /// Flow temperature at which every present emitter is large enough, if there is one.
+    std::optional<Temperature> flow_for_all;
     std::vector<std::vector<BuildUp>> build_ups;   ///< by room and element
     Totals totals;                            ///< sums and shares that the pages print
     design::Trace trace;
 };
 
-/// Calculates a house. Pure: no I/O, no clock. Refuses where a relation's range is left or a network cannot be solved; both
-/// scopes refuse the same houses.
+/// Calculates a house. A pure function: no I/O, no clock. Refuses where a formula would leave its range or a network
+/// cannot be solved. Both scopes refuse the same houses.
 [[nodiscard]] std::variant<Study, std::vector<design::Refusal>> study(design::House house, Scope scope);
 
 }  // namespace loopfolio::study

@@ -6,7 +6,7 @@
 #include "loopfolio/job/keys/makers.hpp"
 #include "loopfolio/job/names.hpp"
 
-/// The keys of what a design is made for, and of what the pipes are filled with.
+/// The keys of the design conditions, and of the fluid in the pipes.
 namespace loopfolio::job {
 
 namespace keys {

@@ -7,7 +7,7 @@
 #include "loopfolio/job/names.hpp"
 #include "loopfolio/reference/materials.hpp"
 
-/// The keys of an element of a room's outside, and of what it is made of.
+/// The keys of an element of a room's outside, and of its materials.
 namespace loopfolio::job {
 
 namespace keys {

@@ -8,7 +8,7 @@
 #include "loopfolio/reference/emitters.hpp"
 #include "loopfolio/reference/pipes.hpp"
 
-/// The keys of an emitter, and of the ways to say what it gives.
+/// The keys of an emitter, and of the ways to state its output.
 namespace loopfolio::job {
 
 namespace keys {

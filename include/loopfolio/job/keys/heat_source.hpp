@@ -5,7 +5,7 @@
 #include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/keys/makers.hpp"
 
-/// The keys of the heat source and of its maker's table.
+/// The keys of the heat source and of its manufacturer's table.
 namespace loopfolio::job {
 
 namespace keys {

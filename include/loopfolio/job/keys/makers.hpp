@@ -4,32 +4,33 @@
 
 #include "loopfolio/job/keys/row.hpp"
 
-/// Short ways to write a row. A maker that takes a member gives a row that is read straight into it.
+/// Functions that make rows. One that takes a member makes a row whose value is read straight into that member.
 namespace loopfolio::job {
 
-/// A valve's Kv is the flow in m3/h of water that drops 1 bar in it: read as a number with that unit.
+/// A valve's Kv is the flow of water in m3/h with a pressure drop of 1 bar in it. It is read as a number with that
+/// unit.
 inline constexpr NumberUnit kv_unit{1.0, "m³/h", "_m3_per_h"};
-/// Money in whatever currency the job names, and mass of carbon dioxide, for each kilowatt-hour of electricity.
+/// Money in the currency that the job names, and mass of carbon dioxide, for each kilowatt-hour of electricity.
 inline constexpr NumberUnit money_per_kilowatt_hour{1.0, "per kWh", "_per_kwh"};
 inline constexpr NumberUnit kilogram_per_kilowatt_hour{1.0, "kg/kWh", "_kg_per_kwh"};
 
-/// Characters of a text that stands in one line of the pack, and of a longer one.
+/// Largest number of characters of a text that is one line in the pack, and of a longer text.
 inline constexpr double line_length = 120.0;
 inline constexpr double text_length = 500.0;
 
-/// What docs/job-file.md shows where nothing is to be said of a key that is left out.
+/// Shown by docs/job-file.md where there is nothing to say about leaving a key out.
 inline constexpr std::string_view nothing_to_say = "–";
 
 namespace makers {
 
-/// A row without a member.
+/// A row without a member, for a key that is read by hand.
 consteval Words words(std::string_view key, Form form, Need need, double low = 0.0, double high = 0.0) {
     Words out{};
     out.field = {key, form, need, low, high, {}, {}, {}, nothing_to_say, {}};
     return out;
 }
 
-/// A row with a member: the record's name for it is the key unless the row says otherwise.
+/// A row with a member. The record uses the key as its name unless the row says otherwise.
 template <class T, class M>
 consteval Entry<T, M> entry(std::string_view key, Form form, Need need, double low, double high, M T::*member) {
     Entry<T, M> out{};
@@ -39,7 +40,7 @@ consteval Entry<T, M> entry(std::string_view key, Form form, Need need, double l
     return out;
 }
 
-/// A list of numbers with a unit, and nothing else beside them.
+/// A list of plain numbers with a unit.
 template <class U>
 consteval Words numbers(std::string_view key, Need need, double low, double high, const U& unit) {
     Words out = words(key, Form::numbers, need, low, high);
@@ -48,7 +49,7 @@ consteval Words numbers(std::string_view key, Need need, double low, double high
     return out;
 }
 
-/// The key without its unit. A key that does not end in the suffix of its unit does not compile.
+/// The key without the suffix of its unit. A key that does not end in this suffix does not compile.
 template <class U>
 consteval std::string_view stem_of(std::string_view key, const U& unit) {
     if (!key.ends_with(unit.suffix)) throw "the key does not end in the suffix of its unit";
@@ -57,7 +58,7 @@ consteval std::string_view stem_of(std::string_view key, const U& unit) {
 
 }  // namespace makers
 
-/// An input of the design.
+/// A number that is an input of the design.
 template <class T, class M, class U>
 consteval Number<T, M, U> number(std::string_view key, Need need, double low, double high, const U& unit, M T::*member) {
     Number<T, M, U> out{};
@@ -67,7 +68,7 @@ consteval Number<T, M, U> number(std::string_view key, Need need, double low, do
     out.member = member;
     return out;
 }
-/// The same without a member: another way to write what another row holds.
+/// The same without a member: another way to write a value that another row holds.
 template <class U>
 consteval Words number(std::string_view key, Need need, double low, double high, const U& unit) {
     (void)makers::stem_of(key, unit);
@@ -76,7 +77,7 @@ consteval Words number(std::string_view key, Need need, double low, double high,
     out.field.suffix = unit.suffix;
     return out;
 }
-/// An input without a key of its own: it is filled or worked out from what the job states.
+/// An input without a key: it is filled in, or calculated from what the job states.
 template <class T, class M, class U>
 consteval Number<T, M, U> resolved(std::string_view record, const U& unit, M T::*member) {
     Number<T, M, U> out{};
@@ -86,7 +87,7 @@ consteval Number<T, M, U> resolved(std::string_view record, const U& unit, M T::
     return out;
 }
 
-/// A number that has no basis of its own.
+/// A number that has no basis.
 consteval Words plain(std::string_view key, Need need, double low, double high) {
     return makers::words(key, Form::plain, need, low, high);
 }
@@ -122,7 +123,7 @@ template <class T>
 consteval auto maybe_text(std::string_view key, std::string T::*member) {
     return makers::entry(key, Form::text, optional, 0.0, text_length, member);
 }
-/// A list of texts, with one at least where it is always needed.
+/// A list of texts. It needs at least one where the key is always needed.
 consteval Words lines(std::string_view key, Need need, double most) {
     return makers::words(key, Form::texts, need, need == always ? 1.0 : 0.0, most);
 }
@@ -135,7 +136,7 @@ consteval auto id(std::string_view key, Need need, std::string T::*member, doubl
     return makers::entry(key, Form::id, need, 1.0, most, member);
 }
 consteval Words choice(std::string_view key, Need need) { return makers::words(key, Form::choice, need); }
-/// `noun` is what the names are names of, as a message says it: `pipe`.
+/// `noun` says what the names are names of, as messages write it: `pipe`.
 template <class T, class M>
 consteval auto choice(std::string_view key, Need need, std::string_view noun, M T::*member, NamesOf<M> names) {
     auto out = makers::entry(key, Form::choice, need, 0.0, 0.0, member);

@@ -7,10 +7,10 @@
 #include "loopfolio/job/names.hpp"
 #include "loopfolio/reference/pipes.hpp"
 
-/// The keys of the pipes, of their fittings, and of what stands in them.
+/// The keys of the pipes, of their fittings, and of the pumps and mixing sets in them.
 namespace loopfolio::job {
 
-/// Of a curve: how the head falls with the flow, and with the square of it.
+/// Units of a curve's coefficients: the fall of the head with the flow, and with the square of the flow.
 inline constexpr NumberUnit fall_with_flow{1.0, "kPa·min/L", "_kpa_min_per_l"};
 inline constexpr NumberUnit fall_with_square{1.0, "kPa·min²/L²", "_kpa_min2_per_l2"};
 

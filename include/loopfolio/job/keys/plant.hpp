@@ -6,7 +6,7 @@
 #include "loopfolio/job/keys/makers.hpp"
 #include "loopfolio/job/names.hpp"
 
-/// The keys of what stands beside rooms and pipes: hot water, the system's water, sound.
+/// The keys for everything beyond rooms and pipes: hot water, the system's water, sound.
 namespace loopfolio::job {
 
 namespace keys {

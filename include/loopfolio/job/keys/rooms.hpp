@@ -5,7 +5,7 @@
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/job/keys/makers.hpp"
 
-/// The keys of a room, of its fabric and of the air that is moved in it.
+/// The keys of a room, of its fabric and of its ventilation.
 namespace loopfolio::job {
 
 namespace keys {

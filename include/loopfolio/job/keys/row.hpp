@@ -17,9 +17,9 @@
 #include <type_traits>
 #include <vector>
 
-/// One row for each key of the job file. A row says once what the key is called, its unit and range, what it means, what
-/// holds without it, which member of the job's structs it goes into, and what register and record call it. The reader, the
-/// vocabulary, the register, the record and docs/job-file.md take it from there.
+/// One row for each key of the job file. A row gives the key's name, its unit and range, its meaning, the value assumed
+/// without it, the member of the job's structs that it goes into, and its names in the register and the record. The
+/// reader, the vocabulary, the register, the record and docs/job-file.md all use this row.
 namespace loopfolio::job {
 
 using yaml::Field;
@@ -30,14 +30,16 @@ inline constexpr Need always = Need::always;
 inline constexpr Need optional = Need::optional;
 inline constexpr Need depends = Need::depends;
 
-/// What every row can say of itself. Each of the functions gives back the row with that said.
+/// The properties that every row has. Each function returns a copy of the row with one of them set.
 template <class Row>
 struct Described {
     Field field{};
-    std::string_view record{};   ///< the record's name for it, without the suffix of its unit; empty: it is written elsewhere
-    bool read_by_hand = false;   ///< the reader takes it together with its neighbours
+    /// Name in the record, without the suffix of its unit; empty: the record writes it elsewhere.
+    std::string_view record{};
+    bool read_by_hand = false;   ///< the reader takes it together with neighbouring keys
 
-    /// What holds without the key, as docs/job-file.md says it. A dash stands there unless a row says otherwise.
+    /// The value assumed without the key, in the words of docs/job-file.md. A dash is shown unless a row says
+    /// otherwise.
     consteval Row left_out(std::string_view words) const {
         Row out = static_cast<const Row&>(*this);
         out.field.left_out = words;
@@ -54,13 +56,13 @@ struct Described {
         out.field.advice = words;
         return out;
     }
-    /// The record's name for it, where that is not the key's own.
+    /// The name in the record, where it differs from the key.
     consteval Row in_record(std::string_view name) const {
         Row out = static_cast<const Row&>(*this);
         out.record = name;
         return out;
     }
-    /// What is read depends on what stands beside it, so the reader has code of its own for this key.
+    /// How this key is read depends on other keys, so the reader has separate code for it.
     consteval Row by_hand() const {
         Row out = static_cast<const Row&>(*this);
         out.read_by_hand = true;
@@ -68,19 +70,19 @@ struct Described {
     }
 };
 
-/// A key that goes into no single member: the reader and the record have code of their own for what it says.
+/// A key that does not go into one single member: the reader and the record have separate code for it.
 struct Words : Described<Words> {};
 
-/// The names that a choice takes: of an enumeration with their values, of a text as they stand.
+/// The names that a choice accepts: for an enumeration with their values, for a text as they are.
 template <class M>
 using NamesOf = std::conditional_t<std::is_same_v<M, std::string>, std::vector<std::string_view> (*)(),
                                    std::span<const reference::Named<M>> (*)()>;
 
-/// A key that goes as it stands into one member: text, id, lines of text, flag, whole number, choice.
+/// A key that goes unchanged into one member: text, id, lines of text, flag, whole number, choice.
 template <class T, class M>
 struct Entry : Described<Entry<T, M>> {
     M T::*member = nullptr;
-    std::string_view noun{};        ///< what the names of a choice are names of
+    std::string_view noun{};        ///< says what the names of a choice are names of
     NamesOf<M> names = nullptr;
 };
 
@@ -91,14 +93,17 @@ struct Number : Described<Number<T, M, U>> {
 
     M T::*member = nullptr;         ///< `Input<Value>`, or an optional one
     U unit{};
-    std::string_view what{};        ///< the register's name for it; empty: it has no line there
-    int decimals = 0;               ///< that the register prints
-    int place = 0;                  ///< in the register among its group, where that is not the order of the table
-    bool unit_in_name = false;      ///< the register's name says the unit, so that the value does not
+    std::string_view what{};        ///< name in the register; empty: it has no line there
+    int decimals = 0;               ///< decimal places in the register
+    /// Place in the register within its group, where that differs from the order of the table.
+    int place = 0;
+    bool unit_in_name = false;      ///< the name in the register includes the unit, so the value is printed without it
     std::string_view unlisted{};    ///< why it has no line in the register
-    bool (*listed)(const T&) = nullptr;             ///< where given: whether this one has a line
-    reference::Default<Value> reference::Defaults::*usual = nullptr;   ///< what is taken where the job states nothing,
-    reference::Cited<Value> reference::Limits::*limit = nullptr;       ///< from either table; neither: see design's resolve
+    bool (*listed)(const T&) = nullptr;             ///< if given, decides whether a particular input has a line
+    /// Default where the job states nothing, from this table,.
+    reference::Default<Value> reference::Defaults::*usual = nullptr;
+    /// Or from this one; without either, see src/design/resolve.
+    reference::Cited<Value> reference::Limits::*limit = nullptr;
 
     consteval Number in_register(std::string_view name, int digits, int where = 0) const {
         Number out = *this;
@@ -107,7 +112,7 @@ struct Number : Described<Number<T, M, U>> {
         out.place = where;
         return out;
     }
-    /// The register's name for it says the unit.
+    /// The name in the register includes the unit.
     consteval Number with_unit_in_name() const {
         Number out = *this;
         out.unit_in_name = true;
@@ -118,13 +123,14 @@ struct Number : Described<Number<T, M, U>> {
         out.unlisted = reason;
         return out;
     }
-    /// It has a line in the register where this holds.
+    /// The input has a line in the register only where this holds.
     consteval Number listed_where(bool (*holds)(const T&)) const {
         Number out = *this;
         out.listed = holds;
         return out;
     }
-    /// What is taken where the job states nothing. A default that depends on other keys is filled by `src/design/resolve`.
+    /// The value assumed where the job states nothing. Defaults that depend on other keys are filled in by
+    /// `src/design/resolve`.
     consteval Number otherwise(reference::Default<Value> reference::Defaults::*value) const {
         Number out = *this;
         out.usual = value;
@@ -136,7 +142,7 @@ struct Number : Described<Number<T, M, U>> {
         return out;
     }
 
-    /// The default of the row itself; none where it depends on other keys or where the key has none.
+    /// The default in the row itself; none where it depends on other keys or where the key has no default.
     [[nodiscard]] std::optional<reference::Default<Value>> default_value() const {
         if (usual != nullptr) return reference::defaults().*usual;
         if (limit == nullptr) return std::nullopt;
