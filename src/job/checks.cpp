@@ -12,7 +12,8 @@ namespace loopfolio::job {
 
 namespace {
 
-/// To a hundredth at most: a difference of readings must not show the tail of its binary form.
+/// Temperature as text, to a hundredth at most, so that a difference of readings does not show the tail of its binary
+/// form.
 std::string celsius_text(Temperature t) {
     return decimal(std::round(t.celsius() * 100.0) / 100.0) + " °C";
 }
@@ -65,7 +66,8 @@ void check_price(const Draft& draft) {
     const double price = draft.job.season->price->value;
     const std::string& currency = draft.job.season->currency;
     constexpr std::array<std::string_view, 9> known{"GBP", "£", "EUR", "€", "USD", "US$", "$", "CHF", "Fr."};
-    constexpr double cheapest = 0.02, dearest = 2.0;   // of these a kilowatt-hour, far outside what is asked for
+    // In these currencies for a kilowatt-hour, far outside real prices.
+    constexpr double cheapest = 0.02, dearest = 2.0;
     if (price == 0.0) {
         warn(*draft.season, "electricity_price_per_kwh", "is nothing", "leave it out where it is not known");
     } else if (std::ranges::find(known, currency) != known.end() && (price < cheapest || price > dearest)) {
@@ -100,8 +102,8 @@ void check_ids(const Draft& draft) {
 
 namespace {
 
-/// The rooms by id; `complete` is false where an id could not be read, so that nothing that names a
-/// room is refused on that account.
+/// The rooms by id. `complete` is false where an id could not be read; a reference to an unknown room is then not
+/// reported, as it may be that one.
 struct RoomIds {
     std::unordered_map<std::string_view, const Room*> by_id;
     std::vector<std::string_view> names;

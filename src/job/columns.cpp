@@ -43,10 +43,10 @@ std::string names_hint(const Group& known) {
     return "its columns are " + listed(names, "and");
 }
 
-/// Tells the unknown ones; gives back what they seem to be meant for.
+/// Reports the unknown columns, and returns the columns that they seem to be meant for.
 std::vector<std::string_view> report_unknown(Findings& findings, const yaml::FileKind& kind, const Group& known, const Node& table) {
     std::vector<std::string_view> out;
-    std::vector<Field> absent;   // a column that is there is not meant by another
+    std::vector<Field> absent;   // a column that is present cannot be what another one was meant for
     std::ranges::copy_if(known.fields, std::back_inserter(absent), [&](const Field& f) { return !has_column(table, f.key); });
     for (const auto& column : table.entries) {
         if (find_field(known, column.key) != nullptr) continue;

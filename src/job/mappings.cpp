@@ -31,7 +31,7 @@ std::string unit_words(const Field& field) {
     return field.unit.empty() ? "" : ", in " + std::string{field.unit};
 }
 
-/// The key that takes what `key` means in another unit: `length_mm` for `length_m`.
+/// The key with the same meaning as `key` in another unit: `length_mm` for `length_m`.
 const Field* same_in_another_unit(const Group& keys, std::string_view key) {
     for (const auto& field : keys.fields) {
         if (field.suffix.empty() || field.key == key) continue;
@@ -63,7 +63,8 @@ Meant suggestion_for(const Group& keys, const Entry& entry) {
                 digits ? "a number has a decimal point and no comma"
                        : "text that holds a comma goes in quotes"};
     }
-    const Group* other = entry.place.file == 0 ? group_with(unknown) : nullptr;   // a file beside the job has no other groups
+    // A file named by the job has no other groups.
+    const Group* other = entry.place.file == 0 ? group_with(unknown) : nullptr;
     if (other != nullptr) {
         return {{}, named(unknown) + " is a key of " + std::string{other->name}};
     }
@@ -71,7 +72,7 @@ Meant suggestion_for(const Group& keys, const Entry& entry) {
     return {};
 }
 
-/// Reports unknown keys; gives back the known keys that they seem to be meant for.
+/// Reports unknown keys, and returns the known keys that they seem to be meant for.
 std::unordered_set<std::string_view> report_unknown(const Mapping& m) {
     std::unordered_set<std::string_view> meant;
     int unknown = 0;
@@ -95,7 +96,7 @@ void report_doubled(const Mapping& m) {
     }
 }
 
-/// What `m` lacks is told elsewhere: where its model is named, or in the first line of its table.
+/// Whether missing keys of `m` are reported elsewhere: where its model is named, or for the first line of its table.
 bool lack_is_told(const Mapping& m) {
     const auto& files = m.reading->without_column;
     return m.reading->without_model.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();
@@ -235,7 +236,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
     for (const auto key : keys) {
         if (has(m, key)) there.push_back(key);
     }
-    const auto meant = [&](const Entry& entry) {   // a slip in one of the keys is told already
+    const auto meant = [&](const Entry& entry) {   // a misspelling of one of the keys has been reported already
         if (find_field(*m.keys, entry.key) != nullptr) return false;
         return std::ranges::find(keys, suggestion_for(*m.keys, entry).key) != keys.end();
     };

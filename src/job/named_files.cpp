@@ -15,7 +15,7 @@ namespace {
 
 std::string ending_of(const std::string& name) { return lower_snake(std::filesystem::path{name}.extension().string()); }
 
-/// True where the name can be asked for.
+/// Whether the file with this name may be read.
 bool check_name(const Mapping& m, std::string_view key, const std::string& name) {
     const std::string ending = ending_of(name);
     if (std::filesystem::path{name}.is_absolute()) {
@@ -33,7 +33,7 @@ bool check_name(const Mapping& m, std::string_view key, const std::string& name)
     return true;
 }
 
-/// Its number among the files; nothing where it cannot be read.
+/// Number of the file among those read; nothing where it cannot be read.
 std::optional<int> take(const Mapping& m, std::string_view key, const std::string& name) {
     auto& reading = *m.reading;
     const auto known = std::ranges::find(reading.files, name, &NamedFile::name);

@@ -12,17 +12,17 @@ namespace loopfolio::job {
 
 struct OpenedFile {
     Node list;
-    bool table = false;   ///< of comma-separated values
-    bool whole = true;    ///< false of a table whose first line is at fault
+    bool table = false;   ///< it is a table of comma-separated values
+    bool whole = true;    ///< false for a table whose first line has an error
 };
 
-/// The columns that a table may have: whatever takes one cell in these groups. Of the first group those are needed that it
-/// always needs; of a further one only where one of its columns is there.
+/// The columns that a table may have: every key of these groups whose value fits into one cell. The keys that the first
+/// group always needs are required; those of a further group only if one of its columns is present.
 using Columns = std::vector<const Group*>;
 
-/// The file that stands under `key`, or nothing where it cannot be read, which is then told. What it holds has places of its
-/// own; its numbers count as read in a document. The first line of a table is told here: cells of a column that is not known
-/// are left out, and a table without its first needed column is not read.
+/// The file named under `key`, or nothing where it cannot be read, which is then reported. Places in it refer to that
+/// file, and its numbers have the basis `document`. Errors in the first line of a table are reported here: cells of
+/// unknown columns are left out, and a table without its first required column is not read.
 [[nodiscard]] std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, const yaml::FileKind& kind,
                                                   const Columns& columns);
 

@@ -18,7 +18,7 @@ std::size_t digits_from(std::string_view text, std::size_t at) {
     return at;
 }
 
-/// How many characters at the start of `text` are a decimal number; 0 for none.
+/// Length of the decimal number at the start of `text`, in characters; 0 for none.
 std::size_t number_length(std::string_view text) {
     std::size_t at = !text.empty() && (text[0] == '-' || text[0] == '+') ? 1 : 0;
     const std::size_t first = at;
@@ -60,7 +60,7 @@ NumberReading value_of(std::string_view text) {
     double value = 0.0;
     const auto result = std::from_chars(text.data(), text.data() + text.size(), value);
     if (result.ec != std::errc{}) return {{}, "is past what a number can hold", ""};
-    return {value + 0.0, "", ""};   // minus zero plus zero is zero
+    return {value + 0.0, "", ""};   // adding zero turns minus zero into zero
 }
 
 std::string hint_for_comma(std::string_view text) {

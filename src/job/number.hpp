@@ -11,15 +11,15 @@ namespace loopfolio::job {
 
 using namespace yaml;
 
-/// A number as a job file writes it, or what is wrong with how it is written.
+/// A number in a job file, or what is wrong with the way it is written.
 struct NumberReading {
     std::optional<double> value;
     std::string rule;
     std::string hint;
 };
 
-/// Decimal numbers alone: `12`, `-3.5`, `+.5`, `1e3`. No hexadecimal, octal, underscores, commas,
-/// units, quotes, infinities; minus zero reads as zero.
+/// Reads decimal numbers only: `12`, `-3.5`, `+.5`, `1e3`. Rejects hexadecimal and octal numbers, underscores, commas,
+/// units, quotes and infinities; minus zero reads as zero.
 [[nodiscard]] NumberReading number_in(const Node& node);
 
 }  // namespace loopfolio::job

@@ -18,7 +18,7 @@ std::string range_words(const Field& field) {
     return out.append(field.unit);
 }
 
-/// A slip between two metric units is a thousandfold.
+/// Confusing two metric units usually makes a value wrong by a factor of 1000.
 std::string range_hint(const Field& field, double value) {
     if (!field.advice.empty()) return std::string{field.advice};
     struct Slip {
@@ -37,7 +37,7 @@ std::string range_hint(const Field& field, double value) {
     return {};
 }
 
-/// The number under `key`, held to the range of `field`.
+/// The number under `key`, checked against the range of `field`.
 std::optional<double> ranged(const Mapping& m, std::string_view key, const Field& field) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return std::nullopt;
@@ -53,12 +53,12 @@ std::optional<double> ranged(const Mapping& m, std::string_view key, const Field
     return reading.value;
 }
 
-/// A plain number was written down on site in a job file, and printed in a document in a file that it names.
+/// In the job file a plain number was noted on site; in a file that the job names, it comes from a document.
 Basis plain_basis(const Mapping& m, Place place) {
     return place.file == 0 ? m.reading->plain_values : Basis::document;
 }
 
-/// A number of another file stands on that file, at its line, unless it names a source.
+/// The source of a number in another file is that file and line, unless the number names a source.
 std::string source_in(const Mapping& m, Place place) {
     if (place.file == 0) return {};
     return m.reading->files.at(static_cast<std::size_t>(place.file) - 1).name + ", line " + std::to_string(place.line);
@@ -106,7 +106,7 @@ std::vector<double> numbers_at(const Mapping& m, std::string_view key, std::size
     }
     std::vector<double> out;
     for (std::size_t i = 0; i < items.size(); ++i) {
-        // Read as the value of a key without a name, so that it has a path and a place of its own.
+        // Each item is read like the value of a key without a name, so that it has a path and a place of its own.
         Field item = field;
         item.key = "";
         const Group keys{"", {&item, 1}};

@@ -10,7 +10,7 @@ namespace loopfolio::job {
 
 namespace {
 
-/// Junctions by number, joined in groups by the sections between them.
+/// Numbers the junctions, and groups those that sections connect.
 class Junctions {
 public:
     std::size_t number(std::string_view name) {
@@ -64,7 +64,7 @@ Junctions join_sections(const Draft& draft) {
     return out;
 }
 
-/// `J1O` and `J10`, `j-1` and `J_1` are one in this: names that a hand writes alike.
+/// Maps `J1O` and `J10`, or `j-1` and `J_1`, to the same text: such names look alike in handwriting.
 std::string as_written_by_hand(std::string_view name) {
     std::string out = lower_snake(name);
     std::erase(out, '_');
@@ -75,7 +75,7 @@ std::string as_written_by_hand(std::string_view name) {
     return out;
 }
 
-/// `wanted`'s look-alike among `names`, else, where it is long enough to tell, its nearest.
+/// Suggests the look-alike of `wanted` among `names`, or else, for a name that is long enough, the nearest.
 std::string junction_hint(std::string_view wanted, const std::vector<std::string_view>& names) {
     for (const auto name : names) {
         if (name != wanted && as_written_by_hand(name) == as_written_by_hand(wanted)) {
@@ -106,7 +106,7 @@ std::string list_words(const std::vector<std::string>& ids) {
 
 /// A part of the pipework that water from the heat source cannot reach.
 struct Stray {
-    std::size_t first = 0;   ///< section
+    std::size_t first = 0;   ///< index of its first section
     std::vector<std::string> ids;
     std::vector<std::string_view> junctions;
 };
@@ -201,7 +201,7 @@ void check_pipework(const Draft& draft) {
     }
     whole = check_joined(draft, junctions, start) && whole;
     if (!whole) return;
-    warn_of_dead_ends(draft, root);   // else a dead end is only a slip seen twice
+    warn_of_dead_ends(draft, root);   // with other errors present, a dead end is only a consequence of them
     check_flow_and_return(draft);
 }
 

@@ -13,7 +13,7 @@ namespace loopfolio::job {
 
 namespace {
 
-constexpr std::size_t most_bridges = 12;   // each doubles the ways that heat can take
+constexpr std::size_t most_bridges = 12;   // each bridge doubles the number of heat paths
 
 LayerBridge read_bridge(const Mapping& m) {
     LayerBridge out;
@@ -41,7 +41,7 @@ Fasteners read_fasteners(const Mapping& m) {
     return out;
 }
 
-/// Metal that is more than any tie or screw would be. One part in a hundred: common practice, no source.
+/// Warns of more metal than ties or screws have. The limit of one part in a hundred is common practice, no source.
 void check_fasteners(const Mapping& m, const Fasteners& f, const Layer& layer) {
     constexpr double most_share = 0.01;
     const double share = f.section.value.in(unit::square_metre) * f.per_square_metre.value;
@@ -55,7 +55,7 @@ void check_fasteners(const Mapping& m, const Fasteners& f, const Layer& layer) {
     }
 }
 
-/// Gaps and fasteners correct insulation (ISO 6946): of anything else they are a slip.
+/// Gaps and fasteners correct only insulation (ISO 6946); on any other layer they are a mistake.
 void check_insulates(const Mapping& m, const Layer& layer) {
     const auto* known = reference::find_material(layer.material);
     constexpr Conductivity most = unit::watt_per_metre_kelvin(0.1);
@@ -70,7 +70,7 @@ void check_insulates(const Mapping& m, const Layer& layer) {
     }
 }
 
-/// Gaps in a layer and metal through it.
+/// Reads the gaps in a layer and the metal through it.
 void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
     if (layer.air && has(m, "air_gap_level")) complain(m, "air_gap_level", "is not read of an air layer");
     const auto fasteners = open_child(m, "fasteners", group("fasteners"));
@@ -111,7 +111,7 @@ Layer read_layer(const Mapping& m) {
     return out;
 }
 
-/// A strip ten times as long as it is wide, with all its edge to outside, has 48; a square 16.
+/// A strip ten times as long as it is wide, with its whole edge exposed to outside, has 48; a square has 16.
 void check_slab(const Mapping& m, const Input<Area>& area, const Input<Length>& perimeter) {
     constexpr double most = 50.0;   // common practice, no source
     if (!area.given() || !perimeter.given()) return;

@@ -19,14 +19,14 @@ constexpr yaml::FileKind emitter_file{"a catalogue of emitters", "catalogues", "
                                       "the first line names the columns, such as `model,kind,output_at_50k_w,length_mm,height_mm`"};
 constexpr std::size_t most_models = 2000;
 
-/// Keys of one line of a maker's table.
+/// Keys of one line of a manufacturer's table.
 constexpr std::array<std::string_view, 5> point_keys{"outdoor_c", "flow_c", "capacity_kw", "least_kw", "ratio"};
 
 constexpr std::array<std::string_view, 3> keys_of_a_unit{"name", "performance", "minimum_output_kw"};
 constexpr std::array<std::string_view, 6> keys_of_an_emitter{"kind", "output_at_50k_w", "exponent", "length_mm", "height_mm",
                                                             "water_content_l"};
 
-/// The text under `key` without a word about what is wrong with it: whoever reads the item says it.
+/// The text under `key`, without reporting errors in it: the code that reads the item does that.
 std::string_view quiet_text(const Node& item, std::string_view key) {
     const Entry* entry = item.kind == Node::Kind::mapping ? find_entry(item, key) : nullptr;
     return entry != nullptr && entry->value.kind == Node::Kind::scalar ? std::string_view{entry->value.text} : std::string_view{};
@@ -43,7 +43,8 @@ Entry& entry_of(Node& mapping, std::string_view key, Node::Kind kind, Place plac
     return mapping.entries.back();
 }
 
-/// Adds one line of a table to the model that it belongs to: its cells for a point make one, the others hold for the model.
+/// Adds one line of a table to its model: the cells that describe a point make a new point, the others apply to the
+/// model.
 void add_row(Reading& reading, const Node& row, Node& model) {
     Node point;
     point.kind = Node::Kind::mapping;
@@ -68,7 +69,7 @@ void add_row(Reading& reading, const Node& row, Node& model) {
     entry_of(performance.value, "points", Node::Kind::list, row.place).value.items.push_back(std::move(point));
 }
 
-/// A table has a line for each point: those of one model become one item.
+/// A table has one line for each point. The lines of one model are combined into one item.
 Node gathered(Reading& reading, const Node& table) {
     Node out;
     out.kind = Node::Kind::list;
@@ -88,7 +89,7 @@ Node gathered(Reading& reading, const Node& table) {
     return out;
 }
 
-/// The item of `list` that is the model `wanted`, which stands under `model` of `m`.
+/// The item of `list` that is the model `wanted`, which is named under `model` of `m`.
 const Node* find_model(const Mapping& m, std::string_view wanted, const Node& list) {
     std::vector<std::string_view> names;
     for (const auto& item : list.items) {
@@ -101,7 +102,7 @@ const Node* find_model(const Mapping& m, std::string_view wanted, const Node& li
     return nullptr;
 }
 
-/// What the job states itself stays.
+/// Copies keys that the job leaves out; what the job states itself stays.
 void take_over(const Node& from, std::span<const std::string_view> keys, Node& to) {
     for (const auto& entry : from.entries) {
         const bool wanted = std::ranges::find(keys, entry.key) != keys.end();
@@ -109,7 +110,7 @@ void take_over(const Node& from, std::span<const std::string_view> keys, Node& t
     }
 }
 
-/// A model's own source is where its points come from.
+/// The source stated for a model is also the source of its points.
 Node with_source(Node model) {
     const Entry* source = find_entry(model, "source");
     if (source == nullptr || find_entry(model, "performance") == nullptr) return model;
@@ -119,7 +120,7 @@ Node with_source(Node model) {
     return model;
 }
 
-/// What `file` says of the model that `item` names.
+/// Completes `item` with what `file` says of the model that it names.
 void take_model(Reading& reading, const OpenedFile& file, Node& item, const std::string& path, std::string_view keys_here,
                 std::span<const std::string_view> keys) {
     const auto model = quiet_text(item, "model");
@@ -128,7 +129,8 @@ void take_model(Reading& reading, const OpenedFile& file, Node& item, const std:
     const Node* found = find_model(m, model, file.list);
     if (found == nullptr) return;
     if (!file.whole) reading.without_model.insert(&item);
-    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));   // its keys are told here
+    // This reports errors in its keys.
+    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));
     take_over(with_source(*found), keys, item);
 }
 
@@ -137,13 +139,13 @@ Node* value_of(Node& mapping, std::string_view key) {
     return entry == mapping.entries.end() ? nullptr : &entry->value;
 }
 
-/// The items of the list under `key`; none where something else stands there.
+/// The items of the list under `key`; none where the value is not a list.
 std::span<Node> items_of(Node& mapping, std::string_view key) {
     Node* list = value_of(mapping, key);
     return list == nullptr ? std::span<Node>{} : std::span{list->items};
 }
 
-/// Without the file nothing is known of what its models would have filled.
+/// Without the file, missing keys of items that name a model must not be reported.
 void give_up(Reading& reading, Node& source) {
     const auto lost = [&](const Node& item) {
         if (!quiet_text(item, "model").empty()) reading.without_model.insert(&item);
@@ -179,7 +181,7 @@ EmitterSize read_size(const Mapping& m) {
     out.exponent = plain_at(m, "exponent");
     if (const auto length = input_at(m, "length_mm", unit::millimetre); length.given()) out.length = length.value;
     if (const auto height = input_at(m, "height_mm", unit::millimetre); height.given()) out.height = height.value;
-    (void)input_at(m, "water_content_l", unit::litre);   // for whoever takes the model: in range, or told here
+    (void)input_at(m, "water_content_l", unit::litre);   // reports a value out of range; emitters of this model use it
     if (m.node != nullptr) out.place = m.node->place;
     return out;
 }
@@ -200,7 +202,7 @@ void read_sizes(Reading& reading, const Node& list, Draft& draft) {
     }
 }
 
-/// A rating holds for the kind that the maker sells it as.
+/// A rating is valid only for the kind of emitter that the manufacturer gives.
 void check_kind(const Mapping& m, const Node& model) {
     const auto kind = quiet_text(model, "kind"), stated = quiet_text(*m.node, "kind");
     if (kind.empty() || stated.empty() || kind == stated) return;
@@ -224,7 +226,7 @@ void take_emitters(const Mapping& catalogue, std::span<Node> emitters, Draft& dr
     }
 }
 
-/// Models are looked up in a file, so one has to be named.
+/// Reports a missing catalogue, because models are looked up in it.
 void demand_file(const Mapping& top, const std::optional<Mapping>& catalogue, std::string_view key, bool asked) {
     const bool named_there = catalogue && has(*catalogue, key);
     if (!asked || named_there) return;

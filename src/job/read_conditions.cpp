@@ -29,7 +29,7 @@ FluidChoice read_fluid(const Mapping& m) {
     return out;
 }
 
-/// Stated, or the row of the standard's table; the reference key says which.
+/// The stated value, or the row of the standard's table; the reference key shows which.
 Input<HeatFlux> read_heat_up(const Mapping& m) {
     const auto table = open_child(m, "heat_up", group("heat_up"));
     if (!table) return input_at(m, "heat_up_w_per_m2", unit::watt_per_square_metre);
@@ -42,7 +42,7 @@ Input<HeatFlux> read_heat_up(const Mapping& m) {
     return out;
 }
 
-/// Keys that need one another, and ways to say the same.
+/// Checks keys that need one another, and keys that exclude one another.
 void check_pairs(const Mapping& m) {
     if (has(m, "lapse_k_per_100m")) demand(m, "height_above_station_m", "what the lapse counts on is not given");
     if (has(m, "leakage_divisor")) demand(m, "leakage_at_50_pa_per_hour", "what the divisor divides is not given");

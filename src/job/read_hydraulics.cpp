@@ -8,7 +8,7 @@ namespace loopfolio::job {
 
 namespace {
 
-/// What a kind of separation needs, and what it has no use for.
+/// Checks the keys that a kind of separation needs, and those that have no meaning for it.
 void check_kind(const Mapping& m, SeparationKind kind) {
     const bool plate = kind == SeparationKind::plate;
     const bool volumiser = kind == SeparationKind::volumiser;
@@ -87,7 +87,7 @@ FurtherCirculator read_further(const Mapping& m, const Job& job) {
     return out;
 }
 
-/// Two circulators that push against each other in one pipe cannot be meant.
+/// Two pumps in one pipe that work against each other are a mistake.
 void check_opposed(const Draft& draft) {
     const auto& pumps = draft.job.further_circulators;
     for (std::size_t i = 0; i < pumps.size(); ++i) {

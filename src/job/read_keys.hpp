@@ -9,8 +9,8 @@
 #include <tuple>
 #include <vector>
 
-/// Reads a mapping into its struct, row by row of its table. What depends on its neighbours is marked so in the table and
-/// left to the code beside.
+/// Reads a mapping into its struct, row by row of its table. Keys that depend on others are marked in the table, and
+/// separate code reads them.
 namespace loopfolio::job {
 
 template <class Q>
@@ -41,7 +41,7 @@ template <class T>
 void read_row(const Mapping& m, const Entry<T, int>& row, T& out) {
     out.*row.member = whole_at(m, row.field.key).value_or(out.*row.member);
 }
-/// A choice, or a flag. The struct holds what is so where the key is left out.
+/// A choice or a flag. The struct holds its default.
 template <class T, class M>
 void read_row(const Mapping& m, const Entry<T, M>& row, T& out) {
     M& member = out.*row.member;

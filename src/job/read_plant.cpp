@@ -13,7 +13,7 @@ namespace loopfolio::job {
 
 namespace {
 
-/// At one outdoor temperature a higher flow temperature never makes heat more easily.
+/// At one outdoor temperature, a higher flow temperature cannot give a better COP.
 void check_performance(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
     if (points.size() != items.size()) return;
     for (std::size_t i = 0; i < points.size(); ++i) {
@@ -38,7 +38,7 @@ void check_performance(const std::vector<Mapping>& items, const std::vector<Perf
     }
 }
 
-/// Interpolation needs every outdoor temperature with every flow temperature.
+/// Interpolation needs every combination of outdoor and flow temperatures in the table.
 void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
     std::set<double> outdoors, flows;
     std::set<std::pair<double, double>> there;
@@ -58,7 +58,8 @@ void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
     }
 }
 
-/// Colder air gives less heat: more at a colder outdoor temperature is a slip, or a machine to ask about.
+/// Colder air gives less heat. More heat at a colder outdoor temperature is a mistake, or something to ask the
+/// manufacturer about.
 void check_cold(const Mapping& m, const std::vector<PerformancePoint>& sorted) {
     for (std::size_t i = 0; i < sorted.size(); ++i) {
         const auto warmer = std::find_if(sorted.begin() + static_cast<std::ptrdiff_t>(i) + 1, sorted.end(), [&](const auto& p) {
@@ -71,7 +72,7 @@ void check_cold(const Mapping& m, const std::vector<PerformancePoint>& sorted) {
     }
 }
 
-/// Least outputs belong to a grid as well: at every point or at none, and no more than the capacity.
+/// Minimum outputs form a grid as well: they are stated at every point or at none, and are at most the capacity.
 void check_least(const std::vector<Mapping>& items, const std::vector<PerformancePoint>& points) {
     if (points.size() != items.size()) return;
     const bool some = std::ranges::any_of(points, [](const auto& p) { return p.least.has_value(); });
@@ -107,7 +108,7 @@ std::vector<PerformancePoint> read_points(const Mapping& m) {
     return out;
 }
 
-/// What the heat source and further units beside it both have.
+/// Reads the keys that the heat source shares with further units.
 template <class Units>
 void read_table(const Mapping& m, Units& out) {
     if (const auto table = open_child(m, "performance", group("performance"))) {
@@ -140,7 +141,7 @@ void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
 void demand_capacities(const Mapping& source, const std::vector<PerformancePoint>& points, const std::string& why) {
     const auto unstated = std::ranges::find_if(points, [](const auto& p) { return !p.capacity; });
     if (unstated == points.end()) return;
-    // Not opened again: what is wrong with its keys is told already.
+    // Not opened again, because errors in its keys have been reported already.
     const Mapping table{source.reading, value_at(source, "performance"), path_of(source, "performance"), &group("performance"), source.owner};
     complain(table, "points", "state no capacity at " + in_celsius(unstated->outdoor) + " outdoors, and " + why, "give `capacity_kw` at every point");
 }
@@ -155,7 +156,7 @@ Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::st
 
 namespace {
 
-/// What part load and cold ask for.
+/// Checks the keys for part load and cold weather.
 void check_running(const Mapping& m, const HeatSource& out) {
     if (has(m, "defrost_derating_percent")) {
         demand(m, "defrost_from_c", "defrosting takes its share between two outdoor temperatures");

@@ -102,7 +102,8 @@ void read_deratings(const Mapping& m, Emitter& emitter) {
 }  // namespace
 
 void read_rating(const Mapping& m, Emitter& emitter) {
-    const bool half_said = has(m, "sections") && !has(m, "output_of_section_w");   // told where the pieces are read
+    // Reported where the sections are read.
+    const bool half_said = has(m, "sections") && !has(m, "output_of_section_w");
     if (!half_said)
         one_of(m, {"output_at_50k_w", "rated_at", "fan", "output_of_section_w", "output_per_metre_w", "floor"},
                "what it gives");

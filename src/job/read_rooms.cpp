@@ -22,7 +22,7 @@ Fabric read_fabric(const Mapping& m) {
     return out;
 }
 
-/// What an element's `beyond` asks for and rules out.
+/// Checks the keys that an element needs, or must not have, for the side it faces.
 void check_beyond(const Mapping& m, Beyond beyond) {
     if (beyond == Beyond::room) demand(m, "room", "the element is towards another room");
     else if (has(m, "room")) complain(m, "room", "is read only with `beyond: room`");

@@ -18,7 +18,7 @@ namespace loopfolio::job {
 namespace {
 
 constexpr std::size_t most_compared = 4;
-constexpr double far_from_design = 15.0;   // K; the coldest hour of a year lies nearer
+constexpr double far_from_design = 15.0;   // K; the coldest hour of a year differs by less
 
 std::vector<OutdoorHours> read_bins(const Mapping& m) {
     std::vector<OutdoorHours> out;
@@ -46,7 +46,8 @@ constexpr yaml::FileKind climate_kind{"a climate file", "climate files",
                                       "the first line names the columns: `outdoor_c`, and `hours` unless each line is an hour"};
 constexpr double whole_year = 8760.0;
 
-/// Rows with hours may repeat a temperature, rows without are an hour each: both are gathered, readings by whole degrees.
+/// Groups rows by temperature. Rows with hours may repeat a temperature; rows without are one hour each, grouped by
+/// whole degrees.
 std::vector<OutdoorHours> gathered(const std::vector<std::pair<double, double>>& rows, bool hourly) {
     std::map<double, double> hours;
     for (const auto& [outdoor, time] : rows) hours[hourly ? std::floor(outdoor + 0.5) : outdoor] += time;
@@ -55,7 +56,7 @@ std::vector<OutdoorHours> gathered(const std::vector<std::pair<double, double>>&
     return out;
 }
 
-/// The first row decides whether the file states hours; one that does otherwise is told.
+/// The first row decides whether the file states hours; a row that differs from it is reported.
 std::vector<std::pair<double, double>> read_climate_rows(Reading& reading, const Node& list, bool hourly) {
     std::vector<std::pair<double, double>> out;
     for (std::size_t i = 0; i < list.items.size() && !reading.findings.full(); ++i) {
@@ -91,7 +92,7 @@ void read_climate_file(const Mapping& m, Season& out) {
     out.readings = hourly ? static_cast<int>(rows.size()) : 0;
 }
 
-/// Hours come from one place.
+/// Reads the hours, which must come from a single source.
 void read_climate(const Mapping& m, Season& out) {
     out.bins = read_bins(m);
     read_climate_file(m, out);
@@ -137,7 +138,7 @@ void read_season(const Mapping& top, Draft& draft) {
     if (draft.season) draft.job.season = read_one(*draft.season);
 }
 
-/// Degrees of another scale, or a file of another place, show at the cold end.
+/// An error in the temperature scale or the location shows at the cold end.
 void check_coldest(const Draft& draft) {
     const Season& season = *draft.job.season;
     const auto coldest = std::ranges::find_if(season.bins, [](const OutdoorHours& b) { return b.time > Duration{}; });
@@ -161,7 +162,8 @@ void check_season(const Draft& draft) {
     const HeatSource& source = *draft.job.heat_source;
     const std::string why = "`season` is reckoned from the maker's table";
     demand(*draft.heat_source, "performance", why, "give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`");
-    if (source.further.empty()) demand_capacities(*draft.heat_source, source.performance, why);   // with further units it is told already
+    // With further units this has been reported already.
+    if (source.further.empty()) demand_capacities(*draft.heat_source, source.performance, why);
     const auto& outdoor = draft.job.conditions.outdoor;
     if (season.base.given() && outdoor.given() && season.base.value <= outdoor.value) {
         complain(*draft.season, "base_c", "must be above the design outdoor temperature");

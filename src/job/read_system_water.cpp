@@ -8,7 +8,7 @@ namespace loopfolio::job {
 
 namespace {
 
-/// Pressures have an order: precharge below cold fill below safety valve.
+/// Checks the order of the pressures: precharge below cold fill below safety valve.
 void check_pressures(const Mapping& m, const SystemWater& w) {
     if (!w.safety_valve.given()) return;
     const Pressure valve = w.safety_valve.value;

@@ -10,7 +10,8 @@ namespace loopfolio::job {
 
 namespace {
 
-/// Junctions in two layers, flow and return, joined by what carries water. A junction of loop pipes alone is in both.
+/// Junctions in two layers, flow and return, connected by the pipes and components that carry water. A junction with
+/// only loop pipes is in both layers.
 class Layers {
 public:
     Layers(const Job& job, bool with_closed) : job_{job} {
@@ -73,7 +74,7 @@ std::string closed_sections(const Job& job) {
     return out;
 }
 
-/// One of the two ways of an emitter that is missing.
+/// Reports that an emitter has no flow route, or no return route.
 void complain_of_way(const Draft& draft, std::size_t i, bool there, bool only_closed) {
     const std::string key = there ? "at" : has(draft.emitters[i], "return_at") ? "return_at" : "at";
     if (only_closed) {

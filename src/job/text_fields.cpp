@@ -11,7 +11,7 @@ namespace loopfolio::job {
 
 namespace {
 
-/// The text of a scalar; nothing where there is none.
+/// The text of a scalar; nothing where the value is not one.
 std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return std::nullopt;
@@ -61,7 +61,7 @@ std::string id_hint(const std::string& id, const Field& field) {
     return good ? "write `" + better + "`" : "";
 }
 
-/// One text of a list, read as the value of a key without a name so that it has a path of its own.
+/// One text of a list. It is read like the value of a key without a name, so that it has a path of its own.
 std::string text_of_item(const Mapping& parent, const std::string& path, const Node& item) {
     static constexpr std::array fields{Field{"", Form::text, Need::always, 1, 500}};
     const Group keys{"", fields};

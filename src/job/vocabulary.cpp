@@ -17,19 +17,20 @@ struct NamedFields {
     std::vector<Field> fields;
 };
 
-/// The tables of one group, joined: one group may fill several structs.
+/// The keys of each group, from all its tables: one group may fill several structs.
 std::vector<NamedFields> all_fields() {
     std::vector<NamedFields> out;
     each_table([&](std::string_view name, const auto& rows) {
         if (out.empty() || out.back().name != name) out.push_back({name, {}});
         each_row(rows, [&](const auto& row) {
-            if (!row.field.key.empty()) out.back().fields.push_back(row.field);   // what is only resolved has none
+            // An input that is only filled or derived has no key.
+            if (!row.field.key.empty()) out.back().fields.push_back(row.field);
         });
     });
     return out;
 }
 
-/// A catalogue may state these keys of a heat source; each may be left out where the job can say it.
+/// Adds the keys of a heat source that a catalogue may state; each is optional here, because the job can state it.
 void add_keys_of_a_source(std::vector<NamedFields>& groups) {
     const auto& source = std::ranges::find(groups, "heat_source", &NamedFields::name)->fields;
     auto& model = std::ranges::find(groups, "source_models", &NamedFields::name)->fields;

@@ -16,14 +16,14 @@ using yaml::Form;
 using yaml::Group;
 using yaml::Need;
 
-/// Every group, with the name that docs/job-file.md heads its table with: the one vocabulary of the job file, made from the
-/// tables of `loopfolio/job/keys`.
+/// Every group, with the name that its table has as a heading in docs/job-file.md. This is the only vocabulary of the
+/// job file, made from the tables of `loopfolio/job/keys`.
 [[nodiscard]] std::span<const Group> vocabulary();
 
 /// The group with this name, which must exist.
 [[nodiscard]] const Group& group(std::string_view name);
 
-/// What a maker says of a heat source, whatever house it stands at.
+/// The keys of a heat source that the manufacturer states, independent of the house.
 inline constexpr std::array<std::string_view, 16> keys_of_a_source{
     "name", "performance", "maximum_drop_k", "minimum_flow_l_per_min", "minimum_flow_l_per_s", "pressure_drop_kpa",
     "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s", "minimum_output_kw", "defrost_derating_percent",

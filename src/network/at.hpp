@@ -6,7 +6,7 @@
 
 namespace loopfolio::network {
 
-/// An index as containers want it.
+/// Converts an index to the type that containers use.
 template <class Int>
 constexpr std::size_t at(Int index) {
     return static_cast<std::size_t>(index);

@@ -55,8 +55,8 @@ std::vector<MassFlow> pump_flows(const BalanceTask& task) {
     return flows;
 }
 
-/// The network without the links whose flow is fixed: it is drawn where they start, and fed in where they
-/// end.
+/// The network without the links whose flow is fixed. Their flow is drawn from the node where they start, and fed in at
+/// the node where they end.
 Pipework with_fixed_flows(const Pipework& pipework, const BalanceTask& task,
                           const std::vector<MassFlow>& pumps) {
     Pipework p = pipework;
@@ -76,7 +76,8 @@ double own_drop(const Link& link, MassFlow flow, const physics::FluidState& flui
     return drop_at(link_law(link, fluid), flow.si()).value;
 }
 
-/// What an emitter asks of the parts that it joins: pressure in `high` over that in `low`, Pa.
+/// The pressure difference that an emitter needs between the parts that it connects: `high` over `low`, at least
+/// `least`, Pa.
 struct Ask {
     int high;
     int low;
@@ -95,8 +96,8 @@ std::vector<Ask> asks_of(const Pipework& p, const BalanceTask& task, const Topol
     return asks;
 }
 
-/// The lowest pressures of the parts over the first pump's suction side that give every emitter what it
-/// asks: the longest path (Bellman and Ford). A part that nothing asks for stays level.
+/// The lowest pressures of the parts, relative to the suction side of the first pump, that give every emitter what it
+/// needs: the longest path (Bellman and Ford). A part that no emitter needs raised stays at zero.
 std::vector<double> levels_of(std::size_t parts, int suction, const std::vector<Ask>& asks) {
     std::vector<double> level(parts, unset);
     level[at(suction)] = 0.0;
@@ -122,8 +123,8 @@ EmitterSetting setting_of(const BalancedEmitter& e, const Link& link, const phys
     return s;
 }
 
-/// Kv of a valve that drops `added` at this flow: dp = (Q/Kv)2, so that Kv is one over the root of the
-/// ratio to what a valve of Kv 1 drops.
+/// Kv of a valve with the pressure drop `added` at this flow. As dp = (Q/Kv)2, Kv is one over the root of the ratio to
+/// the pressure drop of a valve with Kv 1.
 double kv_of(Pressure added, MassFlow flow, const physics::FluidState& fluid) {
     if (added.si() <= nothing_to_add) return 0.0;
     Link valve;
@@ -154,7 +155,8 @@ void set_emitters(BalanceResult& r, const Pipework& p, const physics::FluidState
     }
     r.order.resize(r.emitters.size());
     std::iota(r.order.begin(), r.order.end(), 0);
-    // By what is available beyond the branch's own drop, so that one out of reach comes first.
+    // Ordered by the pressure available less the branch's own pressure drop, so that an emitter out of reach comes
+    // first.
     const auto spare = [&](int i) { return (r.emitters[at(i)].available - r.emitters[at(i)].own).si(); };
     std::ranges::stable_sort(r.order, [&](int a, int b) { return spare(a) < spare(b) - nothing_to_add; });
     r.index_emitter = r.order.empty() ? -1 : r.order.front();

@@ -50,7 +50,7 @@ Findings refusals_of(const Plan& plan) {
     return out;
 }
 
-/// Which junctions have a flow and a return node of their own.
+/// Marks the junctions that have separate flow and return nodes.
 std::vector<char> doubled_junctions(const Plan& plan) {
     std::vector<char> doubled(at(plan.junctions), 0);
     for (const auto& s : plan.sections) {
@@ -155,7 +155,8 @@ private:
         return static_cast<int>(out_.system.pipework.pumps.size()) - 1;
     }
 
-    /// The source's link moves to the header's far side, with its resistance; what stays drives the emitters.
+    /// Moves the source's link, with its resistance, to the primary side of the header; the link that remains drives
+    /// the emitters.
     void add_header(const PlanHeader& h) {
         const int top = new_node();
         auto& links = out_.system.pipework.links;
@@ -193,7 +194,7 @@ private:
         out_.mixers.push_back(links);
     }
 
-    /// The pipe ends at a new node, and the pump joins that to where it went.
+    /// The pipe now ends at a new node, and the pump connects this node to the pipe's former end.
     void add_pump_in_section(const PlanPump& p) {
         const auto& section = out_.sections[at(p.section)];
         const bool in_return = section.flow < 0 || (p.in_return && section.return_ >= 0);
@@ -202,7 +203,7 @@ private:
         const int end = std::exchange(out_.system.pipework.links[at(pipe)].to, middle);
         Link link;
         link.closed = out_.system.pipework.links[at(pipe)].closed;
-        // A return pipe is described from `to` to `from`.
+        // A return pipe runs from the section's `to` to its `from`.
         const bool along = in_return == p.towards_from;
         link.from = along ? middle : end;
         link.to = along ? end : middle;

@@ -75,7 +75,7 @@ void check_fluid(Refusals& r, std::span<const physics::FluidState> fluid, std::s
     }
 }
 
-/// Where pump links without any resistance close a ring, nothing settles the flow round it.
+/// Pump links without any resistance must not form a ring, because the flow round it would be undetermined.
 void check_bare_rings(Refusals& r, const Pipework& p) {
     std::vector<int> leader;
     const auto find = [&](int node) {

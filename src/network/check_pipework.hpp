@@ -10,7 +10,7 @@
 
 namespace loopfolio::network {
 
-/// Everything that makes a description unusable; empty where it can be solved.
+/// Everything that makes a description unusable; empty if it can be solved.
 [[nodiscard]] Findings refusals_of(const Pipework& pipework, std::span<const physics::FluidState> fluid);
 
 }  // namespace loopfolio::network

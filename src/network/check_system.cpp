@@ -30,7 +30,7 @@ void check_source(Refusals& r, const Source& source) {
     r.want("minimum_flow", source.minimum_flow.si(), 0.0);
 }
 
-/// A link may be one emitter's or one source's, and then is no pipe that loses heat.
+/// A link belongs to at most one emitter or source, and must then not have a pipe loss.
 void check_uses(Refusals& r, const System& system) {
     std::vector<char> used(system.pipework.links.size(), 0);
     const auto take = [&](int link, int index) {

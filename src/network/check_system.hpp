@@ -6,10 +6,10 @@
 
 namespace loopfolio::network {
 
-/// Everything that makes a system unusable for heat; its pipework is judged by the flow solution.
+/// Everything that makes a system unusable for heat. The flow solution checks its pipework.
 [[nodiscard]] Findings refusals_of(const System& system, std::span<const MassFlow> flow, SpecificHeat cp);
 
-/// The same without flows: what can be said before the first flow solution. Link indices are checked.
+/// The same checks as far as they are possible before the first flow solution. Link indices are checked.
 [[nodiscard]] Findings refusals_of(const System& system);
 
 }  // namespace loopfolio::network

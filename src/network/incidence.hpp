@@ -8,7 +8,7 @@
 
 namespace loopfolio::network {
 
-/// Links by node, packed.
+/// The links at each node, in packed form.
 class Incidence {
 public:
     /// `ends` are the two nodes of each link; links with `used` false are left out (empty: all are used).

@@ -14,8 +14,8 @@ constexpr double usual_velocity = 0.3;    // m/s
 constexpr double usual_drop = 1000.0;     // Pa
 constexpr double two_over_ln10 = 2.0 / std::numbers::ln10;
 
-/// d(ln f)/d(ln Re) of Colebrook and White where the friction factor is known: the implicit equation for
-/// x = 1/sqrt f, differentiated.
+/// d(ln f)/d(ln Re) of Colebrook and White at a known friction factor: the implicit equation for x = 1/sqrt f,
+/// differentiated.
 double colebrook_exponent(double reynolds, double relative_roughness, double factor) {
     const double x = 1.0 / std::sqrt(factor);
     const double b = 2.51 / reynolds;
@@ -23,7 +23,7 @@ double colebrook_exponent(double reynolds, double relative_roughness, double fac
     return -2.0 * ratio / (1.0 + ratio);
 }
 
-/// Slope df/dRe of the cubic that joins laminar and turbulent flow with value and slope.
+/// Slope df/dRe of the cubic that connects laminar and turbulent flow with equal values and slopes.
 double transition_slope(double reynolds, double relative_roughness) {
     using physics::laminar_below;
     using physics::turbulent_above;

@@ -42,7 +42,7 @@ void evaluate(FlowState& s) {
     }
 }
 
-/// From rest every link is taken as linear through the flow that such a link usually carries.
+/// At the start from zero flow, every link is linear, through the flow that such a link usually has.
 void slopes_from_rest(FlowState& s) {
     for (std::size_t i = 0; i < s.flow.size(); ++i) {
         if (s.topology.open[i] == 0) continue;
@@ -51,7 +51,7 @@ void slopes_from_rest(FlowState& s) {
     }
 }
 
-/// Flow in less flow out less flow drawn, added to `right` by unknown.
+/// Adds the imbalance of each node to `right`, by unknown: flow in less flow out less flow drawn.
 void add_imbalance(FlowState& s, const std::vector<double>& flow) {
     const auto& t = s.topology;
     for (std::size_t i = 0; i < flow.size(); ++i) {
@@ -77,7 +77,7 @@ bool take_step(FlowState& s, SoftLinks& soft) {
     const auto& t = s.topology;
     soft.choose(s);
     if (!s.matrix.factorise(s.conductance)) return false;
-    // Continuity of the new flows, the links' flows eliminated: flow + step with step = (dp - miss) g.
+    // Continuity of the new flows, with the links' flows eliminated: flow + step, where step = (dp - miss) g.
     for (std::size_t i = 0; i < s.flow.size(); ++i) {
         if (t.open[i] != 0) s.trial[i] = s.flow[i] - s.miss[i] * s.conductance[i];
     }
@@ -100,8 +100,8 @@ bool take_step(FlowState& s, SoftLinks& soft) {
     return true;
 }
 
-/// Slope along the step of the network's content (the sum of every link's drop integrated over its flow),
-/// which the solution minimises; where the state stands.
+/// Slope along the step, at the present state, of the network's content, which the solution minimises: the sum over the
+/// links of the pressure drop integrated over the flow.
 double content_slope(const FlowState& s) {
     double sum = 0.0;
     for (std::size_t i = 0; i < s.flow.size(); ++i) {
@@ -110,7 +110,7 @@ double content_slope(const FlowState& s) {
     return sum;
 }
 
-/// Moves the flows from `base` by a share of the step and looks at them there.
+/// Moves the flows from `base` by a share of the step, and returns the slope there.
 double slope_at_share(FlowState& s, double share) {
     for (std::size_t i = 0; i < s.flow.size(); ++i) {
         if (s.topology.open[i] != 0) s.flow[i] = s.base[i] + share * s.step[i];
@@ -119,8 +119,8 @@ double slope_at_share(FlowState& s, double share) {
     return content_slope(s);
 }
 
-/// Takes all of the step unless the content has long turned upwards there, else what brings it near its
-/// lowest: false position with halving of the stale end (Illinois). Returns the share taken.
+/// Takes the whole step unless the content rises clearly at its end. Otherwise takes the share that brings the content
+/// near its minimum: false position with halving of the stale end (Illinois). Returns the share.
 double move_along_step(FlowState& s, bool searches) {
     double at_low = content_slope(s);
     s.base = s.flow;
@@ -180,12 +180,12 @@ NewtonOutcome find_flows(FlowState& s) {
     const bool from_rest = !s.warm;
     if (from_rest) std::ranges::fill(s.flow, 0.0);
     std::ranges::fill(s.pressure, 0.0);
-    bool balanced = false;   // the flows meet continuity, so the content is a measure
+    bool balanced = false;   // once the flows meet continuity, the content measures progress
     evaluate(s);
     for (out.iterations = 1; out.iterations <= most_iterations; ++out.iterations) {
         if (from_rest && out.iterations == 1) slopes_from_rest(s);
         if (!take_step(s, soft)) break;
-        // A step that hardly moves the flows is Newton's own; its content slope would be rounding.
+        // A step that hardly changes the flows is taken whole; its content slope would be mere rounding.
         const double last_step = largest(s.step, s.topology.open);
         const bool small = last_step <= small_step * largest(s.flow, s.topology.open);
         const double share = move_along_step(s, balanced && !small);

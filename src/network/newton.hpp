@@ -18,7 +18,7 @@ struct FlowState {
     Topology topology;
     NodeMatrix matrix;
     bool ready = false;                // topology and matrix are set
-    bool warm = false;                 // `flow` holds a start
+    bool warm = false;                 // `flow` holds a starting point
     std::vector<LinkLaw> laws;
     std::vector<PumpLaw> pumps;
     std::vector<int> pump_of;          // by link; -1 for none
@@ -26,14 +26,14 @@ struct FlowState {
     std::vector<double> drawn;
     std::vector<double> flow;
     std::vector<double> pressure;
-    // Within one iteration.
-    std::vector<Tangent> drop;         // pump taken off
-    std::vector<double> miss;          // drop less the difference of pressures
-    std::vector<double> slope;         // that the matrix is made with
+    // Used within one iteration.
+    std::vector<Tangent> drop;         // without the pump's pressure
+    std::vector<double> miss;          // pressure drop less the difference of pressures
+    std::vector<double> slope;         // slope used in the matrix
     std::vector<double> conductance;
-    std::vector<double> step;          // of the flows
+    std::vector<double> step;          // change of the flows
     std::vector<double> trial;
-    std::vector<double> base;          // flows that a step starts from
+    std::vector<double> base;          // flows at the start of a step
     std::vector<double> start;
     Eigen::VectorXd right;
 };
@@ -46,7 +46,7 @@ struct NewtonOutcome {
     double continuity_residual = 0.0;
 };
 
-/// Finds flows and pressures from whatever start the state holds.
+/// Finds flows and pressures from any starting point in the state.
 [[nodiscard]] NewtonOutcome find_flows(FlowState& state);
 
 }  // namespace loopfolio::network

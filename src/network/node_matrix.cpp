@@ -10,7 +10,7 @@ namespace loopfolio::network {
 
 namespace {
 
-/// Where row `row` of column `column` stands among the values.
+/// Index among the values of row `row` in column `column`.
 int place_of(const Eigen::SparseMatrix<double>& m, int row, int column) {
     const int* rows = m.innerIndexPtr();
     const int* first = rows + m.outerIndexPtr()[column];

@@ -11,20 +11,20 @@
 
 namespace loopfolio::network {
 
-/// The matrix of conductances between nodes, without those whose pressure is zero: symmetric and positive
-/// definite. Its pattern and order of elimination are found once for a topology.
+/// The matrix of conductances between nodes, without the nodes of zero pressure: symmetric and positive definite. Its
+/// pattern and order of elimination are found once for each topology.
 class NodeMatrix {
 public:
     void set_pattern(const Topology& topology);
 
-    /// Fills in one conductance a link and factorises. False where a pivot fails.
+    /// Fills in one conductance for each link and factorises. False where a pivot fails.
     [[nodiscard]] bool factorise(const std::vector<double>& conductance);
 
-    /// `right` becomes the solution.
+    /// Replaces `right` by the solution.
     void solve(Eigen::VectorXd& right) const;
 
 private:
-    /// Where a link's conductance goes; -1 for nowhere.
+    /// Where the conductance of a link is added in the matrix; -1 for nowhere.
     struct Places {
         int from = -1;
         int to = -1;

@@ -11,8 +11,8 @@ namespace loopfolio::network {
 
 namespace {
 
-/// Slopes at the points of a monotone piecewise cubic (Fritsch and Carlson 1980, in Butland's harmonic-mean
-/// form; from memory): zero where the secants turn, a weighted harmonic mean of them elsewhere.
+/// Slopes at the points of a monotone piecewise cubic (Fritsch and Carlson 1980, in Butland's harmonic-mean form; from
+/// memory): zero where the sign of the secants changes, and their weighted harmonic mean elsewhere.
 std::vector<double> monotone_slopes(const std::vector<double>& x, const std::vector<double>& y) {
     const std::size_t n = x.size();
     std::vector<double> slope(n, (y[1] - y[0]) / (x[1] - x[0]));
@@ -75,7 +75,7 @@ PumpLaw pump_law(const Pump& pump) {
     }
     if (!law.flow.empty()) {
         law.slope = monotone_slopes(law.flow, law.rise);
-        // However flat a curve ends, its continuation falls, so that a network always meets it.
+        // Even if a curve ends flat, its extrapolation falls, so that it always meets the network's curve.
         law.slope.back() = std::min(law.slope.back(), -law.rise.front() / law.flow.back());
     }
     law.shutoff = s * s * pump.shutoff.si();

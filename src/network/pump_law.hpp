@@ -9,7 +9,7 @@
 
 namespace loopfolio::network {
 
-/// A pump made ready for many evaluations, its curve at the speed it runs at.
+/// A pump prepared for many evaluations, with its curve at the speed that it runs at.
 struct PumpLaw {
     PumpMode mode = PumpMode::constant_speed;
     bool has_curve = false;
@@ -28,7 +28,7 @@ struct PumpLaw {
 /// Pressure rise in Pa at a volume flow in m3/s of either sign.
 [[nodiscard]] Tangent rise_at(const PumpLaw& law, double flow);
 
-/// Whether this flow lies beyond the last point of a curve that has points.
+/// Whether this flow lies beyond the last point of a curve given by points.
 [[nodiscard]] bool past_curve(const PumpLaw& law, double flow);
 
 }  // namespace loopfolio::network

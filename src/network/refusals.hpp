@@ -11,7 +11,7 @@ namespace loopfolio::network {
 
 inline constexpr double unbounded = 1e300;
 
-/// Gathers refusals about one thing at a time.
+/// Collects refusals about one thing at a time.
 class Refusals {
 public:
     explicit Refusals(Findings& out) : out_{out} {}
@@ -31,7 +31,7 @@ public:
         if (!(std::isfinite(value) && value >= low && value <= high))
             add(FindingKind::bad_value, field, value);
     }
-    /// True where the index can be used.
+    /// True if the index is valid.
     bool want_index(std::string_view field, int index, int low, std::size_t size) {
         const bool fine = index >= low && index < static_cast<int>(size);
         if (!fine) add(FindingKind::index_out_of_range, field, index);

@@ -14,7 +14,7 @@ namespace loopfolio::network {
 
 namespace {
 
-/// Smallest share of its own scale, pressure over flow, that a link's slope may have in the matrix.
+/// Smallest slope that a link may have in the matrix, as a share of its own scale, pressure over flow.
 constexpr double soft_below = 1e-3;
 
 double scale_of(const FlowState& s, std::size_t link) {
@@ -22,7 +22,7 @@ double scale_of(const FlowState& s, std::size_t link) {
     return std::max(rise, 1.0) / std::max(std::abs(s.flow[link]), 1e-3);
 }
 
-/// Change of the flow in each soft link, by unit pressure put into soft link `which`.
+/// Pressure difference from the start of link `link` to its end, from the pressures of the unknown nodes.
 double across(const FlowState& s, const Eigen::VectorXd& pressure, int link) {
     const auto& t = s.topology;
     const auto of = [&](int node) {
@@ -60,8 +60,7 @@ void SoftLinks::correct(FlowState& s) {
     pressure_.resize(links_.size());
     response_.resize(k, k);
     for (Eigen::Index j = 0; j < k; ++j) {
-        // A unit of pressure put into the link is its conductance in flow, drawn at one end and fed in at
-        // the other.
+        // A unit pressure added in the link equals a flow of its conductance, drawn at one end and fed in at the other.
         const int link = links_[at(j)];
         auto& p = pressure_[at(j)];
         p = Eigen::VectorXd::Zero(s.right.size());
@@ -75,8 +74,8 @@ void SoftLinks::correct(FlowState& s) {
             response_(i, j) = (across(s, p, other) + (i == j ? 1.0 : 0.0)) * s.conductance[at(other)];
         }
     }
-    // step = step0 + sum over j of w_j d_j step_j. Scaled by root d the matrix is symmetric, and positive
-    // definite wherever the network as a whole is steeper than its pumps; elsewhere the plain step stands.
+    // step = step0 + sum over j of w_j d_j step_j. Scaled by root d, the matrix is symmetric, and it is positive
+    // definite wherever the network as a whole is steeper than its pumps; elsewhere the uncorrected step is kept.
     Eigen::VectorXd root(k);
     Eigen::VectorXd first(k);
     for (Eigen::Index i = 0; i < k; ++i) {
@@ -87,7 +86,7 @@ void SoftLinks::correct(FlowState& s) {
         Eigen::MatrixXd::Identity(k, k) - root.asDiagonal() * response_ * root.asDiagonal();
     const Eigen::LLT<Eigen::MatrixXd> factors{system};
     if (factors.info() != Eigen::Success) return;
-    const Eigen::VectorXd pushed = root.asDiagonal() * factors.solve(first);   // pressure put into each
+    const Eigen::VectorXd pushed = root.asDiagonal() * factors.solve(first);   // pressure added in each link
     for (Eigen::Index j = 0; j < k; ++j) s.right += pushed[j] * pressure_[at(j)];
     for (std::size_t i = 0; i < s.step.size(); ++i) {
         if (t.open[i] == 0) continue;

@@ -10,10 +10,9 @@ namespace loopfolio::network {
 
 struct FlowState;
 
-/// Pump links whose pressure drop does not rise enough with the flow to stand in the matrix: a controlled
-/// pump holds its pressure or raises it. The matrix gets a slope that is steep enough, and the step is
-/// then corrected for the difference by the Sherman, Morrison and Woodbury formula, so that it stays
-/// Newton's.
+/// Pump links whose pressure drop rises too little with the flow to be used in the matrix, because a controlled pump
+/// holds its pressure or raises it. The matrix gets a slope that is steep enough, and the step is then corrected for
+/// the difference by the Sherman, Morrison and Woodbury formula, so that it remains Newton's step.
 class SoftLinks {
 public:
     /// Sets the state's slopes and conductances.
@@ -24,7 +23,7 @@ public:
 
 private:
     std::vector<int> links_;
-    std::vector<double> excess_;   // slope used less true slope
+    std::vector<double> excess_;   // slope used, less the true slope
     std::vector<Eigen::VectorXd> pressure_;
     Eigen::MatrixXd response_;
 };

@@ -13,17 +13,17 @@ namespace loopfolio::network {
 namespace {
 
 constexpr int most_rounds = 100;
-constexpr double first_reach = 20.0;      // K: longest step at first
+constexpr double first_reach = 20.0;      // K: largest step at the start
 constexpr double settled = 1e-9;          // K
-// Added to a node's own coefficient, as a share: water that circulates without an emitter has no
-// temperature.
+// Added to a node's own coefficient, as a share of it: without this, the temperature of water that circulates without
+// an emitter would be undetermined.
 constexpr double held_in_place = 1e-11;
 
-/// What one unknown room stands for in this round.
+/// What the unknown of a room means in this iteration.
 enum class RoomUnknown { temperature, share };
 
-/// One round's equations. Unknown: the temperature of each node that water flows into, then for each room
-/// that is not fixed its temperature or its share.
+/// The equations of one iteration. The unknowns are the temperature of each node that water flows into, then for each
+/// room that is not fixed its temperature or its share.
 class Equations {
 public:
     Equations(ThermalState& state, const System& system) : s_{state}, system_{system} {
@@ -42,7 +42,7 @@ public:
         set_bounds();
     }
 
-    /// Largest change in kelvin that Newton asks for, or a negative number where the equations are
+    /// Returns the largest change in kelvin that Newton's method needs, or a negative number where the equations are
     /// singular.
     double round() {
         entries_.clear();
@@ -63,8 +63,8 @@ public:
     }
 
 private:
-    /// No water is colder than all that surrounds it, nor warmer than all that heats it. Where every
-    /// emitter is off the equations are nearly singular, and without bounds a step would run away.
+    /// Water cannot be colder than all its surroundings, nor warmer than all that heats it. Where every emitter is off
+    /// the equations are nearly singular, and without these bounds a step could be far too large.
     void set_bounds() {
         coldest_ = system_.outdoor.kelvin();
         hottest_ = s_.standing;
@@ -84,8 +84,7 @@ private:
         }
     }
 
-    /// A held room that is offered enough stays at its set temperature, and its share is what is looked
-    /// for.
+    /// A held room with enough output available stays at its set temperature, and the unknown is its share.
     bool choose_unknowns() {
         bool switched = false;
         for (std::size_t r = 0; r < room_.size(); ++r) {
@@ -115,7 +114,7 @@ private:
         }
     }
 
-    /// `outlet` of the stream moves by `slope` with its inlet.
+    /// The outlet temperature of the stream changes by `slope` for each kelvin of its inlet temperature.
     void add_mixing(const Stream& stream, double outlet, double slope) {
         const int row = node_[at(stream.down)];
         const int column = node_[at(stream.up)];
@@ -154,7 +153,7 @@ private:
             entries_.emplace_back(room_[r], node_[at(stream.up)], -share * inside.slope);
     }
 
-    /// What a room loses over outdoors and gains, less what its emitters give, is nothing.
+    /// Heat balance of a room: its loss to outdoors, less its gains and the output of its emitters, is zero.
     void add_room(std::size_t r) {
         const Room& room = system_.rooms[r];
         if (kind_[r] == RoomUnknown::share) {
@@ -166,9 +165,8 @@ private:
         right_[room_[r]] -= room.loss.si() * (s_.room[r] - system_.outdoor.kelvin()) - room.gains.si();
     }
 
-    /// A share of the whole step, no longer than the reach. Where rooms turn from held to falling and
-    /// emitters go off, slopes jump and full steps would go back and forth: each turn-about halves the
-    /// reach.
+    /// Applies a share of the whole step, limited by the reach. Where rooms change between held and falling and
+    /// emitters go off, slopes jump and full steps would oscillate, so each reversal halves the reach.
     double apply(const Eigen::VectorXd& change) {
         double moved = 0.0;
         double sum = 0.0;
@@ -208,8 +206,8 @@ private:
     double hottest_ = 0.0;
     double reach_ = first_reach;
     double last_sum_ = 0.0;
-    std::vector<int> node_;            // unknown by node; -1 for none
-    std::vector<int> room_;            // unknown by room; -1 for none
+    std::vector<int> node_;            // index of the unknown by node; -1 for none
+    std::vector<int> room_;            // index of the unknown by room; -1 for none
     std::vector<RoomUnknown> kind_;
     std::vector<Eigen::Triplet<double>> entries_;
     Eigen::SparseMatrix<double> matrix_;

@@ -9,8 +9,8 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double still_share = 1e-9;   // of the largest flow: less than this stands still,
-constexpr double still = 1e-12;        // kg/s: and so does this
+constexpr double still_share = 1e-9;   // of the largest flow: a smaller flow counts as none
+constexpr double still = 1e-12;        // kg/s: and so does a flow below this
 
 void add_streams(ThermalState& s, const System& system, std::span<const MassFlow> flow, SpecificHeat cp) {
     double most = 0.0;
@@ -35,7 +35,7 @@ void add_streams(ThermalState& s, const System& system, std::span<const MassFlow
     }
 }
 
-/// Sorts the streams by the node they leave, and finds each link's.
+/// Sorts the streams by the node that they leave, and finds the stream of each link.
 void sort_streams(ThermalState& s, std::size_t nodes, std::size_t links) {
     s.first.assign(nodes + 1, 0);
     for (const auto& stream : s.unsorted) ++s.first[at(stream.up) + 1];
@@ -51,7 +51,8 @@ void sort_streams(ThermalState& s, std::size_t nodes, std::size_t links) {
     }
 }
 
-/// Nodes in the direction of flow (Kahn). What leaves a source does not wait for what enters it.
+/// Orders the nodes in the direction of flow (Kahn). The water that leaves a source does not depend on the water that
+/// enters it.
 void order_nodes(ThermalState& s, std::size_t nodes) {
     s.waiting.assign(nodes, 0);
     for (const auto& stream : s.streams) {
@@ -97,8 +98,8 @@ void set_rooms(ThermalState& s, const System& system) {
     }
 }
 
-/// The temperature at which a room's loss meets what its emitters give. The balance rises with the
-/// temperature; Newton, kept inside a bracket that shrinks with every step.
+/// The temperature at which a room's loss equals the output of its emitters. The balance rises with the temperature, so
+/// Newton's method is kept within a bracket that shrinks with every step.
 double balanced_temperature(ThermalState& s, const System& system, std::size_t r) {
     const Room& room = system.rooms[r];
     const double loss = room.loss.si();
@@ -131,8 +132,8 @@ EmitterState work_out(const Emitter& emitter, const Stream& stream, double inlet
         physics::balance_at_flow(rating, MassFlow::from_si(stream.flow), cp,
                                  Temperature::from_kelvin(inlet), Temperature::from_kelvin(room));
     if (!found) return {};
-    // u = ln(inlet excess over outlet excess) solves n ln u + (1 - n) ln(1 - exp(-u)) + (1 - n) ln excess =
-    // constant; differentiated by the excess.
+    // u = ln(inlet excess over outlet excess) solves n ln u + (1 - n) ln(1 - exp(-u)) + (1 - n) ln excess = constant.
+    // This is its derivative by the excess.
     const double n = emitter.rating.exponent;
     const double left = (found->return_temperature.kelvin() - room) / excess;
     const double given = 1.0 - left;

@@ -9,8 +9,7 @@
 
 namespace loopfolio::network {
 
-/// A link as heat sees it: water on its way from one node to another. Temperatures are in kelvin
-/// throughout.
+/// A link in the heat calculation: water that flows from one node to another. All temperatures are in kelvin.
 struct Stream {
     int link = 0;
     int up = 0;
@@ -19,17 +18,17 @@ struct Stream {
     double capacity = 0.0;     // W/K
     int emitter = -1;
     int source = -1;
-    double keeps = 1.0;        // share of the excess over ambient that is left at the end of a pipe
+    double keeps = 1.0;        // share of the excess over ambient that remains at the end of a pipe
     double ambient = 0.0;
 };
 
-/// What an emitter's water gives at an inlet and a room temperature.
+/// The heat from an emitter's water at one inlet and one room temperature.
 struct EmitterState {
     double output = 0.0;       // W
-    double slope = 0.0;        // W/K, by excess of the inlet over the room
+    double slope = 0.0;        // W/K, for each kelvin of inlet temperature over room temperature
 };
 
-/// The last state that an emitter was asked for, and what for.
+/// The last state that was calculated for an emitter, and the temperatures that it was calculated for.
 struct EmitterMemory {
     double inlet = 0.0;
     double room = 0.0;
@@ -37,26 +36,27 @@ struct EmitterMemory {
     EmitterState state;
 };
 
-/// The moving water, by node it leaves, and what is known of temperatures so far.
+/// The moving water, by the node that it leaves, and the temperatures found so far.
 struct ThermalState {
     std::vector<Stream> streams;       // sorted by `up`
     std::vector<Stream> unsorted;
     std::vector<int> first;            // by node: its first stream; one more at the end
-    std::vector<int> of_link;          // stream of a link; -1 where it stands still
+    std::vector<int> of_link;          // stream of a link; -1 where it has no flow
     std::vector<double> inflow;        // by node, kg/s
-    std::vector<int> order;   // nodes after those that feed them, sources cut; short where there is a cycle
+    // Nodes, each after those that feed it, with sources cut; incomplete where there is a cycle.
+    std::vector<int> order;
     bool cyclic = false;
 
     std::vector<double> node;          // temperature
     std::vector<double> room;          // temperature
-    std::vector<double> share;         // by room: of its emitters' output that it takes
+    std::vector<double> share;         // by room: share of its emitters' output that it takes
     std::vector<double> need;          // by room, W
-    std::vector<int> emitter_first;    // emitters by room, packed
+    std::vector<int> emitter_first;    // first emitter of each room, packed
     std::vector<int> emitter_of_room;
     std::vector<EmitterMemory> memory;
     std::vector<double> mixed;         // sum of flow times temperature into a node
-    std::vector<int> waiting;          // streams that still have to reach a node
-    double standing = 0.0;             // temperature given to water that does not move
+    std::vector<int> waiting;          // number of streams still to arrive at a node
+    double standing = 0.0;             // temperature assigned to water that does not move
 
     [[nodiscard]] std::span<const int> emitters_of(std::size_t room_index) const {
         const auto from = at(emitter_first[room_index]);
@@ -64,30 +64,31 @@ struct ThermalState {
     }
 };
 
-/// Directs the links by their flows and orders the nodes. Keeps room temperatures of the same system as a
-/// start.
+/// Directs the links by their flows and orders the nodes. Keeps the room temperatures of the same system as a starting
+/// point.
 void set_streams(ThermalState& state, const System& system, std::span<const MassFlow> flow, SpecificHeat cp);
 
-/// The emitter of a stream, at an inlet and a room temperature.
+/// State of a stream's emitter at one inlet and one room temperature.
 [[nodiscard]] EmitterState emitter_at(ThermalState& state, const System& system, const Stream& stream,
                                       double inlet, double room);
 
-/// Share of what an emitter's water gives that goes to its room.
+/// Share of the heat from an emitter's water that goes to its room.
 [[nodiscard]] inline double to_room(const Emitter& emitter) { return 1.0 / (1.0 + emitter.beyond); }
 
-/// Where a stream that is neither emitter nor limited source ends up, and how that moves with its inlet.
+/// Outlet temperature of a stream that is neither an emitter nor a limited source, and its slope with the inlet
+/// temperature.
 [[nodiscard]] inline double pipe_outlet(const Stream& s, double inlet) {
     return s.ambient + (inlet - s.ambient) * s.keeps;
 }
 
-/// Settles a room's temperature and share on the inlet temperatures as they stand. Returns how far it
-/// moved: kelvin, or share of output times 100.
+/// Finds a room's temperature and share for the present inlet temperatures. Returns how far it moved: kelvin, or share
+/// of output times 100.
 double settle_room(ThermalState& state, const System& system, std::size_t room);
 
-/// The emitter's stream; null where no water moves.
+/// The emitter's stream; null where it has no flow.
 [[nodiscard]] const Stream* stream_of(const ThermalState& state, const Emitter& emitter);
 
-/// What a room's emitters would give together with the room at this temperature.
+/// The output of all emitters of a room together, with the room at this temperature.
 [[nodiscard]] EmitterState room_at(ThermalState& state, const System& system, std::size_t room,
                                    double temperature);
 

@@ -79,7 +79,7 @@ TemperatureOutcome sweep_temperatures(ThermalState& s, const System& system) {
         double moved = 0.0;
         for (std::size_t r = 0; r < system.rooms.size(); ++r)
             moved = std::max(moved, settle_room(s, system, r));
-        // Rooms that stood still were passed with the temperatures that they have now.
+        // If no room moved, the pass over the nodes already used the present room temperatures.
         if (moved <= settled) {
             out.found = true;
             break;

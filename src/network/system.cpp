@@ -16,7 +16,7 @@ namespace {
 constexpr int most_rounds = 50;
 constexpr double same_temperature = 1e-6;   // K
 constexpr double same_flow = 1e-9;          // of the largest
-constexpr double same_state = 1e-8;         // K: nearer than this, properties are not looked up again
+constexpr double same_state = 1e-8;         // K: properties are not looked up again for a smaller change
 
 void fail(SystemResult& r, FindingKind kind, int link, double value) {
     Finding f;
@@ -26,7 +26,7 @@ void fail(SystemResult& r, FindingKind kind, int link, double value) {
     r.findings.push_back(f);
 }
 
-/// Density and viscosity of every link at its temperature. False where the fluid has none, and said.
+/// Looks up density and viscosity of every link at its temperature. False, with a finding, where the fluid has none.
 bool look_up(PropertyState& p, const System& system, SystemResult& r) {
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
         if (std::abs(p.wanted[i] - p.held[i]) <= same_state) continue;
@@ -45,7 +45,7 @@ bool look_up(PropertyState& p, const System& system, SystemResult& r) {
     return true;
 }
 
-/// Where nothing is known yet: everywhere as at the warmest source's flow.
+/// Before anything is known, every link has the temperature of the warmest source's flow.
 void start_properties(PropertyState& p, const System& system) {
     const bool same_fluid =
         p.of.kind == system.fluid.kind && p.of.mass_fraction == system.fluid.mass_fraction;
@@ -68,7 +68,7 @@ double coldest_liquid(const physics::Fluid& fluid) {
 
 double mean_of(const ThermalResult& t, std::size_t link) { return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin()); }
 
-/// Takes the mean temperature of each link, but none below freezing; returns the largest move, kelvin.
+/// Takes the mean temperature of each link, but none below freezing. Returns the largest change, kelvin.
 double take_means(PropertyState& p, const ThermalResult& t, double coldest) {
     double moved = 0.0;
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
@@ -79,7 +79,7 @@ double take_means(PropertyState& p, const ThermalResult& t, double coldest) {
     return moved;
 }
 
-/// At the mean of the sources' inlet and outlet, each counted by its flow.
+/// Specific heat at the mean of the sources' inlet and outlet temperatures, weighted by their flows.
 std::optional<SpecificHeat> mean_specific_heat(const System& system, const ThermalResult& t) {
     double flow = 0.0;
     double sum = 0.0;
@@ -104,7 +104,7 @@ double flow_change(const std::vector<MassFlow>& before, const std::vector<MassFl
     return change / std::max(most, 1e-9);
 }
 
-/// One round. False where it cannot go on, and said.
+/// One iteration. False, with a finding, where it cannot continue.
 bool one_round(const System& system, Workspace& workspace, SystemResult& r) {
     PropertyState& p = workspace.parts().properties;
     if (!look_up(p, system, r)) return false;
@@ -114,7 +114,8 @@ bool one_round(const System& system, Workspace& workspace, SystemResult& r) {
     return r.thermal.solved;
 }
 
-/// A trickle in a room that is as cold as outdoors: the flow stands, with the fluid's properties at its freezing point.
+/// Reports a very low flow that freezes in a room as cold as outdoors. The flow is calculated with the fluid's
+/// properties at its freezing point.
 void note_freezing(const System& system, SystemResult& r) {
     const double coldest = coldest_liquid(system.fluid);
     for (std::size_t i = 0; i < r.thermal.inlet.size(); ++i) {
@@ -170,7 +171,7 @@ SystemResult solve_system(const System& system, Workspace& workspace) {
         p.specific_heat = r.specific_heat;
         note_freezing(system, r);
     } else {
-        p = {};   // nothing of a failure is a start
+        p = {};   // the result of a failed solution is no starting point
     }
     gather_findings(r);
     return r;

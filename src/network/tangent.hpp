@@ -4,7 +4,7 @@
 
 namespace loopfolio::network {
 
-/// A relation's value and slope at one point.
+/// Value and slope of a function at one point.
 struct Tangent {
     double value = 0.0;
     double slope = 0.0;

@@ -12,19 +12,19 @@ struct TemperatureOutcome {
     double last_change = 0.0;   // K
 };
 
-/// In the direction of flow, node by node, rooms in between: exact and linear in the size of the network.
-/// Only where every source meets its flow temperature and no water comes round to where it was without
-/// passing one; `found` is false elsewhere.
+/// Calculates temperatures in the direction of flow, node by node and with the rooms in between: exact, and linear in
+/// the size of the network. This works only where every source meets its flow temperature and no water circulates
+/// without passing a source; elsewhere `found` is false.
 [[nodiscard]] TemperatureOutcome sweep_temperatures(ThermalState& state, const System& system);
 
-/// All nodes and rooms at once: Newton with a sparse factorisation. For sources at their capacity and
-/// water that circulates.
+/// Calculates all nodes and rooms together, by Newton's method with a sparse factorisation. For sources at their
+/// capacity and for water that circulates.
 [[nodiscard]] TemperatureOutcome solve_temperatures(ThermalState& state, const System& system);
 
-/// Outlet temperature of a stream on the state as it stands.
+/// Outlet temperature of a stream in the present state.
 [[nodiscard]] double outlet_of(ThermalState& state, const System& system, const Stream& stream);
 
-/// A source's outlet, and whether it falls with its inlet (at capacity, or left idle by warmer water).
+/// A source's outlet, and whether its temperature follows the inlet (at capacity, or idle because the water is warm enough).
 struct SourceOutlet {
     double temperature = 0.0;
     bool follows_inlet = false;

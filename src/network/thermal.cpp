@@ -116,7 +116,7 @@ void close_balance(ThermalResult& r, SpecificHeat cp) {
     EnergyBalance& e = r.energy;
     const double off = (e.sources - e.emitters - e.pipes).si();
     double scale = std::max({std::abs(e.sources.si()), std::abs(e.emitters.si()), std::abs(e.pipes.si())});
-    // Where no heat passes, rounding must not be taken for an error.
+    // Where hardly any heat flows, rounding must not count as an error.
     for (const auto& s : r.sources) scale = std::max(scale, 1e-3 * (s.flow.si() * cp.si()));
     e.relative_error = scale > 0.0 ? off / scale : 0.0;
 }

@@ -16,7 +16,7 @@ int other_end(const std::pair<int, int>& ends, int node) {
     return ends.first == node ? ends.second : ends.first;
 }
 
-/// Parts by breadth first search; the one with the reference node comes first.
+/// Finds the connected parts by breadth-first search; the one with the reference node comes first.
 void find_parts(Topology& t, const Incidence& in, int nodes, int reference) {
     t.part.assign(at(nodes), -1);
     std::vector<int> queue;
@@ -39,14 +39,14 @@ void find_parts(Topology& t, const Incidence& in, int nodes, int reference) {
     }
 }
 
-/// One visited node on the way down of the depth first search.
+/// One visited node on the path of the depth-first search.
 struct Visit {
     int node;
     int by_link;
-    int next;   // place in the incidence
+    int next;   // position in the incidence
 };
 
-/// Links on some circuit: all but the bridges (Tarjan's lowest reachable number, without recursion).
+/// Marks the links that lie on some circuit: all but the bridges (Tarjan's lowest reachable number, without recursion).
 std::vector<char> on_circuit(const Topology& t, const Incidence& in, int nodes) {
     std::vector<char> circuit(t.ends.size(), 0);
     std::vector<int> number(at(nodes), -1);
@@ -94,7 +94,7 @@ Finding warning(FindingKind kind, int node, int link) {
     return f;
 }
 
-/// By part: how many nodes it has, and what drives a flow in it.
+/// By part: its number of nodes, and what drives a flow in it.
 struct PartFacts {
     std::vector<int> nodes;
     std::vector<double> drawn;
@@ -149,7 +149,8 @@ void report_dead_links(Findings& out, const Topology& t, const PartFacts& facts)
     }
 }
 
-/// Follows the line of links on from a pump as long as nothing branches off; a pump met head on opposes it.
+/// Follows the line of links from a pump until it branches. A pump that is met from its outlet side works against the
+/// first one.
 void report_opposed(Findings& out, const Topology& t, const Pipework& p, const Incidence& in, int pump_link) {
     int link = pump_link;
     int node = p.links[at(link)].to;

@@ -10,24 +10,25 @@
 
 namespace loopfolio::network {
 
-/// What follows from how the network hangs together alone; found once and kept while it stays the same.
+/// Everything that follows from the connections of the network alone. It is found once and kept while they stay the
+/// same.
 struct Topology {
     std::vector<std::pair<int, int>> ends;   // by link
     std::vector<char> open;                  // by link
-    std::vector<int> part;                   // by node: which connected part
-    std::vector<int> zero_node;              // by part: where its pressure is zero
-    std::vector<int> unknown;   // by node: its place among the unknown pressures; -1 at a zero node
+    std::vector<int> part;                   // by node: index of its connected part
+    std::vector<int> zero_node;              // by part: node with zero pressure
+    std::vector<int> unknown;   // by node: its index among the unknown pressures; -1 at a node with zero pressure
     int unknowns = 0;
     std::vector<char> on_circuit;            // by link: some circuit of open links passes through it
-    std::vector<char> on_shut_circuit;       // by link: ... or would with every link open
+    std::vector<char> on_shut_circuit;       // by link: a circuit passes through it if every link is open
 };
 
-/// Whether `t` was made for a network that hangs together like this one, zero node included.
+/// Whether `t` was made for a network with the same connections and reference node as this one.
 [[nodiscard]] bool fits(const Topology& t, const Pipework& pipework);
 
 [[nodiscard]] Topology topology_of(const Pipework& pipework);
 
-/// What the topology, the pumps and the drawn flows say before anything is solved.
+/// Findings that follow from the topology, the pumps and the drawn flows before anything is solved.
 [[nodiscard]] Findings findings_of(const Topology& t, const Pipework& pipework);
 
 }  // namespace loopfolio::network

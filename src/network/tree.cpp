@@ -6,7 +6,7 @@ namespace loopfolio::network {
 
 namespace {
 
-/// Edges by node, packed: those of node n stand in `edge` from `first[n]` up to `first[n + 1]`.
+/// Edges by node, packed: the edges of node n are in `edge` from `first[n]` up to `first[n + 1]`.
 struct Incidence {
     std::vector<int> first;
     std::vector<int> edge;
@@ -54,7 +54,7 @@ std::optional<Tree> grow_tree(int nodes, std::span<const Edge> edges, int root) 
             tree.order.push_back(other);
         }
     }
-    // One edge fewer than nodes and every node reached: no ring is left to find.
+    // With one edge fewer than nodes and every node reached, there can be no ring.
     if (tree.order.size() != n) return {};
     return tree;
 }

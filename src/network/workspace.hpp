@@ -23,7 +23,7 @@ struct Workspace::Parts {
     PropertyState properties;
 };
 
-/// solve_thermal() for a system that is known to be usable.
+/// solve_thermal() for a system that has been checked already.
 [[nodiscard]] ThermalResult find_temperatures(const System& system, std::span<const MassFlow> flow,
                                               SpecificHeat cp, Workspace& workspace);
 

@@ -16,7 +16,7 @@ BuildUp build_up_of(const job::Job& job, const job::Room& room, const job::Eleme
         const auto surfaces = reference::surface_resistances(flow, element.beyond == job::Beyond::outside);
         out.inside = surfaces.inside;
         out.beyond = surfaces.beyond;
-        // A layer that has no resistance would have left the whole element without a U-value.
+        // `value()` is safe here: a layer without a resistance would have left the whole element without a U-value.
         for (const auto& layer : element.layers) out.layers.push_back(design::resistance_of(layer, flow).value());
         out.correction_share = physics::correction_share(*layered);
         out.correction_counts = out.correction_share >= physics::least_correction;

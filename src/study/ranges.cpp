@@ -18,7 +18,7 @@ using design::Finding;
 using design::Findings;
 using design::Subject;
 
-/// What the season's bands are of.
+/// The figures for which the season has bands.
 struct Outcome {
     double performance = 0.0, demand = 0.0, electricity = 0.0, cost = 0.0, carbon = 0.0;
     bool operator==(const Outcome&) const = default;
@@ -34,7 +34,7 @@ Outcome outcome_of(const job::Job& job, const physics::Season& season) {
             .carbon = job.season->carbon ? units * job.season->carbon->value : 0.0};
 }
 
-/// Squares of the largest fall and the largest rise that each range makes alone, summed.
+/// Sums of squares, over all ranges, of the largest fall and the largest rise that each range causes alone.
 struct Spread {
     double down = 0.0, up = 0.0;
 
@@ -70,44 +70,46 @@ design::SeasonBands bands_of(const job::Job& job, const Outcome& at, const Sprea
     out.performance = band(at.performance, spreads.performance);
     out.demand = energy_band(at.demand, spreads.demand);
     out.electricity = energy_band(at.electricity, spreads.electricity);
-    if (at.electricity <= 0.0) return out;   // all lies outside the manufacturer's table: the cost is unknown, not nothing
+    // Everything lies outside the manufacturer's table: the cost is unknown, not zero.
+    if (at.electricity <= 0.0) return out;
     if (job.season->price) out.cost = band(at.cost, spreads.cost);
     if (job.season->carbon) out.carbon = band(at.carbon, spreads.carbon);
     return out;
 }
 
-/// What a finding is compared by: a section has one verdict for all its checks, everything else has one for each.
+/// The key by which findings are compared: a section has one verdict for all its checks, everything else one for each
+/// check.
 std::tuple<Subject, int, int> thing_of(const Finding& f) {
     return {f.subject, f.index, f.subject == Subject::section ? -1 : static_cast<int>(f.check)};
 }
 
-/// The worst verdict of each thing, in the order of things.
+/// The worst verdict for each key, in the order of keys.
 std::vector<std::pair<std::tuple<Subject, int, int>, Verdict>> verdicts_of(const Findings& findings) {
     std::vector<std::pair<std::tuple<Subject, int, int>, Verdict>> out;
     out.reserve(findings.size());
     for (const auto& f : findings) out.emplace_back(thing_of(f), f.verdict);
     std::ranges::sort(out);
     const auto same = [](const auto& a, const auto& b) { return a.first == b.first; };
-    // The last of equal things has the worst verdict: keep that one.
+    // Findings are sorted with the worst verdict of a key last. Reversed, it comes first and is the one that is kept.
     std::ranges::reverse(out);
     const auto rest = std::ranges::unique(out, same);
     out.erase(rest.begin(), rest.end());
     return out;
 }
 
-/// Things whose verdict differs, of those that both have.
+/// Number of keys present in both lists whose verdicts differ.
 int verdicts_apart(const Findings& a, const Findings& b) {
     const auto as_designed = verdicts_of(a), moved = verdicts_of(b);
     int count = 0;
     for (auto x = as_designed.begin(), y = moved.begin(); x != as_designed.end() && y != moved.end();) {
         if (x->first == y->first) count += x++->second != y++->second ? 1 : 0;
-        else if (x->first > y->first) ++x;   // both fall
+        else if (x->first > y->first) ++x;   // both verdicts have been read
         else ++y;
     }
     return count;
 }
 
-/// Everything that is checked, the season and the network's states left out.
+/// All findings, without the season and the network's states.
 Findings all_findings(const design::House& house, const design::Design& design) {
     Findings out = design.findings;
     const Findings beside = plant_findings(house, design);
@@ -115,7 +117,7 @@ Findings all_findings(const design::House& house, const design::Design& design) 
     return out;
 }
 
-/// The house as it was designed, and moved from there.
+/// The house as designed, and a copy of it with changed inputs.
 struct Explored {
     const design::House& house;
     const design::Design& designed;
@@ -124,8 +126,8 @@ struct Explored {
     design::House moved;
 };
 
-/// With every input of one line at an end of its range. `effect` and `outcome` stay empty where it has none there, or
-/// nothing can be designed there.
+/// Results with every input of one line at an end of its range. `effect` and `outcome` stay empty where the line has no
+/// such end, or no design is possible there.
 struct AtEnd {
     std::optional<Effect> effect;
     std::optional<Outcome> outcome;

@@ -17,7 +17,7 @@ Register register_of(const design::House& house) {
     Register reg;
     std::map<std::tuple<std::string, std::string, std::string, Basis, std::string>, int> seen;
     design::visit_inputs(job, [&](const auto& kind, const std::string& subject, const auto& input) {
-        if (!input.given()) {   // what it follows from has lines of its own
+        if (!input.given()) {   // the inputs that it follows from have lines of their own
             reg.line_of_input.push_back(-1);
             return;
         }

@@ -9,7 +9,7 @@
 
 namespace loopfolio::study {
 
-/// The register's lines, and for each input in visiting order the line that it stands in (-1: absent).
+/// The lines of the register and, for each input in visiting order, the number of its line (-1: absent).
 struct Register {
     std::vector<Assumption> lines;
     std::vector<int> line_of_input;
@@ -19,8 +19,8 @@ struct Register {
 
 enum class End { low, high };
 
-/// Moves every input of one line to an end of its range, and derives the house again. False, and nothing moved, where it has
-/// no such end.
+/// Moves every input of one line to an end of its range, and derives the house again. False, with nothing moved, where
+/// the line has no such end.
 bool move_line(design::House& house, const Register& reg, int line, End end);
 
 }  // namespace loopfolio::study

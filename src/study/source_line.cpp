@@ -11,7 +11,7 @@ namespace loopfolio::study {
 
 namespace {
 
-/// Where the load is none: the mean of the rooms' temperatures, weighed by what they lose per kelvin.
+/// Outdoor temperature without load: the mean of the rooms' temperatures, weighted by their heat loss per kelvin.
 double balance_with_outside(const job::Job& job, const design::Design& design) {
     const double outdoor = job.conditions.outdoor.value.celsius();
     double lost = 0.0, per_kelvin = 0.0;
@@ -24,7 +24,8 @@ double balance_with_outside(const job::Job& job, const design::Design& design) {
     return per_kelvin > 0.0 ? outdoor + lost / per_kelvin : outdoor;
 }
 
-/// The table's outdoor temperatures, and where the load's line has its known points inside them.
+/// The table's outdoor temperatures and, where they lie between these, the temperatures of the design day and of no
+/// load.
 std::set<double> outdoors(const job::Job& job, double design_day, double none) {
     std::set<double> out;
     for (const auto& units : design::kinds_of(*job.heat_source)) {

@@ -13,7 +13,7 @@ namespace {
 
 using Refusals = std::vector<design::Refusal>;
 
-/// Takes what a step gives, or its refusals.
+/// Moves the result of a step into `out`, or its refusals into `refusals`. True where there was a result.
 template <class T>
 bool take(std::variant<T, Refusals> result, T& out, Refusals& refusals) {
     if (auto* refused = std::get_if<Refusals>(&result)) {
