@@ -23,7 +23,7 @@ std::vector<NamedPart> named_parts() { return {summary_part(), household_part(),
 PageWords page_words(const Context& c) {
     const auto& words = c.words;
     PageWords out;
-    // The figures of this one are known when the last page is laid out.
+    // The page numbers are known only when the last page is laid out, so the layout fills in these two.
     out.page_of = words(page_of{.page = "{page}", .pages = "{pages}"});
     out.continued = words(continued{});
     out.continued_alone = words(continued_alone{});
@@ -73,7 +73,7 @@ Report cover(const Context& c) {
     return report;
 }
 
-/// The blocks of a part as the template orders them. Its names were checked when it was read.
+/// The blocks of a part, in the order of the template, whose names were checked when it was read.
 Part part_by(const templates::PartPlan& plan, const Context& c) {
     const auto parts = named_parts();
     const auto named = std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.name == plan.part; });

@@ -11,7 +11,8 @@
 
 namespace loopfolio::report {
 
-/// The design's flags as sentences, one for each kind of caveat, naming all its subjects. Empty where nothing is flagged.
+/// The flags of the design as sentences: one for each kind of caveat, naming all its subjects. Empty if nothing is
+/// flagged.
 [[nodiscard]] std::vector<std::string> caveats(const job::Job& filled, const design::Design& design,
                                                 const templates::Texts& words);
 

@@ -8,11 +8,11 @@
 
 namespace loopfolio::report {
 
-/// What a template may name: parts, their blocks, and the conditions of cautions.
+/// The names that a template may use: parts, their blocks, and the conditions of cautions.
 [[nodiscard]] templates::Vocabulary vocabulary();
 
-/// The pack as words, tables and drawings, in the parts and blocks that the template names. Pure, and calculates nothing: every
-/// figure is the study's. `study` must have the scope of a pack.
+/// The pack as words, tables and drawings, with the parts and blocks that the template names. A pure function that
+/// calculates nothing: every figure comes from the study. `study` must have the scope of a pack.
 [[nodiscard]] Report compose(const study::Study& study, const templates::Template& look);
 
 }  // namespace loopfolio::report

@@ -12,14 +12,14 @@
 #include <variant>
 #include <vector>
 
-/// A report as words, tables and drawings, with no coordinates. Strings are UTF-8. In running text
-/// (paragraphs, list items, cells) `**` switches bold on and off; there is no other markup.
+/// A report as words, tables and drawings, without coordinates. Strings are UTF-8. In running text (paragraphs, list
+/// items, cells) `**` switches bold on and off; there is no other markup.
 namespace loopfolio::report {
 
 struct Heading {
-    int level = 1;              ///< 1 opens a chapter, 2 a section, 3 a small head; parts are apart
+    int level = 1;              ///< 1 opens a chapter, 2 a section, 3 is a small head; a part has its own title
     std::string text;
-    double room = 0.0;          ///< points that must be left on the page from here on, else it opens a new one
+    double room = 0.0;          ///< points needed from here to the foot of the page; with less, a new page starts
 };
 
 struct Paragraph {
@@ -33,7 +33,7 @@ struct List {
     bool numbered = false;
 };
 
-/// What can hurt, whom, what to do, who may do it.
+/// What can cause harm, to whom, what to do, and who may do it.
 struct Caution {
     std::string title;
     std::string text;
@@ -48,13 +48,13 @@ struct KeyFigures {
     std::vector<Figure> figures;    ///< 1 to 4
 };
 
-enum class Align { left, right, decimal };   ///< decimal: on the point, for figures of one column
+enum class Align { left, right, decimal };   ///< decimal: aligned on the point, for figures of one column
 
 struct Column {
     std::string head;
     std::string unit;           ///< set under the head; may be empty
     Align align = Align::left;
-    double weight = 0.0;        ///< share of spare width; 0: only as wide as its content needs
+    double weight = 0.0;        ///< share of spare width; 0: only as wide as its content
 };
 
 struct Cell {
@@ -63,13 +63,13 @@ struct Cell {
 };
 
 struct Row {
-    std::vector<Cell> cells;          ///< one for each column, or fewer: the rest are empty
+    std::vector<Cell> cells;          ///< one for each column; missing ones are empty
     bool emphasised = false;          ///< a sum
     bool group_head = false;          ///< one cell across all columns, kept with the next row
 };
 
-/// A table that may break across pages: its head is repeated, a row is never split across pages unless it is taller
-/// than a page, a lone first or last row is avoided, sums stay with the row above.
+/// A table that may break across pages. Its head is repeated. A row is split only if it is taller than a page, a first
+/// or last row is not left alone if that can be avoided, and sums stay with the row above.
 struct Table {
     std::string caption;
     std::vector<Column> columns;
@@ -87,8 +87,8 @@ struct Facts {
     std::vector<Fact> facts;
 };
 
-/// Horizontal bars in groups, one group a subject: `heat loss` and `output` of a room. Two series at most, told
-/// apart by fill and hatching, labelled at the first bar, values printed at the bars.
+/// Horizontal bars in groups, one group for each subject: `heat loss` and `output` of a room. There are at most two
+/// series. They differ in fill and hatching and are named at the first bar; values are printed at the bars.
 struct BarChart {
     std::string caption;
     std::string unit;
@@ -103,8 +103,8 @@ struct BarChart {
     std::string alternative;          ///< what the chart shows, in words
 };
 
-/// Lines over two axes with round ticks. Each line is labelled directly at an end that is free, not by a legend, and
-/// lines are told apart by dash as well as tone. Axes start at 0 unless `from_zero` says otherwise.
+/// Lines over two axes with round ticks. Each line is labelled at a free end, not by a legend. Lines differ in dash as
+/// well as in tone, for grey prints. Axes start at 0 unless `from_zero` says otherwise.
 struct LineChart {
     std::string caption;
     struct Axis {
@@ -131,25 +131,25 @@ struct LineChart {
     std::string alternative;          ///< what the chart shows, in words
 };
 
-/// How far a figure moves when one input at a time goes to the ends of its range: bars to both sides of a line
-/// at 0, the longest first, whatever the order of the rows. The bar of the low end is outlined, that of the high
-/// end solid, and both are named at the first bar. At each stand the input's value and the change: `0.7 → −310`.
+/// How far a figure moves when one input at a time goes to either end of its range: bars on both sides of a line at 0.
+/// The longest comes first, whatever the order of the rows. The bar of the low end is outlined, that of the high end is
+/// solid, and both are named at the first bar. Each bar carries the value of the input and the change: `0.7 → −310`.
 struct RangeChart {
     std::string caption;
     std::string unit;                 ///< of the changes, at the axis
-    std::string axis;                 ///< what changes: `change of the heat loss`
+    std::string axis;                 ///< the figure that changes: `change of the heat loss`
     std::string low_name, high_name;  ///< `at the low end`, `at the high end`
     struct Row {
         std::string label;            ///< names the input
         std::string low_label, high_label;    ///< its values at the ends of its range: `0.7`, `1.5`
-        double at_low = 0.0, at_high = 0.0;   ///< the changes there, of either sign; NaN: not known, no bar
+        double at_low = 0.0, at_high = 0.0;   ///< changes there, of either sign; NaN: unknown, no bar
     };
     std::vector<Row> rows;
     int decimals = 0;                 ///< of the changes
     std::string alternative;          ///< what the chart shows, in words
 };
 
-/// The pipework drawn as a tree that grows from the heat source.
+/// The pipework drawn as a tree whose root is the heat source.
 struct PipeTree {
     std::string caption;
     struct Node {
@@ -166,23 +166,23 @@ struct PipeTree {
         bool existing = true;         ///< false: a new pipe, drawn dashed
         std::optional<Verdict> emitter_verdict;
     };
-    std::vector<Node> nodes;          ///< every parent stands before its children
+    std::vector<Node> nodes;          ///< every parent is before its children
     std::string alternative;
 };
 
-/// Where what stands, with page numbers; each entry leads to its page.
+/// A table of contents with page numbers. Each entry is a link to its page.
 struct Contents {
     enum class Of {
         report,   ///< the parts and their chapters
         parts,    ///< the other parts
-        part,     ///< the chapters of the part that it stands in
+        part,     ///< the chapters of the part that contains it
     } of = Of::report;
 };
 
-/// A key to the verdict shapes.
+/// A key to the symbols of the verdicts.
 struct VerdictKey {};
 
-/// Lines that a pen fills in.
+/// Lines to fill in by hand.
 struct Checklist {
     struct Item {
         std::string text;
@@ -192,11 +192,11 @@ struct Checklist {
 };
 
 struct SignOff {
-    std::string statement;            ///< what signing means
+    std::string statement;            ///< what the signers confirm
     std::vector<std::string> signers; ///< name, signature and date for each
 };
 
-/// A worked derivation: each step with formula, figures put in, result and source.
+/// A calculation step by step: each step with its formula, the figures, the result and the source.
 struct Derivation {
     std::string title;
     struct Step {
@@ -220,10 +220,10 @@ struct Part {
     std::string title;                ///< `Part 1: for the household`
     std::string subtitle;
     std::vector<Block> blocks;
-    bool one_page = false;            ///< set closer where that keeps it on one page
+    bool one_page = false;            ///< set more tightly if that keeps it on one page
 };
 
-/// The words that pages need whatever stands on them.
+/// The words that pages need whatever their content.
 struct PageWords {
     std::string page_of = "page {page} of {pages}";   ///< the two figures are put in when all pages are there
     std::string continued = "(continued)";            ///< after a caption
@@ -237,7 +237,7 @@ struct PageWords {
     std::string from_above = "from above:";           ///< before the pipes that enter a page of a drawing
 };
 
-/// A picture, as high as stated; what it shows in words.
+/// A picture with its printed height, and in words what it shows.
 struct Picture {
     std::shared_ptr<const Image> image;
     double height_mm = 12.0;
@@ -246,7 +246,7 @@ struct Picture {
 
 struct Report {
     std::string title;                ///< on the first page
-    std::string file_title;           ///< in the file's properties, where many packs stand beside one another; else `title`
+    std::string file_title;           ///< in the file's properties, to tell many packs apart; if empty, `title`
     std::string subtitle;
     std::string author;               ///< the firm
     std::string subject;

@@ -19,7 +19,7 @@ constexpr const char* r_unit = "m²·K/W";
 
 std::string watts(Power power) { return figure(power, unit::watt, 0); }
 
-/// `bay window`, or what it is.
+/// The name that the job gives the element, such as `bay window`, or the label of its kind if it has none.
 std::string element_name(const Context& c, const job::Element& e) {
     return capital(e.name.empty() ? label(c, e.kind) : e.name);
 }
@@ -78,7 +78,7 @@ std::string fastener_words(const Context& c, const job::Fasteners& f) {
                                   .depth = text(f.depth->value, unit::millimetre, 0)});
 }
 
-/// What parts a layer from a plain one: a second material, gaps, fasteners.
+/// What distinguishes a bridged layer from a plain one: a second material, gaps or fasteners.
 std::string bridge_words(const Context& c, const job::Layer& layer) {
     std::string out;
     const auto add = [&](std::string part) {
@@ -138,7 +138,7 @@ std::string of_room(const Context& c, std::size_t room, const job::Element& e) {
     return c.words(element_of_room{.room = name_of(c.job.rooms[room]), .element = element_name(c, e)});
 }
 
-/// One build-up has one place, however many elements have it.
+/// A build-up that several elements share is listed once, with the names of all of them.
 Table layers_table(const Context& c) {
     Table table;
     table.caption = c.words(layers_caption{});

@@ -4,16 +4,16 @@
 
 #include "report/shared/parts.hpp"
 
-/// What heat losses and ratings are made of. Each is empty where the job states nothing of the kind.
+/// The tables behind heat losses and ratings. Each is empty if the job gives nothing of that kind.
 namespace loopfolio::report {
 
-/// The sum of the rooms against what leaves the house and what the source must make.
+/// The sum of the rooms compared with what leaves the house and with the required heat source output.
 [[nodiscard]] Table whole_house(const Context& context);
 
 /// Layers, slabs, unheated spaces and air.
 [[nodiscard]] Blocks build_ups(const Context& context);
 
-/// Ratings that were worked out, or lowered by what stands round the emitter.
+/// Ratings that were calculated from other figures, or reduced by what surrounds the emitter.
 [[nodiscard]] Blocks emitter_ratings(const Context& context);
 [[nodiscard]] Blocks heated_floors(const Context& context);
 

@@ -17,7 +17,7 @@ namespace {
 
 using namespace texts::fabrics;
 
-/// Rooms whose rate comes from the same figures, and the fabric that they share with other such groups.
+/// Rooms whose rate comes from the same figures, and the index of the fabric, which other groups may share.
 struct Group {
     std::size_t first = 0;
     std::vector<std::size_t> rooms;

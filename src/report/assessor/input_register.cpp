@@ -44,7 +44,7 @@ std::string group_head(const Context& c, Basis basis) {
         case Basis::document: return c.words(basis_document{});
         case Basis::measured:
         case Basis::absent:
-        case Basis::derived: break;   // neither of the last two stands in a register
+        case Basis::derived: break;   // the register holds no input of either of these bases
     }
     return c.words(basis_measured{});
 }
@@ -160,8 +160,8 @@ RangeChart range_chart(const Context& c, const std::vector<const study::Assumpti
 }   // namespace
 
 Blocks assumptions_drawn(const Context& c) {
-    constexpr double least = 1.0;        // watts: what would be drawn as no bar
-    constexpr std::size_t most = 12;     // a page of them says nothing
+    constexpr double least = 1.0;        // in watts; a smaller change would not show as a bar
+    constexpr std::size_t most = 12;     // a chart of a whole page would show no order
     std::vector<const study::Assumption*> inputs;
     for (const auto& a : c.study.inputs) {
         if (reach(a) >= least && !a.low.empty()) inputs.push_back(&a);

@@ -98,7 +98,7 @@ bool floor_built(const Context& c) {
 }
 bool lost_below(const Context& c) { return c.design.duty.downward > Power{}; }
 
-/// What a text of the template says, for a table that is known before there is a template.
+/// Looks up a text of the template later: the table of methods is fixed before any template is read.
 using Said = std::string (*)(const Context&);
 
 template <class Text>
@@ -110,8 +110,8 @@ struct Method {
     bool (*applies)(const Context&);
     Said relation;
     Said equation;
-    Said range;                ///< null: any
-    std::string_view source;   ///< empty: a definition
+    Said range;                ///< null: valid for any value
+    std::string_view source;   ///< empty: it is a definition
 };
 
 constexpr Method methods[] = {

@@ -49,7 +49,8 @@ void add_load(const Context& c, const SeasonPlan& plan, Facts& facts) {
                           .base = text(plan.line.base, unit::celsius, 1)}));
 }
 
-/// The sheet on hot water has its electricity; the season has none of it.
+/// The electricity for hot water is on the hot water sheet. It is shown as extra, as no figure of the season includes
+/// it.
 void add_hot_water(const Context& c, Facts& facts) {
     if (!c.plant.hot_water) return;
     const auto& electricity = c.plant.hot_water->electricity_a_year;
@@ -106,7 +107,7 @@ std::string mixed_units(const Context& c, const job::HeatSource& source) {
     return c.words(units_mixed{.units = list_of(c.words, kinds)});
 }
 
-/// What of it is there, by the sheet on system water.
+/// How much of the required volume the system water sheet finds in the system.
 std::string run_volume_found(const Context& c, Volume needed) {
     const auto litres = [](Volume v) { return text(v, unit::litre, 0); };
     const auto& open = c.job.system_water->always_open;
@@ -157,7 +158,7 @@ std::string with_valves_shut(const Context& c, const design::OpenCircuit& o) {
     return c.words(valves_open{.emitter = emitter, .flow = flow, .needed = needed, .open = list_of(c.words, open)});
 }
 
-/// Points of the curve for a controller, evenly over the season, both ends with them.
+/// At most seven points of the curve for a controller, spread evenly over the season and including both ends.
 std::vector<design::CompensationPoint> few_of(const std::vector<design::CompensationPoint>& curve) {
     constexpr std::size_t most = 7;
     if (curve.size() <= most) return curve;
@@ -208,7 +209,8 @@ LineChart energy_chart(const Context& c, const SeasonPlan& plan) {
     return chart;
 }
 
-/// A season of which a part is not known stands beside whole ones without figures, and says why.
+/// The row of one flow temperature. If part of its season is outside the performance table, the row has dashes for
+/// figures and gives the share that is outside: part of a season cannot be compared with a whole one.
 Row option_row(const Context& c, std::string flow, double outside, const std::optional<double>& performance, Energy electricity, int too_small) {
     const bool whole = outside <= 1e-9;
     const std::string dash = "\u2013";

@@ -16,7 +16,7 @@ namespace {
 
 using namespace texts::worked;
 
-/// Index of the largest by `measure`, or nothing of nothing.
+/// The index of the item for which `measure` is largest; nothing if the list is empty.
 template <class List, class Measure>
 std::optional<std::size_t> largest(const List& list, Measure measure) {
     if (list.empty()) return {};
@@ -25,7 +25,8 @@ std::optional<std::size_t> largest(const List& list, Measure measure) {
     return static_cast<std::size_t>(found - list.begin());
 }
 
-/// Shortest margin last, so that the section under most strain is largest.
+/// How critical a section is: first by its verdict, then by its smaller margin, so that the most critical one is
+/// largest.
 double strain(const design::Design& design, const design::SectionResult& s) {
     const double margin = std::min(design.at(s.velocity).margin.value(), design.at(s.gradient).margin.value());
     return 10.0 * static_cast<double>(s.verdict) - margin;

@@ -22,7 +22,7 @@ std::string words_of(const templates::Texts& words) {
 }
 
 struct Phrase {
-    std::string_view what;   ///< as the register says it
+    std::string_view what;   ///< the input's name in the register
     std::string (*plain)(const templates::Texts& words);
 };
 constexpr auto phrases = std::to_array<Phrase>({
@@ -115,7 +115,7 @@ constexpr auto phrases = std::to_array<Phrase>({
     {"circulator curve", words_of<pump>},
 });
 
-/// All lines of the register that the household hears of as one.
+/// All lines of the register that the household reads as one line.
 struct Theme {
     std::string phrase;
     std::vector<std::string> subjects;
@@ -126,7 +126,7 @@ struct Theme {
 void take_in(Theme& theme, const study::Assumption& a) {
     for (const auto& subject : a.subjects) {
         std::string name = plain(subject);
-        // Within a list of names a comma would part one name in two.
+        // In a list of names, a comma within a name would look like the start of the next name.
         for (std::size_t at; (at = name.find(", ")) != std::string::npos;) name.replace(at, 2, " \u2013 ");
         if (std::find(theme.subjects.begin(), theme.subjects.end(), name) == theme.subjects.end()) {
             theme.subjects.push_back(name);
@@ -139,7 +139,7 @@ void take_in(Theme& theme, const study::Assumption& a) {
     }
 }
 
-/// Marks that the design keeps to are chosen, not guessed: no household knows better.
+/// Preferred values are a choice of the designer and not a guess, so the household is not asked to check them.
 bool is_a_mark(const Context& c, const std::string& phrase) {
     return phrase == c.words(texts::assumed::speed{}) || phrase == c.words(texts::assumed::gradient{});
 }

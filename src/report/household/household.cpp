@@ -23,7 +23,7 @@ namespace {
 
 using namespace texts::household;
 
-// Everyday measures that figures are set beside: common practice, no source.
+// Everyday measures with which the pack compares its figures: common practice, no source.
 constexpr Power kettle = Power::from_si(3000.0);
 constexpr double tap_litres_per_minute = 12.0;
 

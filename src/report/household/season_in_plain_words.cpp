@@ -15,7 +15,7 @@ namespace {
 
 using namespace texts::season;
 
-/// To two figures: what follows them is noise in a forecast.
+/// Rounds to two significant figures: a forecast is not more accurate than that.
 double two_figures(double value) {
     if (!(value > 0.0)) return 0.0;
     const double step = std::pow(10.0, std::floor(std::log10(value)) - 1.0);
@@ -27,7 +27,7 @@ std::string about(double value) {
     return fixed(rounded, rounded > 0.0 && rounded < 10.0 ? 1 : 0);
 }
 
-/// Nothing where no range moved the figure.
+/// The range of a figure in words; empty if both ends round to the same figure.
 template <class Say>
 std::string band(const Context& c, double low, double high, Say say) {
     if (two_figures(low) == two_figures(high)) return "";
@@ -63,7 +63,7 @@ void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     }
 }
 
-/// It is in no figure of the season.
+/// Hot water is described separately, as no figure of the season includes it.
 void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     if (!c.plant.hot_water || !c.plant.hot_water->electricity_a_year) {
         say(out, c.words(running_hot_water_unknown{}));
@@ -83,11 +83,12 @@ void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     if (counts(s.outside_demand)) say(out, small_share<running_outside>(c, s.outside_demand, plan));
 }
 
-/// The next step down of those compared that the whole season can be reckoned with and that saves something.
+/// The next lower flow temperature of those compared for which the whole season can be calculated and that saves
+/// something.
 void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     constexpr Energy worth_saying = 50.0 * unit::kilowatt_hour;
     constexpr double rounding = 1e-9;
-    if (plan.season.outside_share() > rounding) return;   // a part compares with no other
+    if (plan.season.outside_share() > rounding) return;   // part of a season cannot be compared
     for (auto at = plan.options.rbegin(); at != plan.options.rend(); ++at) {
         const auto& option = *at;
         const Energy less = plan.bands->electricity.value - option.electricity;
@@ -105,7 +106,7 @@ void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
 
 namespace {
 
-/// A sign stands before its number, a word apart from it.
+/// A currency sign is set directly before the number; a word such as `GBP` is followed by a no-break space.
 std::string in_currency(const Context& c, std::string number) {
     const std::string& currency = c.job.season->currency;
     const auto letter = [](char ch) { return (ch >= 'A' && ch <= 'Z') || (ch >= 'a' && ch <= 'z'); };

@@ -94,7 +94,7 @@ void small_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
     if (const auto& flow = c.study.flow_for_all) say(out, c.words(warmer_water{.flow = degrees(*flow)}));
 }
 
-/// Velocity in a section and the limit that it is judged by.
+/// The velocity in a section and the limit that applies to it.
 struct Speeds {
     std::string there, limit;
 };
@@ -104,16 +104,15 @@ Speeds speeds(const Context& c, const design::SectionResult& section) {
             figure(design::limit_as<Velocity>(finding), unit::metre_per_second, 2)};
 }
 
-/// A drop far wider than the design's is no way to run a heat source, so the household does not hear of it;
-/// the installer's part still names it.
+/// Whether the household reads that a larger temperature drop would bring this section within its limit. A heat source
+/// cannot run well at more than twice the design's drop, so such a drop is left to the installer's part.
 bool tell_drop(const Context& c, const design::SectionResult& section) {
     return section.drop_to_limit && *section.drop_to_limit > c.design.drop && *section.drop_to_limit <= 2.0 * c.design.drop;
 }
 
 std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }
 
-/// The size that we would lay and, where a smaller one would do at the least, that one too; empty where none is wide
-/// enough.
+/// The size that we would fit and, if a smaller one is within the limit, that one too; empty if no size is wide enough.
 std::string wider_pipe(const Context& c, const design::SectionResult& section) {
     const auto* least = section.size_for_limit;
     const auto* laid = section.next_size != nullptr ? section.next_size : least;

@@ -94,13 +94,13 @@ void noted_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
 
 constexpr std::size_t most_named = 12;   // in one sentence
 
-/// How many of them are there already.
+/// How many of the pieces exist already.
 template <class Pieces>
 std::size_t existing(const Pieces& pieces) {
     return static_cast<std::size_t>(std::ranges::count_if(pieces, [](const auto& piece) { return piece.existing; }));
 }
 
-/// How many of a kind stay, in that kind's own texts for none, for some and for all of them.
+/// How many of a kind stay. Each kind has its own texts for none, some and all of them.
 template <class None, class Some, class All>
 std::string staying(const Context& c, std::size_t n, std::size_t all, std::size_t noted) {
     std::string out;
@@ -139,7 +139,7 @@ std::string pipes_staying(const Context& c, const Points& keep, const Points& no
 
 bool of_the_source(const design::Finding& finding) { return finding.subject == design::Subject::heat_source; }
 
-/// What the design brings with it and is kept; what is not kept stands among the changes.
+/// What is new in the design and can be kept. New pieces that are not kept are listed among the changes.
 List what_is_new(const Context& c, const Points& keep, const Points& noted) {
     List list;
     const auto kept = fresh(c.job, keep), with_note = fresh(c.job, noted);

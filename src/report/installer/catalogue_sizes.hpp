@@ -6,7 +6,8 @@
 
 namespace loopfolio::report {
 
-/// Sizes of the firm's catalogue for each emitter that is too small; empty without a catalogue, or where all are large enough.
+/// Sizes from the firm's catalogue for each emitter that is too small. Empty without a catalogue, or if all emitters
+/// are large enough.
 [[nodiscard]] Blocks sizes_table(const Context& context);
 
 }   // namespace loopfolio::report

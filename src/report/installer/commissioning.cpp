@@ -24,7 +24,7 @@ std::string filled_with(const Context& c) {
     return c.words(filled_by_volume{.fluid = label(c, fluid.kind), .concentration = concentration});
 }
 
-// Where the job asks for the sheet on system water, the design's figure stands beside the blank.
+// If the job asks for the system water sheet, the design's figure is printed beside the blank.
 
 std::string cold_fill_item(const Context& c) {
     const auto& water = c.plant.water;
@@ -64,7 +64,7 @@ Checklist cleaning(const Context& c) {
     return list;
 }
 
-/// What the balancing sheet rests on: with the changes of the work list, where there are any.
+/// The pump setting on which the balancing sheet is based: with the changes of the work list, if there are any.
 std::string circulator_setting(const Context& c) {
     const bool changed = c.operation.changes.any();
     const auto& balancing = changed ? c.operation.changed : c.operation.as_found;

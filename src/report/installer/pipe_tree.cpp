@@ -18,10 +18,10 @@ namespace {
 using namespace texts::pipe_tree;
 using Node = PipeTree::Node;
 
-/// Which layer of the pipework is drawn: where flow and return run together one drawing shows both.
+/// The layer of the pipework to draw. If flow and return run together, one drawing shows both.
 enum class Layer { flow, return_ };
 
-/// A pipework and its design, which need not be the ones of the pack.
+/// A pipework and its design, which need not be those of the pack.
 struct Drawn {
     const Context& c;
     const design::Design& design;
@@ -40,11 +40,11 @@ struct Drawn {
     }
 };
 
-/// What hangs on each node of the pipework.
+/// What is connected to each node of the pipework.
 struct Hanging {
-    std::vector<std::vector<std::size_t>> sections;   ///< going out, by upstream node
+    std::vector<std::vector<std::size_t>> sections;   ///< that leave the node, by upstream node
     std::vector<std::vector<std::size_t>> emitters;
-    std::vector<std::vector<std::size_t>> mixers;     ///< by the node that they draw from
+    std::vector<std::vector<std::size_t>> mixers;     ///< by the node from which they draw
 };
 
 Hanging hanging(const Drawn& d) {
@@ -106,15 +106,15 @@ Node section_end(const Drawn& d, std::size_t i, int parent, Length widest) {
     return node;
 }
 
-/// Something still to be drawn, with the drawn node that it leaves from: a section, or else a mixing set.
+/// Something still to be drawn, a section or a mixing set, with the drawn node that it leaves from.
 struct Pending {
     std::size_t index;
     int parent;
     bool mixer = false;
 };
 
-/// Puts what hangs on `node`, already drawn as `drawn`, into the tree: emitters now, the rest onto the pile, the first
-/// of it on top.
+/// Adds to the tree what is connected to `node`, which is already drawn as `drawn`: emitters at once, the rest to the
+/// stack with the first of it at the top.
 void hang(const Drawn& d, const Hanging& h, std::size_t node, int drawn, PipeTree& tree, std::vector<Pending>& pile) {
     for (const std::size_t emitter : h.emitters[node]) tree.nodes.push_back(emitter_leaf(d, emitter, drawn));
     for (const std::size_t mixer : h.mixers[node]) pile.push_back({mixer, drawn, true});
@@ -133,7 +133,7 @@ Node mixing_node(const Drawn& d, std::size_t i, int parent) {
     return node;
 }
 
-/// Draws one section; returns the node that goes on from it, or -1 where it closes a ring or runs back to the source.
+/// Draws one section. Returns the node to continue from, or -1 if the section closes a ring or returns to the source.
 int draw_section(const Drawn& d, const Hanging& h, const Pending& next, Length widest, PipeTree& tree) {
     const auto& section = d.design.sections[next.index];
     tree.nodes.push_back(section_end(d, next.index, next.parent, widest));

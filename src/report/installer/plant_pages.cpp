@@ -16,7 +16,7 @@ namespace {
 
 using namespace texts::plant_pages;
 
-/// A list of terms and what stands beside them, in the words of the template.
+/// A list of terms and their descriptions, in the words of the template.
 struct Sheet {
     const Context& c;
     Facts facts;
@@ -66,7 +66,7 @@ void vessel_facts(Sheet& sheet, const job::SystemWater& job, const design::Water
     }
 }
 
-/// The season's sheet asks for water too: for the shortest run of the source.
+/// The season also needs a volume of water, for the shortest run of the heat source.
 void run_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPlan& w) {
     const auto& c = sheet.c;
     if (!c.plant.season || !c.plant.season->part_load || !c.plant.season->part_load->for_run) return;
@@ -77,7 +77,7 @@ void run_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPla
                                                   : c.words(run_missing{.needed = std::move(needed), .missing = text(for_run - open, unit::litre, 0)}));
 }
 
-/// Anti-freeze in the water, valves in its place, or neither.
+/// Protection from frost: anti-freeze in the water, valves instead of it, or neither.
 void frost_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPlan& w) {
     const auto& c = sheet.c;
     sheet.add(glycol{}, w.glycol, unit::litre, 1);
@@ -135,7 +135,7 @@ void reheat_facts(Sheet& sheet, const design::HotWaterPlan& h) {
     if (h.flow_for_capacity) sheet.add(flow_for_capacity{}, judged(c, h.coil, text(*h.flow_for_capacity, unit::celsius, 1)));
 }
 
-/// Its electricity where there is a figure, and else why there is none.
+/// The electricity for a year of hot water, or the reason why it is not known.
 std::string year_of_hot_water(const Context& c, const design::HotWaterPlan& h) {
     std::string heat = text(h.heat_a_year, unit::kilowatt_hour, 0);
     if (!h.electricity_a_year) {
@@ -239,7 +239,7 @@ Blocks beside_heating_block(const Context& c) {
                                                : c.words(sound_heard{.level = fixed(s.level, 0)}));
     }
     if (list.items.empty()) return {};
-    constexpr double room_for_list = 130.0;   // a heading with one line of it at the foot of a page reads badly
+    constexpr double room_for_list = 130.0;   // one line below a heading at the foot of a page reads badly
     return headed(c.words(beside_heading{}), {std::move(list)}, room_for_list);
 }
 

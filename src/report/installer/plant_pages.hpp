@@ -4,13 +4,13 @@
 
 #include "report/shared/parts.hpp"
 
-/// System water, hot water and sound: each block is empty where the job asks for none.
+/// System water, hot water and sound. Each block is empty if the job does not ask for it.
 namespace loopfolio::report {
 
 [[nodiscard]] Blocks system_water_block(const Context& context);
 [[nodiscard]] Blocks hot_water_block(const Context& context);
 [[nodiscard]] Blocks sound_block(const Context& context);
-/// For the household: hot water and sound in plain words.
+/// Hot water and sound in plain words, for the household.
 [[nodiscard]] Blocks beside_heating_block(const Context& context);
 
 }   // namespace loopfolio::report

@@ -17,7 +17,7 @@ using namespace texts::schedules;
 
 constexpr std::string_view dash = "\u2013";
 
-/// Cells after which a column of allowances stands, where there are any.
+/// The number of cells before the column of allowances, in a schedule that has one.
 constexpr std::ptrdiff_t before_allowance = 6;
 
 Row with_allowance(const Context& c, Row row, Power allowance) {
@@ -234,7 +234,7 @@ std::vector<Column> capacity_columns(const Context& c) {
             name_column(c.words(column_verdict{}))};
 }
 
-/// The size that would be kept and, where a smaller one would do for the hard limit, that one too.
+/// The size within the preferred values and, if a smaller one is within the limit, that one too.
 std::string next_sizes(const Context& c, const design::SectionResult& result) {
     if (result.verdict == Verdict::keep) return {};
     const auto* limit = result.size_for_limit;

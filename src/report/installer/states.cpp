@@ -39,7 +39,8 @@ Column state_figures(const Context& c, const State& state, std::string unit) {
     return Column{state_label(c, state.kind), std::move(unit), Align::decimal, 0.4};
 }
 
-/// The room that is worst off, what it reaches, and how much of its need it gets.
+/// The name of the room that is furthest below its temperature. The next two functions give the temperature that it
+/// reaches and the share of its need that it gets.
 std::string least_served(const Context& c, const State& s) {
     return s.least_served < 0 ? "" : name_of(c.job.rooms[static_cast<std::size_t>(s.least_served)]);
 }
@@ -104,7 +105,7 @@ std::string changes_in_words(const Context& c) {
     return c.words(changes_and_head{.changes = out, .head = text(*changes.set_head, unit::kilopascal, 1)});
 }
 
-/// The sentences that hold, each after a space.
+/// The warnings that apply, each after a space.
 std::string warnings(const Context& c) {
     std::vector<std::string> capacity, least, curve, ice, backwards;
     for (const auto& s : c.operation.states) {
@@ -213,7 +214,7 @@ LineChart curves(const Context& c) {
     constexpr LineChart::Dash dashes[] = {LineChart::Dash::dotted, LineChart::Dash::dashed, LineChart::Dash::solid};
     for (const auto& s : c.operation.states) {
         if (s.system_curve.size() < 2) continue;
-        // Without a change the pipework is the balanced one, and only the circulator is set down.
+        // Without changes it is the balanced pipework, and only the pump is set lower
         const bool same = s.kind == StateKind::changed && !c.operation.changes.any();
         if (!same) {
             chart.series.push_back(series_of(s.system_curve, c.words(curves_pipework{.state = curve_name(c, s.kind)}),
@@ -268,7 +269,7 @@ Table states_residuals(const Context& c) {
 
 namespace {
 
-/// Rooms with an emitter that miss their temperature by what a reader would see.
+/// The number of rooms with emitters that miss their temperature by more than rounding hides.
 std::size_t rooms_missed(const Context& c, const State& s) {
     std::size_t missed = 0;
     for (std::size_t i = 0; i < s.rooms.size(); ++i) {
@@ -278,7 +279,7 @@ std::size_t rooms_missed(const Context& c, const State& s) {
     return missed;
 }
 
-/// Rooms whose emitters fall short with the water that the design sends them.
+/// The number of rooms whose emitters are too small at the flow that the design gives them.
 std::size_t rooms_short(const Context& c) {
     std::vector<int> rooms;
     for (const auto& e : c.design.emitters) {
@@ -288,7 +289,7 @@ std::size_t rooms_short(const Context& c) {
     return static_cast<std::size_t>(std::ranges::unique(rooms).begin() - rooms.begin());
 }
 
-/// The room that is worst off in a state, in one text or another.
+/// The room that is furthest below its temperature in a state, in the words of the text `Text`.
 template <class Text>
 std::string missed_in_words(const Context& c, const State& s, std::size_t missed) {
     const auto worst = static_cast<std::size_t>(s.least_served);
@@ -305,7 +306,7 @@ std::string if_nothing_is_changed(const Context& c) {
     const auto& found = c.operation.states.front();
     const std::size_t missed = rooms_missed(c, found), small = rooms_short(c);
     std::string out = missed == 0 ? c.words(unchanged_warm{}) : missed_in_words<unchanged_cool>(c, found, missed);
-    // Today's pump and valves often move more water than the design does, and emitters then give more.
+    // As found, pump and valves often let more water flow than the design does, and emitters then give more heat.
     if (small > missed) out += " " + c.words(unchanged_but_small{.count = small});
     const auto balanced = std::ranges::find(c.operation.states, StateKind::balanced, &State::kind);
     if (balanced != c.operation.states.end()) {

@@ -119,14 +119,14 @@ std::string separation_label(const Context& c, job::SeparationKind kind) {
     return "";
 }
 
-/// What a higher temperature at the source costs, from the maker's own table.
+/// What a higher temperature at the heat source costs, from the manufacturer's own table.
 std::string cost_of(const Context& c, const design::PerformanceResult& p) {
     return c.words(costs_text{.made = fixed(p.at_source, 2),
                               .flow = fixed(p.at_flow, 2),
                               .more = fixed(100.0 * (p.at_flow / p.at_source - 1.0), 1)});
 }
 
-/// What the pump between the heat source and the separation must give, and its verdict where its curve is known.
+/// The head that the pump between the heat source and the separation must give, with its verdict if its curve is known.
 std::string source_pump(const Context& c, const design::SeparationResult& s) {
     const std::string head = text(s.head, unit::kilopascal, 1);
     if (!s.pump) return c.words(source_side_pump_text{.head = head});

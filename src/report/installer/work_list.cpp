@@ -29,13 +29,13 @@ std::string section_words(const Context& c, std::size_t i) {
     return c.words(section_item_where{.section = s.id, .length = length, .pipe = pipe, .where = s.where});
 }
 
-/// What is there beside what is needed.
+/// `40 L of 44 L`: the figure that was found and the figure that is needed.
 template <class Q, class U>
 std::string falls_short(const Context& c, Q there, Q needed, const U& unit, int decimals) {
     return c.words(there_of_needed{.there = text(there, unit, decimals), .needed = text(needed, unit, decimals)});
 }
 
-/// The size that would be kept, and the one that would do for the hard limit.
+/// The size within the preferred values, and the one that is enough for the limit.
 std::string wider_pipe(const Context& c, const design::SectionResult& result) {
     const auto *keep = result.next_size, *limit = result.size_for_limit;
     if (limit == nullptr || limit == keep) return keep != nullptr ? c.named(keep->label) : std::string{};
@@ -64,12 +64,12 @@ Row bare_room(const Context& c, std::size_t i) {
                                         .back = text(c.design.return_, unit::celsius, 1)})});
 }
 
-/// What is new in the design and yet falls short has one line.
+/// A piece that is new in the design but too small has one line for both facts.
 std::string new_or_not(const Context& c, bool existing, std::string finding) {
     return existing ? finding : c.words(new_and_short{.finding = std::move(finding)});
 }
 
-/// What would do: a larger one, the same one uncovered, or another floor.
+/// The remedy for an emitter that is too small: a larger one, the same one uncovered, or another floor.
 std::string emitter_remedy(const Context& c, std::size_t i) {
     const auto& emitter = c.job.emitters[i];
     const auto& result = c.design.emitters[i];

@@ -10,7 +10,7 @@
 #include <string>
 #include <string_view>
 
-/// Short ways to write down blocks.
+/// Short ways to build blocks.
 namespace loopfolio::report {
 
 inline void append(Blocks& to, Blocks from) {
@@ -34,7 +34,7 @@ inline Blocks headed(std::string text, Blocks blocks, double room = 0.0) {
     return out;
 }
 
-/// What a person signs is read on the page that bears the signature.
+/// A signature is printed on the same page as the text that the person signs, so this much room is needed.
 inline constexpr double room_to_sign = 230.0, room_to_tick_and_sign = 350.0;
 
 /// A column of words that takes up spare width.
@@ -47,7 +47,7 @@ inline Column figure_column(std::string head, std::string unit) {
     return Column{std::move(head), std::move(unit), Align::decimal, 0.0};
 }
 
-/// The same with room for a head and unit in full words.
+/// The same, with room for a head and a unit written in full.
 inline Column plain_column(std::string head, std::string unit) {
     return Column{std::move(head), std::move(unit), Align::decimal, 0.5};
 }

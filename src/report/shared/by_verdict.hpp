@@ -23,7 +23,7 @@ struct Points {
 
 [[nodiscard]] Points points_with(Verdict verdict, const Context& context);
 
-/// Of those, the emitters and sections that are there already, and those that are new in the design.
+/// The emitters and sections among `points` that exist already, and those that are new in the design.
 [[nodiscard]] Points there(const job::Job& job, const Points& points);
 [[nodiscard]] Points fresh(const job::Job& job, const Points& points);
 

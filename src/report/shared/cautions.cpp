@@ -30,7 +30,7 @@ bool unvented(const Context& c) { return c.job.unvented_hot_water; }
 
 bool store(const Context& c) { return c.job.hot_water_store || c.job.unvented_hot_water; }
 
-/// The job states that the store is made hotter at times.
+/// Whether the job states that the hot water cylinder is heated to a higher temperature at times.
 bool hot_cycle(const Context& c) {
     return c.job.hot_water && c.job.hot_water->hot_cycles_a_year && c.job.hot_water->hot_cycles_a_year->value > 0.0;
 }
@@ -39,7 +39,7 @@ bool no_hot_cycle(const Context& c) { return !hot_cycle(c); }
 
 bool lagging(const Context& c) { return c.job.old_lagging; }
 
-/// Pipe or emitters are fitted or taken out, so boards are lifted and holes are made.
+/// Whether pipes or emitters are fitted or removed, so that boards are lifted and holes are made.
 bool opens_fabric(const Context& c) {
     const auto is_new = [](const auto& item) { return !item.existing; };
     const auto changes = [](const auto& result) { return result.verdict == Verdict::change; };
@@ -87,13 +87,13 @@ std::vector<const templates::CautionRule*> applying(const Context& context) {
     return out;
 }
 
-/// The installer's text with what it rests on.
+/// The installer's text, followed by the sources on which it is based.
 std::string with_basis(const templates::CautionRule& rule, const Context& c) {
     if (rule.basis.empty()) return rule.installer;
     std::vector<std::string> sources;
     for (const auto& key : rule.basis) {
         const auto* source = reference::find_source(key);
-        // How surely each is known stands in Part 3's list of sources; here it would only weaken the caution.
+        // The certainty of each source is in the list of sources in Part 3. Here it would only weaken the caution.
         const bool titled = source->certainty != reference::Certainty::common_practice;
         sources.push_back(c.named(titled ? source->title : word(source->certainty)));
     }

@@ -15,7 +15,7 @@ namespace {
 
 using namespace texts::caveats;
 
-/// In the order in which they are told.
+/// The order in which the pack lists caveats.
 constexpr design::Caveat order[] = {
     design::Caveat::transition_flow,
     design::Caveat::still_section,
@@ -34,7 +34,7 @@ constexpr design::Caveat order[] = {
     design::Caveat::head_far_off,
 };
 
-/// What a flag says of its subjects; one sentence for all subjects of a kind.
+/// The sentence of one kind of caveat, for all its subjects together.
 std::string sentence(const templates::Texts& words, design::Caveat caveat, std::string subjects) {
     switch (caveat) {
         case design::Caveat::transition_flow: return words(transition_flow{.subjects = std::move(subjects)});

@@ -27,7 +27,7 @@ struct Pieces {
     std::string subject, comparison, remedy, aside, kept;
 };
 
-/// Whole sentences in the order of subject, comparison and what follows from it.
+/// Builds whole sentences from the subject, the comparison and what follows from them, in that order.
 void say_of(const Context& c, const Pieces& p, FindingWords& out) {
     using texts::plant_words::changes;
     out.changes = c.words(changes{.subject = p.subject, .comparison = p.comparison, .remedy = p.remedy});
@@ -87,7 +87,8 @@ FindingWords open_volume(const Context& c, const Finding& f) {
     return out;
 }
 
-/// A store that is too small is never to change, as it can be heated again: it has no work.
+/// A hot water cylinder that is too small never has to change, as it can be reheated. So it has no entry in the work
+/// list.
 FindingWords store(const Context& c, const Finding& f) {
     FindingWords out{.listed = c.words(listed_store{}), .line = {}, .head = c.words(store_heading{}), .changes = {}, .noted = {},
                      .kept = {}, .item = {}, .finding = {}, .work = {}};

@@ -10,23 +10,23 @@ namespace loopfolio::report {
 
 /// Everything that the pack says of one finding.
 struct FindingWords {
-    std::string listed;       ///< the thing within a list of what changes: `the pump`
-    std::string line;         ///< of the summary
-    std::string head;         ///< of what changes, for the household
+    std::string listed;       ///< name within a list of what changes: `the pump`
+    std::string line;         ///< in the summary
+    std::string head;         ///< its heading among the changes, for the household
     std::string changes;      ///< a sentence with figure, limit and solution
-    std::string noted;        ///< the same where it is kept with little to spare
-    std::string kept;         ///< that it is as it should be
-    std::string item, finding, work;   ///< of the installer's work list
+    std::string noted;        ///< the same for a piece kept with little to spare
+    std::string kept;         ///< says that it is as it should be
+    std::string item, finding, work;   ///< in the installer's work list
 };
 
-/// The words of a check of the plant. Of rooms, emitters and sections the pack speaks kind by kind, in lists and tables of
-/// their own, and these are empty.
+/// The words for a check of the plant. Empty for rooms, emitters and sections, which the pack describes kind by kind in
+/// lists and tables of their own.
 [[nodiscard]] FindingWords words_of(const Context& context, const design::Finding& finding);
 
-/// Whether the pack speaks of this check among the lists of rooms, emitters and sections.
+/// Whether the pack describes this check in the lists of rooms, emitters and sections.
 [[nodiscard]] bool in_lists_of_pieces(design::Check check);
 
-// The parts of `words_of`, by what they are about.
+// The parts of `words_of`, one for each subject.
 [[nodiscard]] FindingWords pump_words(const Context& context, const design::Finding& finding);
 [[nodiscard]] FindingWords source_words(const Context& context, const design::Finding& finding);
 

@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-/// What things of the job and the reference are called in the pack.
+/// The names that the pack uses for things of the job and of the reference tables.
 namespace loopfolio::report {
 
 [[nodiscard]] const job::Room& room_of(const Context& context, const design::EmitterResult& emitter);
@@ -20,7 +20,7 @@ namespace loopfolio::report {
 [[nodiscard]] std::string kind_label(const Context& context, const job::Emitter& emitter);
 [[nodiscard]] std::string node_label(const Context& context, int node);
 
-/// Title of a source by its key; the words themselves where they are no key.
+/// The title of a source by its key. Words that are not a key are returned unchanged.
 [[nodiscard]] std::string source_title(std::string_view key_or_words);
 
 [[nodiscard]] std::string label(const Context& context, design::LossMethod method);
@@ -29,7 +29,7 @@ namespace loopfolio::report {
 [[nodiscard]] std::string label(const Context& context, job::ElementKind kind);
 [[nodiscard]] std::string label(const Context& context, job::Beyond beyond);
 
-/// `type 22` where the label of the kind holds that in brackets, else the label.
+/// `type 22` if the label of the kind has that in brackets; otherwise the whole label.
 [[nodiscard]] std::string short_kind(const Context& context, const job::Emitter& emitter);
 
 /// `45 °C`, `47.5 °C`: for running text.
@@ -40,10 +40,10 @@ namespace loopfolio::report {
 
 [[nodiscard]] std::string label(const Context& context, Verdict verdict);
 
-/// Who, what and when: the facts that let each part stand alone.
+/// Who, what and when: the facts that each part needs to be read on its own.
 [[nodiscard]] Facts identity_facts(const Context& context);
 
-/// Who signs for the design.
+/// The words that say who signs for the design.
 [[nodiscard]] std::string designer_signer(const Context& context);
 
 /// `loopfolio 0.1.0`: program and version.

@@ -13,14 +13,14 @@
 
 namespace loopfolio::report {
 
-/// Everything that a part of the pack is written from.
+/// Everything from which a part of the pack is written.
 struct Context {
     const study::Study& study;
     const job::Job& job;                 ///< the values of the study's house, with words that cannot be taken for markup
     const design::Design& design;
     const design::Operation& operation;
     const design::Plant& plant;
-    const templates::Template& look;     ///< the template that the pack is written by
+    const templates::Template& look;     ///< the template of the pack
     const templates::Texts& words;       ///< its texts: `words(texts::household::lead{...})`
     std::set<std::string> sources = {};  ///< keys of the sources that the pack relies on; their order numbers them
 
@@ -36,18 +36,18 @@ struct NamedBlock {
     Blocks (*make)(const Context& context);
 };
 
-/// A part that a template may name: its title, and the blocks that it can be made of.
+/// A part that a template may name: its title, and the blocks that it may contain.
 struct NamedPart {
     std::string_view name;
     Part (*opened)(const Context& context);   ///< title and subtitle
     std::span<const NamedBlock> blocks;
 };
 
-/// Blocks that any part may hold: who, what and when; where what stands.
+/// Blocks that any part may contain: the facts of the job, and a table of contents.
 [[nodiscard]] Blocks identity_block(const Context& context);
-[[nodiscard]] Blocks contents_block(const Context& context);   ///< of the part that it stands in
+[[nodiscard]] Blocks contents_block(const Context& context);   ///< of the part that contains it
 
-/// The parts, one a file.
+/// The parts; each has its own source file.
 [[nodiscard]] NamedPart summary_part();
 [[nodiscard]] NamedPart household_part();
 [[nodiscard]] NamedPart installer_part();

@@ -63,7 +63,7 @@ std::string date_text(const templates::Texts& words, const date::year_month_day&
 std::string bold(std::string_view text) { return "**" + std::string{text} + "**"; }
 
 std::string plain(std::string_view text) {
-    // A single star at an end could still meet the stars of bold type, so none is let through.
+    // No star is kept: even a single one at an end could join the stars of bold type beside it.
     std::string out;
     for (const char c : text) {
         if (c != '*') out += c;
@@ -129,7 +129,7 @@ std::string times_as_much(const templates::Texts& words, double ratio) {
     if (ratio < 1.38) return words(ratio_little_more{});
     if (ratio < 1.75) return words(ratio_one_and_a_half{});
     if (ratio < 2.25) return words(ratio_twice{});
-    // By halves while people hear the difference.
+    // Up to 4.5 in steps of a half, as people say it.
     const double number = ratio < 4.75 ? std::round(2.0 * ratio) / 2.0 : std::round(ratio);
     return words(ratio_times{.number = trimmed(number, 1)});
 }

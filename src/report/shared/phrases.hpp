@@ -10,13 +10,13 @@
 #include <string_view>
 #include <vector>
 
-/// Small pieces of wording that more than one part needs.
+/// Small pieces of wording that several parts need.
 namespace loopfolio::report {
 
-/// `a, b and c`. With more than `most` items the first ones and `and 7 more`.
+/// `a, b and c`. If there are more than `most` items, the first ones and `and 7 more`.
 [[nodiscard]] std::string list_of(const templates::Texts& words, const std::vector<std::string>& items, std::size_t most = 1000);
 
-/// First letter upper case, where it is ASCII.
+/// Makes the first letter upper case, if it is ASCII.
 [[nodiscard]] std::string capital(std::string text);
 
 /// `14 October 2026`.
@@ -24,16 +24,16 @@ namespace loopfolio::report {
 
 [[nodiscard]] std::string bold(std::string_view text);
 
-/// `text` in which no run of stars can be taken for markup.
+/// `text` with its stars replaced, so that none can be read as markup.
 [[nodiscard]] std::string plain(std::string_view text);
 
-/// A job whose free words can not be taken for markup.
+/// A copy of the job in which no words can be read as markup.
 [[nodiscard]] job::Job without_markup(job::Job job);
 
-/// `fixed` without zeros after the last digit that says something: `45`, `1.5`.
+/// `fixed` without trailing zeros: `45`, `1.5`.
 [[nodiscard]] std::string trimmed(double value, int decimals);
 
-/// A ratio as people say it, to stand before `what a kettle uses`: `about half of`, `about twice`.
+/// A ratio as people say it, before words such as `what a kettle uses`: `about half of`, `about twice`.
 [[nodiscard]] std::string times_as_much(const templates::Texts& words, double ratio);
 
 }   // namespace loopfolio::report

@@ -26,7 +26,7 @@ std::string metres(const Context& c, Pressure head) { return fixed(metres_of_wat
 std::string kilowatts(Power power) { return figure(power, unit::kilowatt, 1); }
 std::string litres(VolumeFlow flow) { return figure(flow, unit::litre_per_minute, 1); }
 
-/// What is there beside what is needed.
+/// The figure that was found and the figure that is needed.
 template <class Q, class U>
 std::string there_of(const Context& c, Q there, Q needed, const U& unit, int decimals) {
     return c.words(list::there_of_needed{.there = text(there, unit, decimals), .needed = text(needed, unit, decimals)});
@@ -39,7 +39,7 @@ std::string pump_compared(const Context& c, const Finding& f) {
     return c.words(plain::compared_pump_beyond_curve{.litres = litres(c.design.duty.volume_flow), .needed = needed});
 }
 
-/// The other way out: the pump stays and the pipes that cost it most are made wider.
+/// The alternative to a new pump: keep it and replace the pipes with the largest pressure drops by wider ones.
 std::string wider_pipes(const Context& c) {
     const auto& wider = c.study.wider_pipes;
     if (!wider) return c.words(plain::wider_pipes_help{});
@@ -53,11 +53,11 @@ std::string wider_pipes(const Context& c) {
                                             .available = metres(c, wider->available)});
 }
 
-/// What the pump has to give once every pipe of this part is made wider; empty where none is.
+/// The head that the pump must give once every pipe listed in this part is replaced by a wider one; empty if none is.
 std::string with_all_changes(const Context& c) {
     const auto& changes = c.operation.changes;
     if (changes.pipes.empty() || c.operation.changed_head <= Pressure{}) return {};
-    // Where the other way out widens the very same pipes, it has said so already.
+    // If the alternative above widens the same pipes, it already gives this head.
     if (c.study.wider_pipes && c.study.wider_pipes->changes.size() == changes.pipes.size()) return {};
     std::vector<std::string> pipes;
     for (const auto& p : changes.pipes) pipes.push_back("**" + c.job.sections[static_cast<std::size_t>(p.section)].id + "**");
@@ -71,7 +71,7 @@ std::string pump_remedy(const Context& c, const Finding& f) {
                                       .otherwise = wider_pipes(c) + with_all_changes(c)});
 }
 
-/// The pump's line of the summary.
+/// The line on the pump in the summary.
 std::string pump_line(const Context& c) {
     if (!c.study.wider_pipes) return c.words(summary::pump{});
     std::vector<std::string> pipes;
@@ -82,7 +82,7 @@ std::string pump_line(const Context& c) {
     return c.words(summary::pump_or_pipes{.pipes = list_of(c.words, pipes)});
 }
 
-/// What the circulator must give; or what wider pipe would be enough for the one that is there.
+/// The head that a new pump must give, or the wider pipes with which the existing pump is enough.
 std::string circulator_work(const Context& c) {
     const std::string head = text(c.design.duty.head, unit::kilopascal, 1);
     const std::string at = text(c.design.duty.volume_flow, unit::litre_per_minute, 1);
@@ -99,7 +99,7 @@ std::string circulator_work(const Context& c) {
                                              .brought = text(wider->head, unit::kilopascal, 1)});
 }
 
-/// The sentences of a pump or the heat source.
+/// The sentences on a pump or on the heat source.
 void say_of(const Context& c, const std::string& subject, const std::string& comparison, const std::string& remedy,
             std::string kept, FindingWords& out) {
     out.changes = c.words(plain::changes{.subject = subject, .comparison = comparison, .remedy = remedy});

@@ -19,7 +19,7 @@ using namespace texts::summary;
 
 namespace {
 
-/// Radiators and lengths of pipe that are there and can stay, noted or not.
+/// The number of existing radiators and lengths of pipe that can stay, with or without a note.
 std::size_t staying(const Context& c, const Outcome& o) {
     return there(c.job, o.keep).count() + there(c.job, o.noted).count();
 }
@@ -56,7 +56,7 @@ std::string pipe_line(const Context& c, std::size_t i) {
         .mark = section.id, .length = std::move(length), .kind = std::move(kind), .wider = c.named(wider->label)});
 }
 
-/// One line for each thing that changes.
+/// One line for each piece that changes.
 std::vector<std::string> change_lines(const Context& c, const Points& change) {
     std::vector<std::string> out;
     for (const std::size_t i : change.bare_rooms) {
@@ -72,7 +72,7 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
     return out;
 }
 
-/// So many lines as leave the summary on its one page.
+/// Lists only as many changes as fit with the rest of the summary on one page.
 Blocks changes_listed(const Context& c) {
     constexpr std::size_t most = 6;
     auto lines = change_lines(c, outcome_of(c).change);

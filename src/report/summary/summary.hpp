@@ -7,16 +7,16 @@
 
 namespace loopfolio::report {
 
-/// Everything in the house by its verdict.
+/// Everything in the house, grouped by verdict.
 struct Outcome {
     Points keep, noted, change;
 };
 [[nodiscard]] Outcome outcome_of(const Context& context);
 
-// What it comes to: blocks of the summary that the household's part may hold too.
+// The conclusions: blocks of the summary that the household's part may contain too.
 [[nodiscard]] Blocks lead_block(const Context& context);
 [[nodiscard]] Blocks key_figures(const Context& context);
-/// One sentence on the design day with nothing changed.
+/// One sentence on what happens on the design day if nothing is changed.
 [[nodiscard]] Blocks nothing_changed(const Context& context);
 
 }   // namespace loopfolio::report
