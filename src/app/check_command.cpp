@@ -42,7 +42,7 @@ std::string emitter_line(const Study& s, const Finding& f) {
                             text(design::limit_as<Power>(f), unit::watt, 0), percent_in_hand(f.margin.value_or(0.0))));
 }
 
-/// One line for both checks of a section, with what would keep it.
+/// One line for both checks of a section, with the pipe size or temperature drop that brings it within its limits.
 std::string section_line(const Study& s, std::size_t i) {
     const auto& section = s.house.values.sections[i];
     const auto& r = s.design.sections[i];
@@ -59,7 +59,7 @@ std::string section_line(const Study& s, std::size_t i) {
     return line(word(r.verdict), section.id, figures);
 }
 
-/// The label of a check, with the name of the thing where the house may have several.
+/// The label of a check, with the name of its subject if the house may have several.
 std::string label_of(const Study& s, const Finding& f) {
     const std::string label{design::row_of(f.check).label};
     const auto i = static_cast<std::size_t>(f.index);
@@ -79,7 +79,7 @@ std::string label_of(const Study& s, const Finding& f) {
     return label;
 }
 
-/// Any finding, by the words of its check: `has 60 L, needs 44 L`.
+/// The line of a finding, in the words of its check: `has 60 L, needs 44 L`.
 std::string finding_line(const Study& s, const Finding& f) {
     const auto row = design::row_of(f.check);
     const auto value = [&](const design::Measure& figure) {
@@ -98,7 +98,7 @@ std::string circulator_line(const Study& s) {
                                        : std::string{", beyond the end of its curve"}));
 }
 
-/// Every finding stands in one of these groups, in the order of the list.
+/// The lines of the findings. Every finding is in one of these groups, in the order of the list.
 struct Groups {
     std::string rooms, emitters, sections, duty, other;
 };
@@ -113,7 +113,7 @@ Groups groups_of(const Study& s) {
                 if (f.check == design::Check::section_velocity) out.sections += section_line(s, static_cast<std::size_t>(f.index));
                 else if (f.check != design::Check::section_gradient) out.sections += finding_line(s, f);
                 break;
-            case Subject::circulator: break;   // it has a line where nothing is checked too
+            case Subject::circulator: break;   // printed elsewhere, as it has a line even without a check
             case Subject::plant:
             case Subject::heat_source:
             case Subject::mixer:
@@ -132,7 +132,7 @@ std::string notes(const Study& s, const templates::Texts& words) {
     return out.empty() ? out : "less firm\n" + out;
 }
 
-/// A terminal's text is searched, so units stand after plain spaces.
+/// Text in a terminal is searched, so plain spaces replace the no-break spaces before units.
 std::string with_plain_spaces(std::string text) {
     constexpr std::string_view no_break = "\u00a0";
     for (std::size_t at; (at = text.find(no_break)) != std::string::npos;) text.replace(at, no_break.size(), " ");

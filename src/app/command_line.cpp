@@ -58,7 +58,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err)
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
-        // The library's own exit codes are many; to a user a wrong command line is one thing.
+        // The library has many exit codes of its own; all of them mean a wrong command line here.
         return program.exit(error, out, err) == 0 ? exit_done : exit_usage;
     }
     return dispatch(*pack, pack_options, check_options, out, err);

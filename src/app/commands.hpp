@@ -11,15 +11,15 @@ namespace loopfolio::app {
 struct PackOptions {
     std::vector<std::string> jobs;
     std::string folder;
-    std::string look;      ///< folder of a template; empty: the program's own
-    std::string part;      ///< the one part to print beside the summary; empty: all
+    std::string look;      ///< folder of a template; empty: the built-in one
+    std::string part;      ///< the one part to print with the summary; empty: all
 };
 struct CheckOptions {
     std::vector<std::string> jobs;
     bool strict = false;
 };
 
-/// Each command goes on to the next job after one that fails, and returns the greatest exit code.
+/// After a job that fails, each command continues with the next. It returns the greatest exit code.
 int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err);
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err);
 

@@ -16,7 +16,7 @@ inline void print(const Diagnostics& diagnostics, std::ostream& err) {
     for (const auto& d : diagnostics) err << text_of(d);
 }
 
-/// Reads and calculates each job file and hands those that could be to `use(calculated, text, file)`, which returns an exit
+/// Reads and calculates each job file. If that succeeds, calls `use(calculated, text, file)`, which returns an exit
 /// code.
 template <class Use>
 int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, study::Scope scope, std::ostream& err, Use&& use) {

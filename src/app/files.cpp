@@ -30,7 +30,7 @@ public:
     Descriptor(const Descriptor&) = delete;
     Descriptor& operator=(const Descriptor&) = delete;
     [[nodiscard]] int get() const { return fd_; }
-    /// Closing can report a write that failed late.
+    /// Closing can still report an error of an earlier write.
     [[nodiscard]] bool close() { return ::close(std::exchange(fd_, -1)) == 0; }
 
 private:
@@ -46,7 +46,7 @@ void write_all(int fd, const std::string& bytes, const fs::path& path) {
     }
 }
 
-/// Removes the files that it holds, unless they were renamed away.
+/// Removes its files when it goes out of scope, except those that have been renamed.
 struct Partials {
     std::vector<fs::path> paths;
     ~Partials() {

@@ -25,7 +25,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
             return exit_usage;
         }
     }
-    std::map<std::string, std::string> made_by;   // stem to job file, in this run
+    std::map<std::string, std::string> made_by;   // file stem to the job file that used it, in this run
     return each_job(options.jobs, style.fonts, study::Scope::pack, err, [&](Calculated& calculated, const std::string& text,
                                                                            const std::string& file) -> int {
         if (const auto fault = take_firm(calculated.study.house, file, style)) {

@@ -22,7 +22,8 @@ std::optional<std::string> contents(const std::string& path) {
     return read_file(path, largest_template_file);
 }
 
-/// Files of a template's folder and of the folders in it. A folder that cannot be read is told when its pack.yaml is.
+/// The files in a template's folder and the folders below it. A folder that cannot be read gives none: the error is
+/// reported when its pack.yaml is read.
 std::vector<std::string> files_below(const std::string& folder) {
     namespace fs = std::filesystem;
     std::vector<std::string> out;
@@ -61,7 +62,7 @@ std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::stri
         folder, contents, vocabulary, [&](std::string_view words) { return unprintable_in(words, built_in); }, files_below);
     if (!read.made) return std::move(read.diagnostics);
     if (auto faults = faults_of_fonts(*read.made, folder); !faults.empty()) return faults;
-    const templates::FontFiles files = read.made->fonts;   // seen by `bytes` while the template moves
+    const templates::FontFiles files = read.made->fonts;   // `bytes` refers to it after the template has moved
     const pdf::FontBytes bytes{files.regular, files.bold, files.italic};
     return std::unique_ptr<PackStyle>{new PackStyle{std::move(*read.made), pdf::Fonts{bytes}, {}}};
 }

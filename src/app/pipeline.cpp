@@ -22,7 +22,7 @@ namespace loopfolio::app {
 
 namespace {
 
-/// Where a place of a job lies.
+/// The name of the file that a place of a job is in.
 std::string name_of(Place place, std::string_view file, const std::vector<job::NamedFile>& files) {
     if (place.file == 0) return std::string{file};
     return files.at(static_cast<std::size_t>(place.file) - 1).path;
@@ -91,14 +91,14 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
     const auto report = report::compose(study, style.look);
     pack.pages = layout::lay_out(report, style.fonts);
     const auto& words = style.look.texts;
-    // An archive that keeps the pack alone keeps what it was made from, and its figures.
+    // An archive that keeps only the PDF then also has the job file and the figures.
     std::vector<pdf::Attachment> attachments{
         {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, words(texts::pack::attached_job{})},
         {pack.stem + ".json", "application/json", "Data", pack.record, words(texts::pack::attached_record{})}};
     for (const auto& f : calculated.files) {
         const auto ending = std::filesystem::path{f.name}.extension();
         const bool table = ending != ".yaml" && ending != ".yml";
-        std::string flat = f.name;   // two folders may hold files of one name
+        std::string flat = f.name;   // files in two folders may have the same name
         std::ranges::replace(flat, '/', '-');
         attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
                                words(texts::pack::attached_file{.name = f.name})});

@@ -11,7 +11,7 @@
 
 namespace loopfolio::app {
 
-/// Which characters of a text the pack could not show, in words; empty where all can be shown.
+/// The characters of a text that the pack cannot print, in words. Empty if all can be printed.
 inline std::string unprintable_in(std::string_view text, const pdf::Fonts& fonts) {
     std::string names;
     for (const char32_t c : fonts.unprintable(text)) {

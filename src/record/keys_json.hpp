@@ -10,21 +10,21 @@
 #include <tuple>
 #include <type_traits>
 
-/// Writes what a struct of the job holds, row by row of its table of keys.
+/// Writes the members of a struct of the job, row by row of its table of keys.
 namespace loopfolio::record {
 
 template <class T, class M, class U>
 void put_row(Json& out, const job::Number<T, M, U>& row, const T& owner) {
     put(out, row.record, owner.*row.member, row.unit);
 }
-/// A text, a flag, a list of texts or a whole number as it stands; what is named, by its name.
+/// Texts, flags, lists of texts and whole numbers are written unchanged; members with named values are written by name.
 template <class T, class M>
 void put_row(Json& out, const job::Entry<T, M>& row, const T& owner) {
     if constexpr (std::is_enum_v<M>) out[std::string{row.record}] = job::name_of(row.names(), owner.*row.member);
     else out[std::string{row.record}] = owner.*row.member;
 }
 
-/// Every row that the record has a name for, in the order of the table.
+/// Writes every row for which the record has a name, in the order of the table.
 template <class... Rows, class T>
 void put_keys(Json& out, const std::tuple<Rows...>& rows, const T& owner) {
     job::each_row(rows, [&]<class Row>(const Row& row) {
@@ -40,7 +40,7 @@ template <class Table, class T>
     put_keys(out, rows, owner);
     return out;
 }
-/// Null where there is none.
+/// Writes null if there is no object.
 template <class Table, class T>
 [[nodiscard]] Json keys_json(const Table& rows, const std::optional<T>& owner) {
     return owner ? keys_json(rows, *owner) : Json{};

@@ -9,23 +9,23 @@
 #include <string_view>
 #include <vector>
 
-/// The record's parts, each one object or list.
+/// The parts of the record, each one object or list.
 namespace loopfolio::record {
 
 [[nodiscard]] Json job_json(const job::Job& job);
 [[nodiscard]] Json rooms_of_job(const job::Job& job);
-/// What an element and a rating are made of.
+/// The layers and other parts of an element, and the figures behind a rating.
 void put_build_up(Json& out, const job::Element& element);
 void put_ground(Json& out, const job::Ground& ground);
 void put_rating(Json& out, const job::Emitter& emitter);
 
-/// Whatever moves or separates the water beside the sections, as the job describes it.
+/// What moves or separates the water, other than the sections, as the job describes it.
 [[nodiscard]] Json circulator_json(const std::optional<job::Circulator>& circulator);
 void put_hydraulics(Json& out, const job::Job& job);
 [[nodiscard]] Json performance_json(const std::vector<job::PerformancePoint>& table, const std::string& source);
 [[nodiscard]] Json further_units_json(const std::vector<job::FurtherUnits>& further);
 
-/// What the job asks to be reckoned beyond rooms and pipes, put into the job's object.
+/// The inputs for calculations beyond rooms and pipes, added to the job's object.
 void put_plant(Json& out, const job::Job& job);
 [[nodiscard]] Json season_input_json(const job::Season& season);
 [[nodiscard]] Json plant_json(const job::Job& job, const design::Plant& plant);
@@ -33,20 +33,20 @@ void put_plant(Json& out, const job::Job& job);
 
 [[nodiscard]] Json operation_json(const job::Job& job, const design::Operation& operation);
 
-/// The id behind an index, or null: a flag of the whole house has none.
+/// The id at an index, or null for an index below zero: a flag of the whole house has no id.
 template <class List>
 [[nodiscard]] Json id_at(const List& list, int index) {
     if (index < 0 || static_cast<std::size_t>(index) >= list.size()) return {};
     return list[static_cast<std::size_t>(index)].id;
 }
 
-/// The id that the job gives to what a finding or a caveat is about, or null.
+/// The id that the job gives to the subject of a finding or a caveat, or null.
 [[nodiscard]] Json id_of(const job::Job& job, design::Subject subject, int index);
 
 [[nodiscard]] Json findings_json(const job::Job& job, const design::Findings& findings);
 [[nodiscard]] Json finding_json(const design::Finding& finding);
 [[nodiscard]] Json design_json(const job::Job& job, const design::Design& design);
-/// Sizes of the firm's catalogue that would serve, for each emitter that is too small.
+/// Sizes from the firm's catalogue that are large enough, for each emitter that is too small.
 [[nodiscard]] Json sizes_json(const job::Job& job, const std::vector<study::SizeChoice>& sizes);
 [[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);

@@ -9,7 +9,7 @@ namespace loopfolio::record {
 namespace {
 
 
-/// The finding behind a place in the plant's list, or null.
+/// The finding at a place in the plant's list, or null.
 Json finding_at(const design::Plant& plant, design::FindingId id) { return id ? finding_json(plant.at(id)) : Json{}; }
 
 Json pressures_json(const physics::VesselPressures& p) {

@@ -7,7 +7,7 @@ namespace loopfolio::record {
 
 namespace {
 
-/// The finding behind a place in the design's list, or null.
+/// The finding at a place in the design's list, or null.
 Json finding_at(const design::Design& design, design::FindingId id) {
     return id ? finding_json(design.at(id)) : Json{};
 }

@@ -15,7 +15,7 @@ constexpr double nano = 1e9;
 
 Json number(double value) {
     if (!std::isfinite(value)) return {};
-    if (value == 0.0) return 0.0;   // minus zero too
+    if (value == 0.0) return 0.0;   // also turns minus zero into zero
     std::array<char, 32> digits{};
     const auto written = std::to_chars(digits.data(), digits.data() + digits.size(), value,
                                        std::chars_format::scientific, kept_digits - 1);

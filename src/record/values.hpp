@@ -11,11 +11,11 @@
 #include <string>
 #include <string_view>
 
-/// How single values enter the record: through a named unit, rounded, null where there is nothing to say.
+/// How single values enter the record: in a named unit, rounded, and null if there is no value.
 namespace loopfolio::record {
 
-/// The members of an object, in the order in which they are put. Nlohmann's own map copies all that it holds whenever it
-/// grows, as its keys cannot be moved: with room from the start it seldom grows.
+/// The members of an object, in the order in which they are added. Nlohmann's own map copies everything that it holds
+/// whenever it grows, as its keys cannot be moved. Memory reserved at the start makes that rare.
 template <class Key, class T, class Less, class Allocator>
 struct Members : nlohmann::ordered_map<Key, T, Less, Allocator> {
     using nlohmann::ordered_map<Key, T, Less, Allocator>::ordered_map;
@@ -25,8 +25,8 @@ struct Members : nlohmann::ordered_map<Key, T, Less, Allocator> {
 
 using Json = nlohmann::basic_json<Members>;
 
-/// `value` rounded to 12 significant digits, so that a unit turned there and back reads as it was written;
-/// null where it is not finite.
+/// `value` rounded to 12 significant digits, so that a value converted to SI and back is written as it was given; null
+/// if it is not finite.
 [[nodiscard]] Json number(double value);
 
 /// `base` and the unit's suffix: `floor_area` and m2 give `floor_area_m2`.
@@ -40,7 +40,7 @@ template <class Q, class U>
     return number(unit.value_of(value));
 }
 
-/// A Celsius figure is a difference of two large kelvin figures: what lies below a nano-kelvin is noise.
+/// A Celsius figure is a difference of two large kelvin figures, so digits below a nano-kelvin are noise.
 [[nodiscard]] Json number_in(Temperature value, const CelsiusUnit& unit);
 
 template <class Q, class U>

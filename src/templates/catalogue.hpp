@@ -10,7 +10,7 @@
 
 namespace loopfolio::templates {
 
-/// The texts that the program asks for, by file and key: those of the default template.
+/// The texts that the program uses, by file and key: those of the default template.
 class Catalogue {
 public:
     Catalogue();

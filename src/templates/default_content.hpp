@@ -13,13 +13,14 @@
 /// template.
 namespace loopfolio::templates {
 
-/// A stretch of a text, as in Piece: the index of a figure, `Piece::count`, or `Piece::words` and the words.
+/// A piece of a text, as in Piece: either the index of a figure, or `Piece::count`, or `Piece::words` together with the
+/// words.
 struct PieceData {
     int figure;
     std::string_view text;
 };
 
-/// A text for one count, or for all others.
+/// The form of a text for one count, or for all other counts.
 struct FormData {
     static constexpr int every_other = -1;
     int count;
@@ -58,7 +59,7 @@ struct CautionData {
     std::span<const std::string_view> basis;
 };
 
-/// What pack.yaml and cautions.yaml state. The default template has no pictures, no fonts of its own and no firm.
+/// The content of pack.yaml and cautions.yaml. The default template has no pictures, no fonts of its own and no firm.
 struct PlanData {
     std::string_view name;
     std::string_view language;

@@ -13,7 +13,7 @@ namespace {
 
 std::vector<std::string> strings(std::span<const std::string_view> views) { return {views.begin(), views.end()}; }
 
-/// What the compiled-in template names and the report does not have would be left out of every pack without a word.
+/// A name in the compiled-in template that the report does not know would be left out of every pack without notice.
 void hold_against(const Vocabulary& vocabulary, const PlanData& plan) {
     const auto fail = [](const char* what, std::string_view name) {
         throw std::logic_error{std::string{"the default template names the "} + what + " '" + std::string{name} +

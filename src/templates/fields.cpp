@@ -14,7 +14,7 @@ using yaml::Node;
 
 namespace {
 
-constexpr std::size_t most_listed = 16;   // more names in a hint help nobody
+constexpr std::size_t most_listed = 16;   // a longer list in a hint is no help
 
 std::optional<std::string> words_at(const Node& node, const At& at, std::size_t longest) {
     if (node.kind != Node::Kind::scalar || node.text.empty()) {

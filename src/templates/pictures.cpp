@@ -13,7 +13,7 @@ namespace {
 
 using Decoded = std::variant<Image, std::string>;
 
-constexpr int most_pixels = 4000;                     // along a side
+constexpr int most_pixels = 4000;                     // on each side
 constexpr std::size_t most_bytes = 8'000'000;
 
 std::string too_large(long width, long height) {
@@ -27,7 +27,7 @@ Image sized(int width, int height) {
     return {width, height, std::vector<std::uint8_t>(static_cast<std::size_t>(width) * static_cast<std::size_t>(height) * 3)};
 }
 
-/// libpng's simplified interface: it checks sizes and sums, and lays transparency over the background.
+/// libpng's simplified interface checks sizes and checksums, and lays transparent pixels over the background.
 Decoded from_png(std::string_view bytes) {
     png_image png{};
     png.version = PNG_IMAGE_VERSION;
@@ -54,7 +54,7 @@ Decoded from_jpeg(std::string_view bytes) {
     if (!fits(width, height)) return too_large(width, height);
     if (colours == TJCS_CMYK || colours == TJCS_YCCK) return "is a JPEG in inks (CMYK); save it in RGB";
     Image out = sized(width, height);
-    // A file that is cut short would otherwise give a picture with a grey end and a mere warning.
+    // Otherwise a file that is cut short would only give a warning, and a picture with a grey end.
     if (tjDecompress2(jpeg.get(), data, size, out.rgb.data(), width, 0, height, TJPF_RGB, TJFLAG_STOPONWARNING | TJFLAG_ACCURATEDCT) != 0) {
         return fault();
     }

@@ -40,7 +40,7 @@ std::vector<std::string> sources_at(const Node& node, const At& at) {
     return out;
 }
 
-/// A caution of the file over the one that it changes, or over an empty one, which it then has to fill.
+/// Reads a caution over the one with the same id, or over an empty one, in which case the file must state everything.
 void read_caution(const Node& node, const At& at, const Vocabulary& vocabulary, Template& out) {
     if (!check_keys(node, at, {"id", "when", "title", "household", "installer", "basis"})) return;
     const Node* id = value_of(node, "id");

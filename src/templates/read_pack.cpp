@@ -70,7 +70,7 @@ void read_parts(const Node& node, const At& at, const Vocabulary& vocabulary, Te
     }
 }
 
-/// Other blocks for some of the parts; the rest stay as they are.
+/// Reads other blocks for some of the parts; the other parts keep theirs.
 void read_blocks(const Node& node, const At& at, const Vocabulary& vocabulary, Template& out) {
     if (!check_keys(node, at, part_names(vocabulary))) return;
     for (const auto& entry : node.entries) {
@@ -108,7 +108,7 @@ std::string hex(Colour colour) {
     return out;
 }
 
-/// Where one of two colours is stated; where neither is, the mapping.
+/// Where one of two colours is given, or the place of the mapping if neither is.
 Place place_of(const Node& node, std::string_view first, std::string_view second) {
     for (const auto name : {first, second}) {
         if (const Node* value = value_of(node, name)) return value->place;
@@ -116,7 +116,7 @@ Place place_of(const Node& node, std::string_view first, std::string_view second
     return node.place;
 }
 
-/// Text has to be read on white, on the tint and on the glow: WCAG 2.2, 1.4.3.
+/// Text must be readable on white, on the tint and on the glow: WCAG 2.2, 1.4.3.
 void check_contrast(const Node& node, const At& at, const Palette& p) {
     constexpr double least = 4.5;
     const Colour white{1.0, 1.0, 1.0};
@@ -128,7 +128,7 @@ void check_contrast(const Node& node, const At& at, const Palette& p) {
         const auto worst = std::ranges::min_element(grounds, {}, [&](const Named& ground) { return contrast(text, ground.second); });
         const double found = contrast(text, worst->second);
         if (found >= least) continue;
-        // Rounded down, so that 4.49 does not read as what is wanted.
+        // Rounded down, so that 4.499 is not shown as the 4.5 that is required.
         at.child(name).refuse(place_of(node, name, worst->first), hex(text),
                               "has a contrast of " + yaml::decimal(std::floor(found * 100.0) / 100.0) + " on " + worst->first + " (" +
                                   hex(worst->second) + "); text needs 4.5 (WCAG 2.2)",
@@ -205,7 +205,7 @@ void read_fonts(const Node& node, const At& at, const Beside& beside, Template& 
 
 void read_firm(const Node& node, const At& at, Template& out) {
     if (!check_keys(node, at, {"name", "address", "telephone", "email", "registration"})) return;
-    // A firm is taken whole: one firm's registration beside another's name would be false.
+    // Details of two firms are never mixed: one firm's registration with another's name would be false.
     FirmDetails firm;
     const auto line = [&](std::string_view key) {
         const Node* text = value_of(node, key);

@@ -14,7 +14,7 @@ using yaml::Node;
 
 namespace {
 
-/// One read of a template with all that it extends.
+/// The state while a template is read with all the templates that it extends.
 struct Reading {
     const FileReader& read;
     const Vocabulary& vocabulary;
@@ -32,7 +32,7 @@ void keep(Reading& reading, yaml::Findings findings) {
     reading.said.insert(reading.said.end(), found.begin(), found.end());
 }
 
-/// One name for a folder however it is written, so that a chain that comes back to it is seen.
+/// One spelling for each folder, so that a template that extends itself through others is detected.
 std::string plain_path(const std::filesystem::path& path) {
     std::string out = path.lexically_normal().generic_string();
     while (out.size() > 1 && out.back() == '/') out.pop_back();
@@ -57,7 +57,7 @@ void check_characters(const Node& node, const std::string& path,
     }
 }
 
-/// Reads the file at `path` as YAML and hands it to `take`. Whether there is such a file.
+/// Reads the file at `path` as YAML and passes it to `take`. Returns whether there is such a file.
 template <class Take>
 bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& kind, Take&& take) {
     const auto text = reading.read(path);
@@ -82,7 +82,7 @@ void complain(Reading& reading, const std::string& file, Place place, std::strin
 
 void read_folder(Reading& reading, const std::string& folder);
 
-/// What the template extends is read first, so that it is written over.
+/// The template that this one extends is read first, so that this one overrides it.
 void read_base(Reading& reading, const std::string& folder, const std::string& file, const Node& root) {
     const Node* extends = root.kind == Node::Kind::mapping ? value_of(root, "extends") : nullptr;
     if (extends == nullptr || extends->text == "default") return;
@@ -118,7 +118,7 @@ void read_all_wording(Reading& reading, const std::string& folder) {
               });
 }
 
-/// YAML files that nothing reads: most often a slip in the name.
+/// Reports YAML files that nothing reads: most often their names are misspelt.
 void check_files(Reading& reading, const std::string& folder) {
     if (!reading.list) return;
     std::vector<std::string> known{"pack.yaml", "cautions.yaml", "wording/names.yaml"};

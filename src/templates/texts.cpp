@@ -19,7 +19,7 @@ bool is_for(const FormData& form, std::optional<std::size_t> count) {
     return form.count == FormData::every_other || (count && static_cast<std::size_t>(form.count) == *count);
 }
 
-/// A firm's forms and the default's are alike in all but who holds their memory.
+/// The forms of a firm and of the default template differ only in what holds their memory.
 template <class Forms>
 std::string put_together(const Forms& forms, Figures figures, std::optional<std::size_t> count) {
     const auto form = std::find_if(forms.begin(), forms.end(), [&](const auto& f) { return is_for(f, count); });

@@ -122,7 +122,7 @@ std::vector<RawText> wording_of(const Node& root, yaml::Findings& findings) {
 
 std::vector<std::string> figures_of(const RawText& text) {
     std::vector<std::string> out;
-    // A text with forms has a count, whether or not a form prints it.
+    // A text with several forms needs a count, even if no form prints it.
     if (text.forms.size() > 1) out.emplace_back("count");
     for (const auto& form : text.forms) {
         for (const auto& piece : form.pieces) {

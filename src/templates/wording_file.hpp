@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-/// Wording as a file states it: `key: text with {figures}`, or for a text that depends on a count
+/// Wording as a file gives it: `key: text with {figures}`, or for a text that depends on a count
 /// `key: {0: none, 1: one room, other: "{count} rooms"}`.
 namespace loopfolio::templates {
 
@@ -24,7 +24,7 @@ struct RawPiece {
 };
 
 struct RawForm {
-    std::optional<std::size_t> count;   ///< nothing: every other count
+    std::optional<std::size_t> count;   ///< nothing: all other counts
     Place place;
     std::vector<RawPiece> pieces;
 };
@@ -35,14 +35,14 @@ struct RawText {
     std::vector<RawForm> forms;         ///< the form for every other count last
 };
 
-/// The pieces of `words`: `{name}` is a figure, `{{` and `}}` stand for braces. On a fault, reports it and gives back nothing.
+/// The pieces of `words`: `{name}` is a figure; `{{` and `}}` stand for braces. Reports a fault and returns nothing.
 [[nodiscard]] std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place place, const std::string& key,
                                                              yaml::Findings& findings);
 
-/// All texts of a file. What is wrong is reported; what is right is given back.
+/// All texts of a file. Faults are reported; the texts without a fault are returned.
 [[nodiscard]] std::vector<RawText> wording_of(const yaml::Node& root, yaml::Findings& findings);
 
-/// Names of the figures of a text, each once, in order of appearance; `count` is among them where a form has it.
+/// The names of a text's figures, each once, in order of appearance. They include `count` if a form contains it.
 [[nodiscard]] std::vector<std::string> figures_of(const RawText& text);
 
 }   // namespace loopfolio::templates

@@ -11,14 +11,14 @@
 
 namespace loopfolio::app {
 
-/// A file that could not be read or written: `what()` names it and says why.
+/// A file that could not be read or written. `what()` names the file and gives the reason.
 struct FileError : std::runtime_error {
     FileError(const std::string& path, std::string why_) : std::runtime_error{path + ": " + why_}, why{std::move(why_)} {}
     std::string why;   ///< `cannot be read: No such file or directory`
 };
 
-/// The bytes of a file, up to `most` + 1 of them, so that a caller can tell a file that is too large without
-/// holding it. Throws FileError.
+/// The bytes of a file, but at most `most` + 1 of them, so that a caller can detect a file that is too large without
+/// holding all of it. Throws FileError.
 [[nodiscard]] std::string read_file(const std::filesystem::path& path, std::size_t most);
 
 struct OutputFile {
@@ -26,10 +26,10 @@ struct OutputFile {
     const std::string& bytes;
 };
 
-/// Writes files that belong together. All are written beside their names and flushed to the disk first, and renamed only then:
-/// a full disk, a read-only folder or a kill leaves either the old files or the new ones, never part
-/// of one. Missing folders are made. Throws FileError; then no file has changed, but for the rare case that a rename fails after another
-/// succeeded.
+/// Writes files that belong together. All are written next to their final names and flushed to the disk first, and only
+/// then renamed. So a full disk, a read-only folder or a kill leaves either the old files or the new ones, never part
+/// of one. Missing folders are created. Throws FileError; then no file has changed, except in the rare case that one
+/// rename fails after another succeeded.
 void write_together(std::span<const OutputFile> files);
 
 }  // namespace loopfolio::app

@@ -12,18 +12,18 @@
 
 namespace loopfolio::app {
 
-/// What packs are made with. Made once for a batch.
+/// The template and fonts of packs, loaded once for a batch.
 struct PackStyle {
     templates::Template look;
     pdf::Fonts fonts;
-    std::string suffix;        ///< of the pack's file name, where only some parts are printed: `-household`
+    std::string suffix;        ///< added to the pack's file name if only some parts are printed: `-household`
 };
 
-/// The style of the template in `folder`; of the program's own where `folder` is empty.
+/// The style of the template in `folder`, or of the built-in template if `folder` is empty.
 [[nodiscard]] std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder);
 
-/// Leaves of the template's parts the summary and `part`. Where it cannot, nothing is changed, and the reason is given
-/// back in words; empty where all is well.
+/// Keeps only the summary and `part` of the template's parts. If that is not possible, changes nothing and returns the
+/// reason in words; otherwise returns an empty text.
 [[nodiscard]] std::string keep_only(PackStyle& style, const std::string& part);
 
 }  // namespace loopfolio::app

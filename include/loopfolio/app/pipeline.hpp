@@ -17,18 +17,18 @@
 
 namespace loopfolio::app {
 
-/// A job that was read and could be calculated.
+/// A job that was read and calculated.
 struct Calculated {
     study::Study study;
     Diagnostics warnings;
-    std::vector<job::NamedFile> files;   ///< that the job names
+    std::vector<job::NamedFile> files;   ///< the files that the job names
 };
 
-/// Reads what a job names from the folder of the job's own `file`.
+/// A reader for the files that a job names, which are in the folder of the job's own `file`.
 [[nodiscard]] job::ReadFile reader_beside(std::string_view file);
 
-/// Text of a job file to its study. `file` names it in diagnostics, and files that it names are read from its folder; `fonts`
-/// says which characters can be printed.
+/// Calculates the study of a job from the text of its file. `file` is its name in diagnostics, and files that it names
+/// are read from its folder. `fonts` decides which characters can be printed.
 [[nodiscard]] std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file, const pdf::Fonts& fonts,
                                                               study::Scope scope);
 
@@ -41,10 +41,12 @@ struct Pack {
     layout::Pages pages;
 };
 
-/// A house whose job states no firm takes the template's, whole. Says what is wrong where there is none either.
+/// A house whose job gives no firm takes all the details of the template's firm. Returns an error if the template has
+/// none either.
 [[nodiscard]] std::optional<Diagnostic> take_firm(design::House& house, std::string_view file, const PackStyle& style);
 
-/// Study to pack: record, report in the words of the template, pages, bytes. `text` is the job file, which the pack carries.
+/// Makes the pack of a study: the record, the report in the words of the template, the pages and the bytes of the PDF.
+/// `text` is the job file, which is attached to the PDF.
 [[nodiscard]] Pack make_pack(const Calculated& calculated, std::string_view text, const PackStyle& style);
 
 }  // namespace loopfolio::app

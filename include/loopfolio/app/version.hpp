@@ -6,7 +6,7 @@
 
 namespace loopfolio::app {
 
-/// The version of the program, from the build's one statement of it.
+/// The version of the program, which CMakeLists.txt defines.
 [[nodiscard]] std::string_view version();
 
 }  // namespace loopfolio::app

@@ -12,9 +12,10 @@ namespace loopfolio::record {
 /// SHA-256 (FIPS 180-4) as 64 lower-case hex digits.
 [[nodiscard]] std::string sha256(std::string_view bytes);
 
-/// The record of a whole study as JSON: keys in a fixed order, units in the keys, numbers in shortest form that reads back the
-/// same, UTF-8, a newline at the end. Holds the job as used (every input with its basis), every figure and verdict, the
-/// derivations, flags and register. `docs/record.md` describes it. Calculates nothing.
+/// The record of a whole study as JSON: keys in a fixed order, units in the keys, numbers in the shortest form that
+/// reads back the same, UTF-8, a newline at the end. It holds the job as used (every input with its basis), every
+/// figure and verdict, the derivations, the flags and the register. `docs/record.md` describes it. This function
+/// calculates nothing.
 [[nodiscard]] std::string to_json(const study::Study& study);
 
 }  // namespace loopfolio::record

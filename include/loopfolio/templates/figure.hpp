@@ -9,8 +9,8 @@
 #include <type_traits>
 #include <utility>
 
-/// The members of the structs that the build makes of the texts. Neither has a default, so that a text of which a
-/// figure is left out does not compile, whichever warnings are asked for.
+/// The types of the members of the structs that the build generates from the texts. Neither has a default, so leaving
+/// out a figure is a compile error, whatever the warning flags.
 namespace loopfolio::templates {
 
 /// A figure of a text, as it is printed.
@@ -26,7 +26,7 @@ private:
     std::string text_;
 };
 
-/// The count that chooses between the forms of a text. A number that may be negative is no count, unless the compiler
+/// The count that chooses between the forms of a text. A number that may be negative is rejected, unless the compiler
 /// sees its value.
 class Count {
 public:

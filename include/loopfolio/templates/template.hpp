@@ -21,7 +21,7 @@
 /// firm), `cautions.yaml`, and `wording/NAME.yaml`. A firm's template states what differs from the one that it extends.
 namespace loopfolio::templates {
 
-/// What can hurt, and what is said of it. It is printed where every condition holds.
+/// What can cause harm, and the caution about it. It is printed if every condition holds.
 struct CautionRule {
     std::string id;
     std::vector<std::string> when;
@@ -31,20 +31,20 @@ struct CautionRule {
     std::vector<std::string> basis;  ///< source keys: the acts and standards that it rests on
 };
 
-/// One part of the pack: which blocks stand in it, in order.
+/// One part of the pack: its blocks, in order.
 struct PartPlan {
     std::string part;
     std::vector<std::string> blocks;
 };
 
-/// A picture of the firm, decoded.
+/// A picture that the firm gives, decoded.
 struct Picture {
     std::shared_ptr<const Image> image;
     double height_mm = 12.0;  ///< as printed, 4 to 40
     std::string alternative;  ///< what it shows, in words
 };
 
-/// The firm of a job that states none; taken whole. `name` is empty where the template states none either.
+/// The firm of a job that gives none, taken as a whole. `name` is empty if the template gives none either.
 struct FirmDetails {
     std::string name;
     std::vector<std::string> address;
@@ -72,11 +72,11 @@ struct Template {
     Texts texts;
     Names names;   ///< other words for names of pipes, emitters, rooms' uses...
 
-    /// The name itself where the template has no other word for it.
+    /// The template's other word for a name, or the name itself if it has none.
     [[nodiscard]] std::string_view name_for(std::string_view wanted) const;
 };
 
-/// What the report can print: the names that a template may use.
+/// The names that a template may use: all that the report can print.
 struct Vocabulary {
     struct Part {
         std::string_view name;
@@ -86,10 +86,10 @@ struct Vocabulary {
     std::vector<std::string_view> conditions;
 };
 
-/// The bytes of a file of a folder; nothing where there is no such file. `folder` and `file` are joined by `/`.
+/// The bytes of a file, or nothing if there is no such file. `path` is folder and file name, joined by `/`.
 using FileReader = std::function<std::optional<std::string>(const std::string& path)>;
 
-/// The names of the files below a folder, joined to it by `/` as FileReader takes them.
+/// The paths of the files below a folder, joined to it by `/` as FileReader takes them.
 using FolderLister = std::function<std::vector<std::string>(const std::string& folder)>;
 
 /// The template of the program itself, which is compiled in. Throws std::logic_error where it names what `vocabulary`
@@ -111,7 +111,8 @@ struct ReadTemplate {
                                          const std::function<std::string(std::string_view)>& unprintable = {},
                                          const FolderLister& list = {});
 
-/// A PNG or JPEG as pixels laid over white, or why it is none. At most 4,000 by 4,000 pixels and 8 MB.
+/// The pixels of a PNG or JPEG, laid over white, or the reason why it cannot be used. At most 4,000 by 4,000 pixels and
+/// 8 MB.
 [[nodiscard]] std::variant<Image, std::string> decode_picture(std::string_view bytes);
 
 }  // namespace loopfolio::templates

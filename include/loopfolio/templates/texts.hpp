@@ -18,20 +18,20 @@
 /// there are and which figures each may hold. A firm's template gives other words for some of them.
 namespace loopfolio::templates {
 
-/// A stretch of a text: words as they stand, or the place of a figure.
+/// A piece of a text: words, or the place of a figure.
 struct Piece {
     static constexpr int words = -1, count = -2;
     int figure = words;  ///< index of a figure, `count`, or `words`
     std::string text;    ///< where it is `words`
 };
 
-/// A text for one count, or for all others.
+/// The form of a text for one count, or for all other counts.
 struct Form {
     std::optional<std::size_t> count;
     std::vector<Piece> pieces;
 };
 
-/// The form without a count comes last and is always there.
+/// The forms of a text. The form without a count is always present, and comes last.
 using Text = std::vector<Form>;
 
 /// Other words for names of the reference tables.
@@ -44,7 +44,7 @@ public:
     Texts() = default;
     explicit Texts(std::map<std::size_t, Text> own) : own_{std::move(own)} {}
 
-    /// The words that a text of namespace `texts` stands for, its figures put in.
+    /// The words of a text of namespace `texts`, with its figures filled in.
     template <class Asked>
     [[nodiscard]] std::string operator()(const Asked& asked) const {
         const auto figures = asked.figures();

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-/// Pieces of C++ source, for what make_texts writes.
+/// Pieces of C++ source for the files that make_texts writes.
 namespace loopfolio::templates {
 
 inline constexpr std::string_view licence =
@@ -23,10 +23,11 @@ inline constexpr std::string_view licence =
     return out + "\"";
 }
 
-/// Writes arrays one after another, and gives each the name by which a span of it is initialised.
+/// Writes arrays one after another, and returns for each the name from which a span of it is initialised.
 class Arrays {
 public:
-    /// `items` are initialisers of `type`. An empty array is not C++; it becomes the initialiser of an empty span.
+    /// `items` are initialisers of `type`. C++ has no empty arrays, so an empty list gives the initialiser of an empty
+    /// span.
     [[nodiscard]] std::string add(std::string_view type, const std::vector<std::string>& items) {
         if (items.empty()) return "{}";
         const std::string name = "a" + std::to_string(++count_);

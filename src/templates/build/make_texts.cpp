@@ -33,7 +33,7 @@ struct WordingFile {
     std::vector<RawText> texts;
 };
 
-/// Written only where it differs, so that what includes it is not compiled anew.
+/// Writes only if the content differs, so that sources that include the file are not recompiled.
 void write_if_new(const std::filesystem::path& path, const std::string& text) {
     if (std::filesystem::exists(path) && contents(path) == text) return;
     std::ofstream out{path, std::ios::binary};
@@ -55,7 +55,7 @@ WordingFile read(const std::filesystem::path& path, Diagnostics& said) {
     return out;
 }
 
-/// The text of a form again, for the comment on its struct.
+/// The text of a form as its file has it, for the comment on its struct.
 std::string source_of(const RawForm& form) {
     std::string out;
     for (const auto& piece : form.pieces) out += piece.is_figure ? "{" + piece.text + "}" : piece.text;
@@ -115,7 +115,7 @@ std::string header_of(const WordingFile& file, std::size_t first_id) {
     return out + "}   // namespace loopfolio::texts::" + file.name + "\n";
 }
 
-/// The initialiser of a TextData, its parts added to `arrays`.
+/// The initialiser of a TextData, whose parts are added to `arrays`.
 std::string data_of(const RawText& text, Arrays& arrays, Diagnostics& said) {
     auto figures = figures_of(text);
     const bool counted = std::erase(figures, "count") > 0;
@@ -149,7 +149,7 @@ std::string wording_source(const std::vector<WordingFile>& files, Diagnostics& s
            "; }\n\n" + "}   // namespace loopfolio::templates\n";
 }
 
-/// The file of that name; throws where it is not among `paths`.
+/// The path in `paths` with that file name; throws if there is none.
 std::filesystem::path named(const std::vector<std::filesystem::path>& paths, std::string_view name) {
     const auto found = std::find_if(paths.begin(), paths.end(),
                                     [&](const auto& path) { return path.filename() == name; });

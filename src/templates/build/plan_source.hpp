@@ -14,7 +14,7 @@ namespace loopfolio::templates {
 [[nodiscard]] std::string plan_source(const std::filesystem::path& pack, const std::filesystem::path& cautions,
                                       Diagnostics& said);
 
-/// The bytes of a file; throws std::runtime_error where it cannot be read.
+/// The bytes of a file; throws std::runtime_error if it cannot be read.
 [[nodiscard]] std::string contents(const std::filesystem::path& path);
 
 }  // namespace loopfolio::templates
