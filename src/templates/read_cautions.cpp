@@ -40,7 +40,8 @@ std::vector<std::string> sources_at(const Node& node, const At& at) {
     return out;
 }
 
-/// Reads a caution over the one with the same id, or over an empty one, in which case the file must state everything.
+/// Reads a caution. With the id of an existing caution it overrides only what it gives; with a new id it must give
+/// everything except the basis.
 void read_caution(const Node& node, const At& at, const Vocabulary& vocabulary, Template& out) {
     if (!check_keys(node, at, {"id", "when", "title", "household", "installer", "basis"})) return;
     const Node* id = value_of(node, "id");

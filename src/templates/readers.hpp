@@ -22,8 +22,8 @@ using Beside = std::function<std::optional<std::string>(const std::string& name)
 
 void read_pack(const yaml::Node& root, const At& at, const Vocabulary& vocabulary, const Beside& beside, Template& out);
 
-/// A caution whose id `out` already has replaces that one. Others are added before the last one, which says what comes
-/// first.
+/// A caution with an id that `out` already has overrides what it gives of that one. Others are added before the closing
+/// one, which says what comes first.
 void read_cautions(const yaml::Node& root, const At& at, const Vocabulary& vocabulary, Template& out);
 
 /// Texts of `wording/NAME.yaml`, added to `words` by their numbers.

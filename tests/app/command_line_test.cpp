@@ -128,7 +128,7 @@ TEST_CASE("files that a job names lie in its own folder, go into pack and record
     const auto made = program({"pack", job, "-o", out.path});
     CHECK(made.code == app::exit_done);
     CHECK(out.read("HEL-0171-A.json").find(record::sha256(folder.read("weather/above-helmsbeck.csv"))) != std::string::npos);
-    // poppler takes the file out again, byte for byte.
+    // Poppler must extract the attached file byte for byte.
     const std::string taken = out.path + "/taken.csv";
     const std::string command = "pdfdetach -savefile HEL-0171-A-weather-above-helmsbeck.csv -o " + taken + " " + out.path + "/HEL-0171-A.pdf";
     REQUIRE(std::system(command.c_str()) == 0);

@@ -37,7 +37,7 @@ TEST_CASE("a disk that fills up leaves the old files and no part of a new one") 
     write_pair(folder.path, "old");
     const pid_t child = ::fork();
     if (child == 0) {
-        // A limit on file size fails a write half way, as a full disk does.
+        // A limit on file size makes a write fail half-way, as a full disk does.
         std::signal(SIGXFSZ, SIG_IGN);
         const rlimit limit{1000, 1000};
         ::setrlimit(RLIMIT_FSIZE, &limit);

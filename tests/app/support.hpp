@@ -20,7 +20,7 @@ inline std::string read_whole(const std::string& path) {
     return {std::istreambuf_iterator<char>{in}, {}};
 }
 
-/// A folder of its own that goes with the test.
+/// A temporary folder for one test, removed with this object.
 struct Folder {
     std::string path;
     Folder() {

@@ -74,7 +74,7 @@ void look_for_overlaps(std::vector<Placed> placed, double tolerance, const std::
     }
 }
 
-/// The element of this role that an item or an element belongs to, or -1.
+/// The nearest element with a wanted role: `element` itself or one that contains it; -1 if there is none.
 int owner(const Pages& pages, int element, bool (*wanted)(Role)) {
     while (element >= 0 && !wanted(pages.structure[static_cast<std::size_t>(element)].role)) {
         element = pages.structure[static_cast<std::size_t>(element)].parent;
@@ -84,9 +84,9 @@ int owner(const Pages& pages, int element, bool (*wanted)(Role)) {
 
 bool is_cell(Role role) { return role == Role::cell || role == Role::head_cell; }
 
-/// The first column that each cell takes, by its element.
+/// The first column that each cell occupies, by the cell's element.
 std::map<int, int> columns_of_cells(const Pages& pages) {
-    std::map<int, int> first, taken;  // taken: columns by row
+    std::map<int, int> first, taken;  // taken: occupied columns by row
     for (std::size_t i = 0; i < pages.structure.size(); ++i) {
         const Element& element = pages.structure[i];
         if (!is_cell(element.role)) continue;

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-/// Where items stand on pages.
+/// The positions of items on pages.
 namespace loopfolio::tests {
 
 [[nodiscard]] inline layout::Box joined(const layout::Box& a, const layout::Box& b) {
@@ -23,17 +23,18 @@ namespace loopfolio::tests {
            box.bottom <= frame.bottom;
 }
 
-/// From baseline, height of a capital and width of a text; from the points of a drawing, without its pen.
+/// The box of an item: of a text from its baseline, the height of a capital and its width; of a drawing from its
+/// points, without the pen's width.
 [[nodiscard]] layout::Box box_of(const layout::Item& item, const layout::TextMeasurer& measurer);
 
-/// What is wrong on the pages, one line a complaint; empty where nothing is. Looked for are items that leave
-/// the margins of 22 mm at the sides and 13 mm at head and foot, texts that overlap by more than `tolerance`
-/// points each way, texts of no size or not as wide as the fonts say, and characters that no font holds.
+/// The faults on the pages, one line each; empty if there are none. The faults are items outside the margins of 22 mm
+/// at the sides and 13 mm at head and foot, texts that overlap by more than `tolerance` points in both directions,
+/// texts of no size or whose width differs from the fonts', and characters that no font holds.
 [[nodiscard]] std::vector<std::string> faults_of(const layout::Pages& pages, const pdf::Fonts& fonts,
                                                  double tolerance = 0.05);
 
-/// Table cells whose text leaves its column, one line a complaint: the columns of a table, each as wide as
-/// the widest text of its cells on all pages, must not meet. Cells that take several columns are left out.
+/// Table cells whose text leaves its column, one line each. Each column is as wide as the widest text of its cells on
+/// all pages, and the columns of a table must not overlap. Cells that span several columns are left out.
 [[nodiscard]] std::vector<std::string> column_faults_of(const layout::Pages& pages, double tolerance = 0.05);
 
 }  // namespace loopfolio::tests

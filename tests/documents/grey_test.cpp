@@ -22,13 +22,13 @@ using namespace loopfolio;
 using namespace loopfolio::tests;
 using layout::Box;
 
-// What a grey print at 150 dots to the inch tells apart, measured on the pixels that Poppler makes of a pack.
+// Checks what can be distinguished in a grey print at 150 dots to the inch, on the pixels that Poppler draws of a pack.
 
 namespace {
 
 constexpr double dots = 150.0, per_point = dots / 72.0;
-constexpr int grid = 20;                                 // pixels of a cropped sign, each way
-constexpr double most_alike = 0.25, least_apart = 0.35;  // of a sign's pixels
+constexpr int grid = 20;                                 // pixels of a cropped symbol in each direction
+constexpr double most_alike = 0.25, least_apart = 0.35;  // shares of a symbol's pixels
 using Sign = std::array<double, grid * grid>;
 
 struct Place {
@@ -37,7 +37,7 @@ struct Place {
     Box box;
 };
 
-/// Which verdict a text item names, where that is all it says.
+/// The verdict that a text item names, if it says nothing else.
 std::optional<Verdict> verdict_named(std::string text) {
     text.erase(text.find_last_not_of(' ') + 1);
     for (const Verdict v : {Verdict::keep, Verdict::keep_noted, Verdict::change}) {
@@ -46,7 +46,7 @@ std::optional<Verdict> verdict_named(std::string text) {
     return {};
 }
 
-/// What is drawn close at the left of a text, on its height: the box of it all, if there is anything.
+/// The box of everything drawn just left of a text at its height, if there is anything.
 std::optional<Box> sign_before(const layout::TextItem& text, const layout::Page& page) {
     constexpr double reach = 14.0;
     const Box room{text.baseline.x - reach, text.baseline.y - text.size, text.baseline.x,
@@ -60,7 +60,7 @@ std::optional<Box> sign_before(const layout::TextItem& text, const layout::Page&
     return all;
 }
 
-/// The signs that stand before the name of their verdict, in the key and in tables.
+/// The symbols before the name of their verdict, in the key and in tables.
 std::vector<Place> signs_on(const layout::Pages& pages) {
     std::vector<Place> out;
     for (std::size_t i = 0; i < pages.pages.size(); ++i) {
@@ -75,7 +75,7 @@ std::vector<Place> signs_on(const layout::Pages& pages) {
     return out;
 }
 
-/// A square about the box, to `grid` pixels each way whatever its size.
+/// A square around the box, scaled to `grid` pixels in each direction.
 Sign cropped(const Grey& page, const Box& box) {
     constexpr double margin = 1.2;
     const double side = margin * std::max(box.right - box.left, box.bottom - box.top);
@@ -89,8 +89,8 @@ Sign cropped(const Grey& page, const Box& box) {
     return sign;
 }
 
-/// Share of the pixels that are more than a quarter of the range apart, at the shift by up to one pixel, each
-/// way, at which the two are most alike.
+/// Share of the pixels that differ by more than a quarter of the range. Of all shifts by up to one pixel in each
+/// direction, the one with the smallest share counts.
 double unlike(const Sign& a, const Sign& b) {
     constexpr double plain = 64.0;
     double least = 1.0;
@@ -111,7 +111,7 @@ double unlike(const Sign& a, const Sign& b) {
     return least;
 }
 
-/// A few signs of each verdict from different pages, as pixels.
+/// A few symbols of each verdict, as pixels, from different pages.
 std::map<Verdict, std::vector<Sign>> signs_of(const WholePack& pack) {
     constexpr std::size_t most = 6, most_of_a_page = 2;
     std::map<Verdict, std::vector<Sign>> out;
@@ -129,7 +129,7 @@ std::map<Verdict, std::vector<Sign>> signs_of(const WholePack& pack) {
     return out;
 }
 
-/// Mean grey inside a box, without its rim.
+/// Mean grey inside a box, without a margin of width `rim`.
 double mean_within(const Grey& page, const Box& box, double rim) {
     double sum = 0.0;
     int count = 0;
@@ -147,8 +147,7 @@ std::string key_of(const layout::Colour& c) {
     return std::to_string(c.red) + " " + std::to_string(c.green) + " " + std::to_string(c.blue);
 }
 
-/// The bars of the charts on a page, by the colour that fills them: upright boxes as high as a bar, on which
-/// no text stands.
+/// The bars of the charts on a page, by their fill colour: upright boxes of the height of a bar, without text on them.
 std::map<std::string, std::vector<Box>> bars_on(const layout::Page& page) {
     constexpr double low = 5.0, high = 7.5, short_bar = 25.0;
     std::map<std::string, std::vector<Box>> out;
@@ -173,9 +172,9 @@ std::vector<const layout::PathItem*> curves_on(const layout::Page& page) {
     return out;
 }
 
-/// How a curve looks in grey along its last three quarters; curves often begin together.
+/// How a curve looks in grey along its last three quarters, as curves often begin together.
 struct Look {
-    double inked = 0.0;  ///< share of its length that is darker than half way
+    double inked = 0.0;  ///< share of its length darker than half-way
     double tone = 0.0;   ///< mean grey of its darkest third
 };
 
@@ -205,7 +204,8 @@ Look look_of(const Grey& page, const layout::PathItem& curve) {
 }  // namespace
 
 TEST_CASE("a grey print tells the three verdicts apart by their signs") {
-    // Measured: to 0.21 of the pixels differ within a verdict, by where the sign falls between pixels; from 0.44 between two.
+    // Measured: up to 0.21 of the pixels differ within a verdict, as the symbol falls between pixels; 0.44 or more
+    // between two.
     const auto signs = signs_of(example_pack("semi-detached"));
     REQUIRE(signs.size() == 3);
     double widest = 0.0, nearest = 1.0;
@@ -229,7 +229,7 @@ TEST_CASE("a grey print tells the three verdicts apart by their signs") {
 TEST_CASE("signs that differ by hue alone are not told apart") {
     layout::Pages pages;
     pages.pages.emplace_back();
-    const layout::Colour red{0.80, 0.10, 0.10}, green{0.10, 0.457, 0.10};  // of one lightness
+    const layout::Colour red{0.80, 0.10, 0.10}, green{0.10, 0.457, 0.10};  // of the same lightness
     for (const auto& [x, colour] : {std::pair{100.0, red}, {200.0, green}}) {
         pages.pages[0].items.push_back(layout::CircleItem{{x, 100.0}, 3.3, true, 0.0, {}, colour});
     }
@@ -262,7 +262,7 @@ TEST_CASE("a grey print tells the two series of a bar chart apart") {
             }();
             ++series;
         }
-        // Measured: 61 for the one, 223 for the other, of 255.
+        // Measured: 61 for one and 223 for the other, of 255.
         const double gap = std::max(darkest[0] - lightest[1], darkest[1] - lightest[0]);
         CHECK(gap >= 100.0);
     }
@@ -284,7 +284,8 @@ TEST_CASE("a grey print tells the lines of a line chart apart") {
             for (std::size_t a = 0; a < looks.size(); ++a) {
                 for (std::size_t b = a + 1; b < looks.size(); ++b) {
                     INFO(name << ", page " << page << ", lines " << a + 1 << " and " << b + 1);
-                    // Measured: 0.31, 0.63 and 0.98 for dots, dashes and whole lines; of those 61 and 99.
+                    // Measured: 0.31, 0.63 and 0.98 for dotted, dashed and solid lines, and tones of 61 and 99 for
+                    // solid lines in the two colours.
                     const bool apart = std::abs(looks[a].inked - looks[b].inked) >= 0.2 ||
                                        std::abs(looks[a].tone - looks[b].tone) >= 25.0;
                     CHECK(apart);

@@ -7,7 +7,7 @@
 
 namespace loopfolio::tests {
 
-/// An invented house whose every word and number of parts can be chosen, as the text of a job file.
+/// An invented house, as the text of a job file, whose words and numbers of parts a test can choose.
 struct House {
     std::string firm = "Fernhollow Heating", designer = "Siân Owen-Łukasik",
                 household = "The Whitlock household";
@@ -17,8 +17,8 @@ struct House {
     std::string room = "Room", section_place = "under the floor", source = "air-source heat pump",
                 evidence = "survey";
     int rooms = 3;
-    int emitters = 3;         ///< one a room from the first on, then again from the first
-    int sections_in_row = 4;  ///< emitters hang on branches of so many, which all start at one manifold
+    int emitters = 3;         ///< one in each room in turn, starting again at the first
+    int sections_in_row = 4;  ///< emitters on each branch; all branches start at one manifold
     [[nodiscard]] std::string job() const;
 };
 

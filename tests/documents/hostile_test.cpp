@@ -16,7 +16,7 @@
 using namespace loopfolio;
 using namespace loopfolio::tests;
 
-// Whole packs of jobs that nobody should write and somebody will.
+// Whole packs of jobs that are unlikely but valid.
 
 namespace {
 
@@ -28,7 +28,7 @@ void check_sound(const layout::Pages& pages, const pdf::Fonts& with = fonts()) {
     }
 }
 
-/// On Letter paper, with a picture, colours and words of its own.
+/// A template for Letter paper, with a picture, colours and words of its own.
 constexpr const char* firm_template = "example-firm";
 
 void check_read(const WholePack& pack) {
@@ -54,7 +54,7 @@ std::string times(int count, const std::string& text) {
     return out;
 }
 
-/// A house in which this stands wherever a job takes words.
+/// A house with `words` in every place for free words.
 House saying(const std::string& words) {
     House house;
     house.firm = house.designer = house.household = house.description = house.room = words;
@@ -187,7 +187,7 @@ TEST_CASE("large houses, small ones and silent ones make sound packs that read a
     struct Row {
         const char* what;
         std::function<void(House&)> change;
-        std::size_t least, most;  ///< pages
+        std::size_t least, most;  ///< numbers of pages
     };
     const Row rows[] = {
         {"300 rooms", [](House& h) { h.rooms = 300, h.emitters = 40; }, 60, 120},
@@ -248,8 +248,8 @@ TEST_CASE("an empty list is as good as none, or is refused by name") {
 }
 
 TEST_CASE("signs of other languages are words like any other") {
-    // `**` is the report's own sign for bold and becomes one quotation mark (see report's `plain`); braces,
-    // percent signs, tags and backslashes stay as they are.
+    // `**` is the report's own mark for bold, so it becomes one quotation mark (see `plain` of the report). Braces,
+    // percent signs, tags and backslashes are unchanged.
     const WholePack pack = valid_pack(saying("qz **b** {page} {{c}} {} %s %d <d>&amp; \\n $x `y` #z").job());
     check_sound(pack.pages);
     check_read(pack);

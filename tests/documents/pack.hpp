@@ -11,7 +11,7 @@
 #include <variant>
 #include <vector>
 
-/// Whole packs in memory: what was laid out, and the file that was written from it.
+/// Whole packs in memory: the pages that were laid out, and the file that was written from them.
 namespace loopfolio::tests {
 
 struct WholePack {
@@ -19,21 +19,21 @@ struct WholePack {
     std::string pdf;
 };
 
-/// A template of templates/report, by the name of its folder; each is read once.
+/// A template in templates/report, by its folder's name. Each is read once.
 inline constexpr const char* own_template = "default";
 [[nodiscard]] const pdf::Fonts& fonts(const std::string& look = own_template);
 
-/// Text of a job file to pack, in the steps that the program takes.
+/// Makes a pack from the text of a job file, in the same steps as the program.
 [[nodiscard]] std::variant<WholePack, Diagnostics> pack_of(std::string_view text,
                                                            const std::string& look = own_template);
 
-/// The same for a job that is known to be valid; throws with the diagnostics where it is not.
+/// The same for a job known to be valid; throws an exception with the diagnostics if it is not.
 [[nodiscard]] WholePack valid_pack(std::string_view text, const std::string& look = own_template);
 
-/// Names of all files in examples, without folder and ending.
+/// The names of all files in examples, without folder and extension.
 [[nodiscard]] std::vector<std::string> example_names();
 [[nodiscard]] std::string example_text(const std::string& name);
-/// The pack of an example in a template, made once.
+/// The pack of an example with a template, made only once.
 [[nodiscard]] const WholePack& example_pack(const std::string& name, const std::string& look = own_template);
 
 }  // namespace loopfolio::tests

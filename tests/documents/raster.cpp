@@ -23,7 +23,7 @@ struct Command {
     std::string arguments;
 };
 
-/// One page as `page.pgm`, so that no program's way of numbering files matters.
+/// The command to draw one page as `page.pgm`. One page at a time, as programs number their files differently.
 Command command(Renderer renderer, const std::string& file, const std::string& out, double dots, int page) {
     const std::string r = fixed(dots, 2), n = std::to_string(page);
     switch (renderer) {
@@ -34,7 +34,7 @@ Command command(Renderer renderer, const std::string& file, const std::string& o
             return {"mutool", "mupdf-tools",
                     "draw -q -c gray -r " + r + " -o " + shell_word(out + ".pgm") + " " + file + " " + n};
         case Renderer::ghostscript:
-            // As the others do it: grey is a weighted sum without profiles, and edges are smoothed.
+            // Like the others: grey as a weighted sum without colour profiles, with smoothed edges.
             return {"gs", "ghostscript",
                     "-q -dSAFER -dBATCH -dNOPAUSE -dUseFastColor=true -sDEVICE=pgmraw -dTextAlphaBits=4 "
                     "-dGraphicsAlphaBits=4 -r" +

@@ -10,7 +10,7 @@
 /// Pages drawn as grey pixels by programs that share no code with loopfolio.
 namespace loopfolio::tests {
 
-/// Rows from the top; 0 is black, 255 white.
+/// Rows start at the top; 0 is black, 255 is white.
 struct Grey {
     int width = 0, height = 0;
     std::vector<std::uint8_t> pixels;
@@ -19,11 +19,11 @@ struct Grey {
         return pixels[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
                       static_cast<std::size_t>(x)];
     }
-    /// Between pixels, whose centres are at halves; the edge goes on outside.
+    /// The interpolated value at a point. Pixel centres are at halves; outside the image the edge continues.
     [[nodiscard]] double between(double x, double y) const;
 };
 
-/// Netpbm's PGM with one byte a pixel (pgm(5)). Throws where it is anything else.
+/// Netpbm's PGM with one byte a pixel (pgm(5)). Throws an exception for any other format.
 [[nodiscard]] Grey read_pgm(std::string_view bytes);
 
 enum class Renderer { poppler, mupdf, ghostscript };
@@ -34,17 +34,17 @@ inline constexpr Renderer every_renderer[] = {Renderer::poppler, Renderer::mupdf
 [[nodiscard]] std::vector<Grey> drawn(Renderer renderer, const std::string& pdf, double dots_per_inch,
                                       int first, int last);
 
-/// Each `by` by `by` pixels as their mean; what is left over at the right and at the foot falls away.
+/// The mean of each `by` by `by` pixels. Pixels left over at the right and at the foot are dropped.
 [[nodiscard]] Grey shrunk(const Grey& image, int by);
 
-/// Each pixel the mean of the nine around it, so that edges may lie half a pixel apart.
+/// Each pixel becomes the mean of the nine around it, so that edges may differ by half a pixel.
 [[nodiscard]] Grey blurred(const Grey& image);
 
-/// How far two images of one size are apart, of 255.
+/// How far two images of the same size differ, on a scale to 255.
 struct Distance {
     double mean = 0.0;        ///< of the absolute differences
     double share = 0.0;       ///< of the pixels that differ by more than 32
-    double worst_tile = 0.0;  ///< the largest mean of a tile of 8 by 8 pixels
+    double worst_tile = 0.0;  ///< the largest mean of any 8 by 8 pixels
 };
 [[nodiscard]] Distance distance(const Grey& a, const Grey& b);
 

@@ -15,15 +15,15 @@ using namespace loopfolio::tests;
 
 namespace {
 
-// Pages are compared at some 60 pixels to the inch, drawn three times as fine: a renderer that sets glyphs to
-// whole pixels then sets them to thirds. At these resolutions A4 is 2099.8 by 1484.7 pixels and Letter 1979.8
-// by 1529.8, so that rounding up and rounding to the nearest give one size.
+// Pages are compared at about 60 pixels to the inch, but drawn three times as fine: a renderer that aligns glyphs to
+// whole pixels then aligns them to thirds. At these resolutions A4 is 2099.8 by 1484.7 pixels and Letter 1979.8 by
+// 1529.8, so that rounding up and rounding to the nearest give the same size.
 constexpr int fine = 3;
 double dots_for(const layout::Page& page) { return page.width < 600.0 ? 179.58 : 179.98; }
 
-// What three renderers may differ by after the blur, of 255. Measured with Poppler 22.12, MuPDF 1.21 and
-// Ghostscript 10.0 over the pages below: means to 1.21 (1.39 in an earlier layout), shares to 0.0006, tiles
-// to 20.8, at the large bold title. Their smoothing of edges differs, and more so where type is small and
+// The largest differences of three renderers after the blur, of 255. Measured with Poppler 22.12, MuPDF 1.21 and
+// Ghostscript 10.0 over the pages below: means up to 1.21 (1.39 in an earlier layout), shares up to 0.0006, tiles up to
+// 20.8, at the large bold title. The renderers smooth edges differently, which shows most where type is small and
 // dense.
 constexpr double most_mean = 2.0, most_share = 0.002, most_tile = 25.0;
 
@@ -41,7 +41,7 @@ Grey page_drawn(Renderer renderer, const WholePack& pack, int page) {
     return blurred(shrunk(drawn(renderer, pack.pdf, dots, page, page).front(), fine));
 }
 
-/// A page of text and tables, and where on it a longish item of running text is.
+/// A page of text and tables, and the position on it of a longish item of running text.
 struct Place {
     std::size_t page, item;
 };
@@ -57,7 +57,7 @@ Place place_of_text(const layout::Pages& pages) {
     return {page, static_cast<std::size_t>(found - items.begin())};
 }
 
-/// How Poppler's page of the pack as it is stands to MuPDF's of one with this item changed.
+/// The distance between Poppler's page of the unchanged pack and MuPDF's page with this item changed.
 Distance after(const std::function<void(layout::TextItem&)>& change) {
     const WholePack& pack = example_pack("manifold-flat");
     const Place at = place_of_text(pack.pages);
@@ -71,7 +71,7 @@ Distance after(const std::function<void(layout::TextItem&)>& change) {
 }  // namespace
 
 TEST_CASE("three renderers draw the pages of two packs alike") {
-    constexpr int step = 4;  // every page is like one that is looked at
+    constexpr int step = 4;  // every page is like one of those compared
     const std::pair<const char*, const char*> packs[] = {{"manifold-flat", "example-firm"},
                                                          {"old-grange", own_template}};
     for (const auto& [name, look] : packs) {

@@ -28,9 +28,9 @@ std::string utf8_of(char32_t c) {
     return {static_cast<char>(0xF0 | c >> 18), tail(12), tail(6), tail(0)};
 }
 
-/// The text items in order, apart by a space unless they touch on one baseline.
+/// The text items in order, separated by a space unless they touch on one baseline.
 std::string text_of(const layout::Page& page) {
-    constexpr double touching = 0.05;  // of the size; the narrowest word space of the faces is 0.19
+    constexpr double touching = 0.05;  // share of the size; the narrowest word space of the faces is 0.19
     std::string text;
     const layout::TextItem* before = nullptr;
     for (const layout::Item& item : page.items) {

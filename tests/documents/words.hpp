@@ -10,14 +10,13 @@
 
 /// Words as they were laid out, and as readers find them in the file.
 ///
-/// A word is what stands between white space, and every space of Unicode is white space here (no-break,
-/// narrow, thin, figure), so that readers may tell one from another or not. Hyphens and all other marks
-/// belong to their words and are compared as they are; nothing is joined across lines. Characters that are
-/// composed of base and marks are compared in Normalization Form C, and those without ink or width (soft
-/// hyphen, joiners) are not counted.
+/// Words are separated by white space. Every space of Unicode counts as white space (no-break, narrow, thin, figure), as
+/// readers may or may not distinguish them. Hyphens and all other marks belong to their words and are compared as they
+/// are; nothing is joined across lines. Characters composed of base and marks are compared in Normalization Form C, and
+/// those without ink or width (soft hyphen, joiners) are not counted.
 namespace loopfolio::tests {
 
-/// Words of one page, sorted, each as often as it stands there.
+/// The words of one page, sorted, each as often as it occurs.
 using Words = std::vector<std::string>;
 
 /// The words of the page's text items. Items that touch on one baseline, such as a bold word and its comma,
@@ -31,11 +30,11 @@ enum class Reader { poppler, mupdf, pdfjs };
 inline constexpr Reader every_reader[] = {Reader::poppler, Reader::mupdf, Reader::pdfjs};
 [[nodiscard]] std::string name_of(Reader reader);
 
-/// What a reader finds in a file, page by page.
+/// The words that a reader finds in a file, page by page.
 [[nodiscard]] std::vector<Words> words_read(Reader reader, const std::string& pdf);
 
-/// How pages as laid out differ from what a reader found, one line a page that differs: empty where both hold
-/// the same words, each as often.
+/// Differences between the pages as laid out and the words that a reader found, one line for each page that differs.
+/// Empty if both contain the same words, each as often.
 [[nodiscard]] std::vector<std::string> differences(const layout::Pages& laid_out,
                                                    const std::vector<Words>& read);
 

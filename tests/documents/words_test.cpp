@@ -15,7 +15,7 @@ using namespace loopfolio::tests;
 
 namespace {
 
-/// The first text item of a page that holds `text`.
+/// The first text item of a page that contains `text`.
 layout::TextItem& item_with(layout::Page& page, const std::string& text) {
     for (layout::Item& item : page.items) {
         auto* one = std::get_if<layout::TextItem>(&item);

@@ -37,7 +37,7 @@ TEST_CASE("every entry of the contents leads to its heading and bears its page n
         const auto& first = pages.pages.front();
         REQUIRE(first.links.size() == static_cast<std::size_t>(6 * parts));
         for (const auto& link : first.links) {
-            // What is printed in the entry: its words at the left, its number at the right.
+            // The entry as it is printed: its words at the left, its number at the right.
             std::string entry, number;
             for (const auto& t : tests::texts(first)) {
                 const bool inside = t.baseline.y > link.area.top && t.baseline.y < link.area.bottom &&
@@ -48,7 +48,7 @@ TEST_CASE("every entry of the contents leads to its heading and bears its page n
             }
             CAPTURE(entry);
             CHECK(number == std::to_string(link.page + 1));
-            // The heading stands on that page, at the place that the link leads to.
+            // The heading must be on that page, at the target of the link.
             const auto headings = tests::texts(pages.pages.at(static_cast<std::size_t>(link.page)), entry);
             CHECK(std::ranges::any_of(headings, [&](const layout::TextItem& t) {
                 return t.text == entry && t.size > 12.0 && t.baseline.y >= link.top && t.baseline.y < link.top + 60.0;

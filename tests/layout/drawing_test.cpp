@@ -32,7 +32,7 @@ report::PipeTree tree_of(const std::vector<int>& parents) {
     return tree;
 }
 
-/// Twelve emitters, each on a tee of a main, as in a semi-detached house.
+/// Twelve emitters, each on a tee of one main, as in a semi-detached house.
 std::vector<int> house() {
     std::vector<int> parents{-1};
     int main = 0;

@@ -20,7 +20,7 @@ report::List lines(int count) {
     return {std::vector<std::string>(static_cast<std::size_t>(count), "item"), false};
 }
 
-/// How many lines of the text of words w1, w2... stand on each page that has some.
+/// The number of lines of the text w1, w2... on each page that has any.
 std::vector<std::size_t> lines_by_page(const Pages& pages) {
     std::vector<std::size_t> out;
     for (const Page& page : pages.pages) {
@@ -140,7 +140,7 @@ TEST_CASE("the same report gives the same pages") {
 }
 
 TEST_CASE("a heading that asks for room opens a page where less is left, and only there") {
-    for (const int above : {4, 36}) {   // below the title the first page holds some thirty of these lines
+    for (const int above : {4, 36}) {   // the first page holds about thirty of these lines below the title
         const Pages pages = lay_out(report_of({lines(above), report::Heading{1, "Agreement", 350.0}, lines(3)}), measurer);
         std::size_t on = 0;
         double baseline = 0.0;

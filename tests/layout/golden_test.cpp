@@ -13,8 +13,8 @@ using namespace loopfolio::tests;
 
 namespace {
 
-/// Compares with tests/data/layout/NAME.txt; with LOOPFOLIO_ACCEPT=1 in the environment the file is written
-/// anew instead, to be read before it is committed.
+/// Compares the report's layout with tests/data/layout/NAME.txt. With LOOPFOLIO_ACCEPT=1 in the environment it writes
+/// the file instead; read it before committing it.
 void check_golden(const std::string& name, const report::Report& report) {
     const std::string path = std::string{LOOPFOLIO_TEST_DATA} + "/layout/" + name + ".txt";
     const std::string found = layout::dump(layout::lay_out(report, FixedWidth{}));

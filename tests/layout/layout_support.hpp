@@ -10,7 +10,7 @@
 
 namespace loopfolio::tests {
 
-/// Every character is half an em wide, a tenth more in bold; combining marks (U+0300 to U+036F) are not wide.
+/// Every character is half an em wide, and a tenth wider in bold; combining marks (U+0300 to U+036F) have no width.
 class FixedWidth final : public layout::TextMeasurer {
 public:
     [[nodiscard]] double width(std::string_view utf8, layout::Face face, double size) const override;
@@ -18,8 +18,8 @@ public:
     [[nodiscard]] double descent(layout::Face) const override { return 0.2; }
 };
 
-/// What is wrong on the pages, one line a complaint: items outside the margins, text over text, text whose
-/// width is not the measurer's, broken UTF-8. Empty where all is well. Checks nothing about looks.
+/// The faults on the pages, one line each: items outside the margins, text over text, text whose width is not the
+/// measurer's, broken UTF-8. Empty if there are none. The looks of a page are not checked.
 [[nodiscard]] std::vector<std::string> faults(const layout::Pages& pages,
                                               const layout::TextMeasurer& measurer);
 
@@ -38,8 +38,8 @@ public:
 /// A table with one left column and one decimal column and rows `row 1`, `row 2`...
 [[nodiscard]] report::Table plain_table(int rows);
 
-/// A report of every kind of block with contents that a small generator draws: the same number, the same
-/// report. Strings are now and then very long, empty, without spaces or full of accents.
+/// A report with every kind of block, whose contents come from a small generator: the same number gives the same
+/// report. Strings may be very long, empty, without spaces or full of accents.
 [[nodiscard]] report::Report random_report(unsigned number);
 
 }  // namespace loopfolio::tests

@@ -11,7 +11,7 @@ namespace {
 
 using namespace report;
 
-/// A linear congruential generator (constants from Numerical Recipes, from memory): the same everywhere.
+/// A linear congruential generator (constants from Numerical Recipes, from memory), so that all machines draw the same.
 class Draw {
 public:
     explicit Draw(unsigned number) : state_{number * 2654435761u + 1u} {}
@@ -85,7 +85,7 @@ PipeTree random_tree(Draw& draw) {
         node.detail = draw.text(3);
         node.kind =
             i == 0 ? PipeTree::Node::Kind::source : static_cast<PipeTree::Node::Kind>(1 + draw.below(3));
-        // Wide, deep and evenly forked trees, and now and then a parent that is none.
+        // Trees may be wide, deep or evenly forked, and a few parents do not exist.
         node.parent = shape == 0 ? draw.below(i + 1) : shape == 1 ? i - 1 - draw.below(2) : (i - 1) / 2;
         node.pipe_label = draw.text(5);
         node.pipe_weight = draw.below(12) / 10.0;

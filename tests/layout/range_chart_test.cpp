@@ -23,7 +23,7 @@ RangeChart chart_of(std::vector<RangeChart::Row> rows) {
             std::move(rows), 0, "The walls move it most."};
 }
 
-/// The chart on a page of its own, so that all that is drawn there is its own.
+/// The page of a chart that is alone on it, so that everything drawn there belongs to the chart.
 Page page_of(const RangeChart& chart) {
     return lay_out(report_of({report::PageBreak{}, chart}), measurer).pages.at(1);
 }
@@ -45,7 +45,7 @@ std::vector<Bar> bars_on(const Page& page) {
     return bars;
 }
 
-/// Where a tick's figure is centred: first of its words on the page, as the axis is above the bars.
+/// The centre of a tick's figure. The axis is above the bars, so the first text with that figure is the tick's.
 double tick_at(const Page& page, const std::string& figure) {
     for (const TextItem& item : texts(page, figure)) {
         if (item.text == figure) return item.baseline.x + item.width / 2.0;
@@ -60,7 +60,7 @@ TextItem only(const Page& page, const std::string& words) {
     return found.front();
 }
 
-/// The faults of any page, and words over bars.
+/// The faults of all pages, including words over bars.
 std::vector<std::string> faults_of(const RangeChart& chart) {
     constexpr double touching = 0.5;
     const Pages pages = lay_out(report_of({chart}), measurer);
@@ -104,11 +104,11 @@ TEST_CASE("bars of ranges reach as far as the scale says, from zero, to the side
     for (std::size_t i = 0; i < bars.size(); ++i) {
         CAPTURE(i);
         const double tip = zero + values[i] * per_unit;
-        CHECK(bars[i].box.left == Approx(std::min(zero, tip)).margin(0.5));   // half an outline
+        CHECK(bars[i].box.left == Approx(std::min(zero, tip)).margin(0.5));   // margin of half an outline
         CHECK(bars[i].box.right == Approx(std::max(zero, tip)).margin(0.5));
-        CHECK(bars[i].solid == (i % 2 == 1));                                 // of the high end
+        CHECK(bars[i].solid == (i % 2 == 1));                                 // solid for the high end
     }
-    CHECK(bars[0].box.top == Approx(bars[1].box.top).margin(0.5));            // in one line
+    CHECK(bars[0].box.top == Approx(bars[1].box.top).margin(0.5));            // on one line
 }
 
 TEST_CASE("beyond each bar stand the input's value and the signed change") {

@@ -19,7 +19,7 @@ int mark_of(const Item& item) {
     return std::visit([](const auto& one) { return one.mark; }, item);
 }
 
-/// Without what line breaks and bold may change: spaces, no-break spaces and asterisks.
+/// A text without what line breaks and bold may change: spaces, no-break spaces and asterisks.
 std::string bare(std::string text) {
     for (const std::string_view gone : {" ", "\n", "*", "\u00a0"}) {
         for (std::size_t at = 0; (at = text.find(gone, at)) != std::string::npos;) text.erase(at, gone.size());
@@ -27,7 +27,7 @@ std::string bare(std::string text) {
     return text;
 }
 
-/// The words of a report in the order in which its author wrote them; of drawings the captions.
+/// The words of a report in the order in which its author wrote them; for drawings, the captions.
 struct Written {
     std::string text;
 
@@ -107,7 +107,7 @@ std::vector<std::string> words_by_element(const Pages& pages) {
     return words;
 }
 
-/// What someone reads who follows the structure: the items of an element, then its children.
+/// The words that someone reads who follows the structure: the items of an element, then its children.
 void read(const Pages& pages, const std::vector<std::string>& words, int element, std::string& out) {
     const auto own = static_cast<std::size_t>(element);
     if (pages.structure[own].role != Role::figure) out += words[own];
@@ -122,7 +122,7 @@ std::string read_in(const Pages& pages) {
     return out;
 }
 
-/// Text that belongs to no element, but for what stands outside the frame and the heads set again that open a page.
+/// Text that belongs to no element, except text outside the frame and the repeated heads at the top of a page.
 std::vector<std::string> unread(const Pages& pages) {
     constexpr double frame_top = 60.0, first_frame_top = 0.0, frame_bottom = 841.890 - 70.0;
     std::vector<std::string> out;
@@ -168,7 +168,7 @@ bool may_hold(Role parent, Role child) {
     }
 }
 
-/// Against the rules of the structure types (ISO 32000-1, 14.8.4) and of ISO 14289-1, 7.4 and 7.5.
+/// Checks the rules of the structure types (ISO 32000-1, 14.8.4) and of ISO 14289-1, 7.4 and 7.5.
 std::vector<std::string> faults_of_structure(const Pages& pages) {
     std::vector<std::string> out;
     const auto& all = pages.structure;
@@ -198,7 +198,7 @@ std::vector<std::string> faults_of_structure(const Pages& pages) {
     return out;
 }
 
-/// Elements of which nothing is on paper, or that state another page than that of their first item.
+/// Elements with nothing on paper, or with another page than that of their first item.
 std::vector<std::string> faults_of_pages(const Pages& pages) {
     std::vector<int> first(pages.structure.size(), -1);
     for (std::size_t p = pages.pages.size(); p-- > 0;) {
@@ -265,7 +265,7 @@ TEST_CASE("the reader of words sees what it is there to see") {
 TEST_CASE("a table is told by rows, with the heads of its columns") {
     report::Table table = plain_table(2);
     table.rows.insert(table.rows.begin(), {{{"Ground floor", {}}}, false, true});
-    table.rows[1].cells[1].verdict = Verdict::change;      // its sign says more than its text
+    table.rows[1].cells[1].verdict = Verdict::change;      // its symbol adds to its text
     table.rows[2].cells = {{"", Verdict::keep}};            // its word is printed, and the next cell is empty
     const Pages pages = lay_out(report_of({table}), measurer);
     const auto roles = roles_of(pages);

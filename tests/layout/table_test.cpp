@@ -17,7 +17,7 @@ namespace {
 
 const FixedWidth measurer;
 
-/// For each page the rows `row N` that stand on it.
+/// The numbers N of the rows `row N` on each page.
 std::vector<std::vector<int>> rows_by_page(const Pages& pages) {
     std::vector<std::vector<int>> out;
     for (const Page& page : pages.pages) {
@@ -144,10 +144,10 @@ TEST_CASE("columns take what they need, and spare room goes by weight") {
     TablePlan plan = measure_table(table, setting);
     REQUIRE(plan.columns.size() == 2);
     CHECK(plan.width == Approx(setting.width));
-    CHECK(plan.columns[1].width == Approx(4 * 0.55 * 9.0));              // its bold head is the widest
+    CHECK(plan.columns[1].width == Approx(4 * 0.55 * 9.0));              // the bold head is the widest
     table.columns[0].weight = 0.0;
     CHECK(measure_table(table, setting).width <
-          0.5 * setting.width);  // no weight: no wider than it reads well
+          0.5 * setting.width);  // no weight: only as wide as is easy to read
 }
 
 TEST_CASE("a table that is too wide gives way in steps") {
@@ -179,7 +179,7 @@ TEST_CASE("a table that is too wide gives way in steps") {
 TEST_CASE("the words of a head are whole, whatever stands below them") {
     const std::vector<std::string> heads{"Element", "Area", "Exposed edge", "B\u2032", "Insulation", "Ground \u03bb", "U-value", "Characteristic", "Of it"};
     const std::vector<std::string> units{"", "m\u00b2", "m", "m", "m\u00b2\u00b7K/W", "W/(m\u00b7K)", "W/(m\u00b2\u00b7K)", "m", "%"};
-    struct Case { std::size_t letters, every; };   // letters of one word in every so many columns
+    struct Case { std::size_t letters, every; };   // one word of so many letters in every so many columns
     for (const auto& [letters, every] : {Case{5, 4}, Case{60, 4}, Case{400, 4}, Case{60, 1}, Case{400, 1}}) {
         for (std::size_t columns = 1; columns <= heads.size(); ++columns) {
             INFO(letters << " letters, " << columns << " columns");

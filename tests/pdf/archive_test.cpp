@@ -16,7 +16,7 @@ using tests::text_item;
 using tests::ContainsSubstring;
 using Catch::Matchers::StartsWith;
 
-// The file as a whole is judged by tests/pdf/archive/check.sh, on the samples written here too.
+// The whole file is checked by tests/pdf/archive/check.sh, also on the samples that are written here.
 
 namespace {
 
@@ -31,7 +31,7 @@ layout::Pages described() {
     return pages;
 }
 
-/// Every kind of element, the children of each behind it.
+/// Elements of every kind, each followed by its children.
 std::vector<layout::Element> elements() {
     using layout::Role;
     std::vector<layout::Element> made{tests::element(Role::document, -1),
@@ -79,7 +79,7 @@ layout::PathItem rule() {
     return line;
 }
 
-/// Every kind of item, every font file, every kind of element, and words that are awkward to describe.
+/// Every kind of item, every font file, every kind of element, and words that are difficult in metadata.
 layout::Pages everything() {
     std::vector<layout::Item> items{ring(3), rule(), layout::ImageItem{{300, 500, 400, 550}, 0, 4}};
     double y = 40.0;
@@ -103,7 +103,7 @@ layout::Pages everything() {
     return pages;
 }
 
-/// The first and the second of the trailer's identifiers, in hexadecimal digits.
+/// The first and the second identifier in the trailer, in hexadecimal digits.
 std::pair<std::string, std::string> identifiers(const std::string& file) {
     static const std::regex both{"/ID *\\[ *<([0-9A-F]{32})> *<([0-9A-F]{32})> *\\]"};
     std::smatch found;
@@ -174,7 +174,7 @@ TEST_CASE("the file's identifier is the digest of its content") {
     const auto [first, second] = identifiers(file);
     CHECK(first == second);
     for (int i = 0; i < 2; ++i) file.replace(file.rfind(first), first.size(), first.size(), '0');
-    // By coreutils, which writes lower-case digits; "-i" of grep looks past that.
+    // By md5sum, which writes lower-case digits; so grep has to ignore case.
     const tests::TemporaryFile emptied{file};
     CHECK(tests::run_command("md5sum " + emptied.path() + " | grep -i ^" + first).status == 0);
 }

@@ -42,8 +42,8 @@ TEST_CASE("marks are composed with their letter") {
         std::string_view utf8;
         std::u32string composed;
     };
-    // Normalization Form C of each, by Python 3.11's unicodedata, which is made from the Unicode database;
-    // the first and the last but one are rows of the database's NormalizationTest.txt.
+    // Normalization Form C of each, from unicodedata of Python 3.11, which is generated from the Unicode database. The
+    // first row and the last but one are also in the database's NormalizationTest.txt.
     const Row rows[]{{"\u1E0A\u0323", U"\u1E0C\u0307"},
                      {"e\u0301", U"\u00E9"},
                      {"w\u0302", U"\u0175"},

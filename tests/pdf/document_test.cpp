@@ -71,7 +71,7 @@ TEST_CASE("bookmarks form a tree and lead to their place") {
     struct Row {
         const char *title, *place;
     };
-    // MuPDF counts pages from 1 and y from the top; one tab a level.
+    // MuPDF counts pages from 1 and y from the top, and indents by one tab for each level.
     const Row rows[]{{"\t\"Part 1 (household)\"", "#page=1&zoom=100,0,50"},
                      {"\t\t\"Ystafell Ŵyn\"", "#page=2&zoom=100,0,60"},
                      {"\t\t\"Bath\"", "#page=2&zoom=100,0,300"},

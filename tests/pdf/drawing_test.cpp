@@ -10,7 +10,7 @@ using tests::PdfFile;
 using tests::pages_of;
 using tests::text_item;
 
-// Pages are drawn by Poppler and the ink is counted.
+// Poppler draws the pages, and the tests count the ink.
 
 namespace {
 
@@ -21,7 +21,7 @@ struct Raster {
     [[nodiscard]] int at(int x, int y) const {
         return static_cast<unsigned char>(pixels[static_cast<std::size_t>(y * width + x)]);
     }
-    /// Black in a box of pixels; a grey pixel counts by its share.
+    /// The number of black pixels in a box; a grey pixel counts in part.
     [[nodiscard]] double ink(int left, int top, int right, int bottom) const {
         double sum = 0.0;
         for (int y = top; y < bottom; ++y) {
@@ -31,7 +31,7 @@ struct Raster {
     }
 };
 
-/// A page of the file, one pixel a point.
+/// A page of the file, drawn with one pixel a point.
 Raster drawn(const PdfFile& file, int page = 1) {
     const tests::TemporaryFile ppm;
     const std::string number = std::to_string(page);
@@ -62,7 +62,7 @@ layout::PathItem box(double left, double top, double right, double bottom) {
 }  // namespace
 
 TEST_CASE("accents stand over their letters, also those made of several parts") {
-    // Base letter and accented letter at 100 point, on pages of their own.
+    // The letter with and without its accent at 100 points, each on a page of its own.
     const std::vector<std::pair<std::string, std::string>> pairs{{"e", "é"}, {"w", "ŵ"}, {"y", "ŷ"},
                                                                  {"z", "ź"}, {"o", "ő"}, {"u", "ǖ"},
                                                                  {"o", "ỗ"}, {"η", "ή"}, {"υ", "ΰ"}};
@@ -76,7 +76,7 @@ TEST_CASE("accents stand over their letters, also those made of several parts") 
         CAPTURE(pairs[i].second);
         const Raster plain = drawn(file, static_cast<int>(2 * i) + 1);
         const Raster accented = drawn(file, static_cast<int>(2 * i) + 2);
-        // Above the letter's own height, 0.55 em, there is ink only with an accent; the letter stays.
+        // Above 0.55 em, the height of the letter itself, only an accent leaves ink; the letter must not change.
         CHECK(plain.ink(40, 80, 150, 144) == 0.0);
         CHECK(accented.ink(40, 80, 150, 144) > 60.0);
         CHECK(accented.ink(40, 146, 150, 240) == Approx(plain.ink(40, 146, 150, 240)).epsilon(0.02));

@@ -25,8 +25,8 @@ double em_width(std::string_view utf8, Face face = Face::regular) { return fonts
 }  // namespace
 
 TEST_CASE("widths are the advances that the font files state") {
-    // Read off the tables hmtx and head of the Debian packages fonts-lato 2.0 and fonts-dejavu-core 2.37
-    // with fontTools 4.68, as advance / em; half a thousandth is what rounding may take.
+    // Read with fontTools 4.68 from the tables hmtx and head of the Debian packages fonts-lato 2.0 and
+    // fonts-dejavu-core 2.37, as advance / em. The tolerance of half a thousandth is for rounding.
     struct Row {
         std::string_view text;
         Face face;
@@ -74,7 +74,7 @@ TEST_CASE("what looks the same is as wide") {
 }
 
 TEST_CASE("heights and depths are the family's") {
-    // Top of H (also sCapHeight in OS/2) and bottom of p, in 2000 units an em.
+    // Top of H (also sCapHeight in OS/2) and bottom of p, in units of 1/2000 em.
     Verification v{{"heights and depths of the pack's fonts", "glyf of fonts-lato 2.0 by fontTools",
                     Certainty::read, "em"}};
     v.check(1433.0 / 2000.0, fonts().cap_height(Face::regular), 0.001);
@@ -107,7 +107,7 @@ TEST_CASE("what cannot be printed is named once, in order") {
         std::string_view text;
         std::u32string unprintable;
     };
-    // Each family of characters that one glyph a character, from left to right, would set wrongly.
+    // Scripts that would be wrong if every character were one glyph, set from left to right.
     const Row rows[]{{"Arabic \u0633\u0644\u0627\u0645\u060C", U"\u0633\u0644\u0627\u0645\u060C"},
                      {"Hebrew \u05E9\u05DC\u05D5\u05DD", U"\u05E9\u05DC\u05D5\u05DD"},
                      {"Devanagari \u0928\u092E", U"\u0928\u092E"},

@@ -15,7 +15,7 @@ using pdf::FontFile;
 using pdf::fault_of_font;
 using tests::ContainsSubstring;
 
-// Fonts given by the caller. For files there are those compiled in, as they are and spoilt.
+// Fonts given by the caller. The tests use the compiled-in font files, unchanged and damaged.
 
 namespace {
 
@@ -39,7 +39,7 @@ std::string glyphs(std::initializer_list<unsigned> ids) {
     return out;
 }
 
-/// Lato with its proportional figures in the places of those for tables: what pnum of its GSUB does.
+/// Lato with its proportional figures in place of its tabular ones, as pnum of its GSUB table sets them.
 std::string with_proportional_figures() {
     std::string font = lato();
     const std::string tabular = glyphs({135, 136, 137, 138, 139, 140, 164, 141, 165, 142});
@@ -72,7 +72,7 @@ TEST_CASE("a given font prints in its face, the others stay") {
 }
 
 TEST_CASE("figures of a given font stand in columns") {
-    // Its tnum leads from the proportional figures back to those for tables, 1160 of 2000 units wide.
+    // Its feature tnum replaces the proportional figures by the tabular ones, which are 1160 of 2000 units wide.
     const std::string font = with_proportional_figures();
     const pdf::Fonts given{pdf::FontBytes{font, "", ""}};
     for (const char* figure : {"0", "1", "4", "7"}) {

@@ -13,7 +13,8 @@ using tests::ContainsSubstring;
 
 namespace {
 
-/// Flat, sloping in each direction, and noisy by turns, so that every filter is the best of some row.
+/// An image with flat, sloping (in each direction) and noisy rows in turn, so that each filter is the best for some
+/// row.
 Image picture(int width, int height) {
     std::mt19937 random{1};
     Image image{width, height, {}};
@@ -42,7 +43,7 @@ layout::Pages pages_with(Image image, std::vector<layout::Box> boxes) {
 TEST_CASE("an image comes out pixel by pixel as it went in") {
     const Image image = picture(37, 53);
     const PdfFile file{pages_with(image, {{40, 40, 77, 93}})};
-    // Poppler writes the images of page 1 as portable pixmaps, which end in the pixels.
+    // Poppler writes the images of page 1 as portable pixmaps; the pixels are at the end of the file.
     const tests::TemporaryFile root;
     const auto said = file.read_with("pdfimages -l 1", root.path());
     INFO(said.text);
@@ -62,7 +63,7 @@ TEST_CASE("an image is in the file once, and on the page where layout put it") {
     CHECK(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {
         return line.find("/Subtype/Image") != std::string::npos;
     }) == 1);
-    // MuPDF draws a black area where the image is: its box of ink, in points from the top left.
+    // MuPDF draws a black area in place of the image. The area's box is in points from the top left.
     const tests::TemporaryFile script{R"(
         var pixels = new Document(scriptArgs[0]).loadPage(0).toPixmap(Identity, DeviceGray, false);
         function dark(x, y) { return pixels.getSample(x, y, 0) < 128; }

@@ -50,13 +50,13 @@ inline layout::TextItem marked(layout::TextItem item, int mark) {
     return item;
 }
 
-/// The pages as a PDF in a file, for the readers that the tests compare with.
+/// The pages as a PDF in a file, for the readers with which the tests compare.
 class PdfFile {
 public:
     explicit PdfFile(const layout::Pages& pages, std::span<const pdf::Attachment> attachments = {})
         : file_{pdf::write_pdf(pages, fonts(), attachments), ".pdf"} {}
 
-    /// What `tool arguments FILE more` says.
+    /// The output of `tool arguments FILE more`.
     [[nodiscard]] Output read_with(const std::string& tool, const std::string& more = "") const {
         return run_command(tool + " " + file_.path() + " " + more);
     }

@@ -12,7 +12,7 @@ using tests::pages_of;
 using tests::text_item;
 using tests::ContainsSubstring;
 
-// The structure is read back by Poppler, whose pdfinfo prints elements with their text and properties.
+// Poppler reads the structure back: its pdfinfo prints elements with their text and properties.
 
 namespace {
 
@@ -27,7 +27,7 @@ std::string structure(const layout::Pages& pages) {
     return PdfFile{pages}.read_with("pdfinfo -struct-text").text;
 }
 
-/// A document of one paragraph, which the items with mark 1 belong to.
+/// A document of one paragraph, to which the items with mark 1 belong.
 layout::Pages paragraph(std::vector<std::vector<layout::Item>> items) {
     auto pages = pages_of(std::move(items));
     pages.structure = {element(Role::document, -1), element(Role::p, 0)};
@@ -112,7 +112,7 @@ TEST_CASE("a figure is told in words and has the box of what is drawn") {
     auto pages = pages_of({{line}});
     pages.structure = {element(Role::document, -1), element(Role::figure, 0, "Tŷ (new) \\ ring")};
     const std::string objects = PdfFile{pages}.read_with("mutool show", "grep").text;
-    // Half the line's width around it, and whole points; 841.89 is the height of the page.
+    // Half the line's width is added around it, and the result is in whole points; 841.89 is the height of the page.
     CHECK_THAT(objects, ContainsSubstring("/O/Layout/BBox[39 741 201 743]"));
     std::string alternative = "FEFF";  // UTF-16
     for (const char16_t c : std::u16string_view{u"Tŷ (new) \\ ring"}) {
@@ -131,12 +131,12 @@ TEST_CASE("a link is an element with its area, told by its text") {
     CHECK_THAT(file.read_with("pdfinfo -struct-text").text,
                ContainsSubstring("P (block)\n    Link (inline)\n      \"Radiators 12\"\n      Object "));
     const std::string objects = file.read_with("mutool show", "grep").text;
-    // Pages take the keys 0 and 1 of the parent tree.
+    // Pages have the keys 0 and 1 in the parent tree.
     CHECK_THAT(objects, ContainsSubstring("/Contents(Radiators 12)") && ContainsSubstring("/StructParent 2"));
 }
 
 TEST_CASE("thousands of elements make a sound file") {
-    constexpr int count = 9000;  // more than twice what one object stream holds
+    constexpr int count = 9000;  // more than two object streams can hold
     constexpr int on_a_page = 100;
     layout::Pages pages = pages_of(std::vector<std::vector<layout::Item>>(count / on_a_page));
     pages.structure = {element(Role::document, -1)};
@@ -150,7 +150,7 @@ TEST_CASE("thousands of elements make a sound file") {
     const auto said = file.read_with("qpdf --check");
     INFO(said.text);
     CHECK(said.status == 0);
-    // The tree alone: with its text, pdfinfo takes minutes.
+    // The tree without its text, with which pdfinfo would take minutes.
     const std::string tree = file.read_with("pdfinfo -struct").text;
     int found = 0;
     for (std::size_t at = 0; (at = tree.find("P (block)", at)) != std::string::npos; ++at) ++found;

@@ -15,11 +15,11 @@ using tests::PdfFile;
 using tests::pages_of;
 using tests::text_item;
 
-// Text is read back by two readers that share no code with the writer: Poppler and MuPDF.
+// Poppler and MuPDF read the text back; they share no code with the writer.
 
 namespace {
 
-/// Household names, places and formulas in the scripts that the pack promises.
+/// Household names, places and formulas in the scripts that the pack must be able to print.
 const std::vector<std::string> samples{
     "Llŷr a Ŵyn, Tŷ'r Afon, ŵ ŷ Ŵ Ŷ",
     "Wąchała Łódź żółć, GĘŚLĄ JAŹŃ",
@@ -42,7 +42,7 @@ std::string decoded(std::string xml) {
     return xml;
 }
 
-/// UTF-8 of a character reference such as &#x177; and of what stands for itself.
+/// Converts character references such as &#x177; to UTF-8; other text is unchanged.
 std::string utf8_of(const std::string& reference) {
     if (!reference.starts_with("&#x")) return decoded(reference);
     const auto c = static_cast<unsigned>(std::stoul(reference.substr(3), nullptr, 16));
@@ -52,7 +52,7 @@ std::string utf8_of(const std::string& reference) {
             static_cast<char>(0x80 | (c & 0x3F))};
 }
 
-/// Every character on the page as MuPDF finds it in the file, with no guess about spaces.
+/// Every character on the page as MuPDF finds it in the file, without guessed spaces.
 std::string characters_by_mupdf(const PdfFile& file, int page) {
     const tests::TemporaryFile stext;
     const std::string as_it_is = "-F stext -O preserve-whitespace,preserve-ligatures,inhibit-spaces";
@@ -126,7 +126,7 @@ TEST_CASE("special spaces and hyphens are kept, marks are composed, the invisibl
 }
 
 TEST_CASE("many different characters in one font all come back") {
-    // More than 100, the most that one block of a ToUnicode map may hold, and more than 256.
+    // More than 256, and more than 100, which is the most that one block of a ToUnicode map may hold.
     std::vector<layout::Item> items;
     std::string all;
     for (char32_t c = 0xC0; c < 0x240; ++c) {
@@ -160,7 +160,7 @@ TEST_CASE("a text is as wide on the page as layout was told") {
 }
 
 TEST_CASE("both readers find every word of a full page, and no other") {
-    // Three columns of 60 rows in turns of face and size, as a schedule has them.
+    // Three columns of 60 rows, in changing faces and sizes as in a schedule.
     std::vector<layout::Item> items;
     std::vector<std::string> set;
     for (int row = 0; row < 60; ++row) {
@@ -198,7 +198,7 @@ TEST_CASE("fonts are embedded, cut down and readable") {
         CAPTURE(lines[i]);
         CHECK(std::regex_match(lines[i], row));
     }
-    // A page of each face in full would be some 3 MB.
+    // A page with each face in full would take about 3 MB.
     CHECK(pdf::write_pdf(pages_of({{text_item("regular ✓", {40, 40})}}), tests::fonts()).size() < 12'000);
 }
 

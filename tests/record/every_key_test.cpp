@@ -11,7 +11,7 @@ using record::Json;
 
 namespace {
 
-/// The inputs in `value` by their source, with the key that each stands under.
+/// Gathers the inputs in `value` by their source, each with its key.
 void gather(const Json& value, const std::string& key, std::map<std::string, std::string>& out) {
     if (value.is_object() && value.contains("basis") && value.contains("low")) out[value["source"].get<std::string>()] = key;
     if (value.is_object()) {

@@ -111,7 +111,7 @@ TEST_CASE("a finding beside the thing that it is about is the one of the list") 
     expect(json["duty"]["circulator"], s.design.duty.circulator, "kPa");
     expect(json["duty"]["source_capacity"], s.design.duty.source_capacity, "kW");
     expect(json["duty"]["source_minimum_flow"], s.design.duty.source_minimum_flow, "L/min");
-    // One figure of each dimension by hand, in the unit that the record states.
+    // One figure of each dimension, calculated by hand in the unit that the record states.
     CHECK(json["duty"]["circulator"]["figure"].get<double>() == Approx(s.design.duty.head.si() / 1000.0).epsilon(1e-11));
     CHECK(json["duty"]["source_capacity"]["figure"].get<double>() == Approx(s.design.duty.source_load.si() / 1000.0).epsilon(1e-11));
     CHECK(json["sections"][0]["velocity"]["figure"].get<double>() ==

@@ -6,9 +6,8 @@
 
 using loopfolio::record::sha256;
 
-// Messages and digests published by NIST with FIPS 180-4 (examples of SHA-256; the empty message from the
-// CAVP
-// vectors for FIPS 180-4, SHA256ShortMsg, Len = 0).
+// Messages and digests published by NIST with FIPS 180-4: the SHA-256 examples, and for the empty message the CAVP
+// vectors (SHA256ShortMsg, Len = 0).
 TEST_CASE("SHA-256 gives the published digests") {
     CHECK(sha256("abc") == "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     CHECK(sha256("") == "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");

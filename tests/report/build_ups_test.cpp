@@ -15,7 +15,7 @@ job::Layer solid(std::string material, double millimetres) {
     return out;
 }
 
-/// The sample with layers, a slab, an unheated space and fans in one room, and emitters rated in other ways.
+/// The sample, with layers, a slab, an unheated space and fans in one room, and with emitters rated in other ways.
 job::Job job_in_depth() {
     auto job = sample_job();
     job.conditions.height_above_station = measured(120.0 * unit::metre);

@@ -37,7 +37,7 @@ std::set<std::string> titles(const job::Job& job, std::size_t part) {
 TEST_CASE("cautions follow from what the job holds") {
     struct Case {
         const char* title;
-        const char* law;   ///< named to the installer
+        const char* law;   ///< which the installer's caution must name
         Change change;
     };
     const auto with_source = [](auto set) {

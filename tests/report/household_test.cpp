@@ -15,7 +15,7 @@ const study::Study& sample() {
     return made;
 }
 
-/// Enough loads and narrow pipes that each kind of change goes into a table.
+/// A house with enough heat loss and narrow pipes for a table of each kind of change.
 job::Job house_with_many_changes() {
     job::Job job = sample_job();
     job.rooms.resize(1);

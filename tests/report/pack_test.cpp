@@ -46,7 +46,7 @@ job::Job bare_job() {
     return job;
 }
 
-/// What no pack may hold, whatever the job.
+/// Checks what must not appear in any pack, whatever the job.
 void check_form(const report::Report& pack) {
     REQUIRE(pack.parts.size() == 4);
     for (const auto& part : pack.parts) {
@@ -266,7 +266,7 @@ TEST_CASE("the steps of a derivation are written by the template that the pack i
 TEST_CASE("each part stands alone: it says whose house, which revision and what signing means") {
     for (const std::size_t i : {household, installer, assessor}) {
         auto look = default_look();
-        look.parts = {look.parts[summary], look.parts[i]};   // as `--part` leaves them
+        look.parts = {look.parts[summary], look.parts[i]};   // as `--part` does
         const auto pack = composed(sample(), look);
         REQUIRE(pack.parts.size() == 2);
         const auto all = joined(lines_of(pack.parts[0], true)) + joined(lines_of(pack.parts[1], true));
@@ -292,7 +292,7 @@ TEST_CASE("every loss factor that the pressure drops rest on is printed with its
     }
     for (const auto& [kind, count] : counts) {
         const auto* fitting = reference::find_fitting(kind);
-        if (fitting == nullptr) continue;   // a factor of the job's own
+        if (fitting == nullptr) continue;   // a factor that the job gives
         const auto line = std::string{fitting->label} + " | " + fixed(fitting->zeta, 2) + " | ";
         const bool printed = std::any_of(found->rows.begin(), found->rows.end(), [&](const report::Row& row) {
             return text_of(row).starts_with(line) && row.cells.at(3).text == fixed(count, 0);
@@ -316,7 +316,7 @@ TEST_CASE("the balancing table stands in the order of the work, with the changes
         const auto& valve = operation.changed.valves[i];
         CHECK(found->rows[i].cells[1].text == sample().house.values.emitters[static_cast<std::size_t>(valve.emitter)].id);
         CHECK((valve.kv == 0.0) == (found->rows[i].cells[5].text == "open"));
-        // Least to add comes first.
+        // The valves are sorted by the resistance to add, the smallest first.
         if (i > 0) CHECK(valve.added >= operation.changed.valves[i - 1].added);
     }
 }

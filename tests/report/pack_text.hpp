@@ -10,10 +10,10 @@
 #include <variant>
 #include <vector>
 
-/// Looking into a composed report as a reader would: by its words.
+/// Finds text in a composed report by its words, as a reader would.
 namespace loopfolio::tests {
 
-/// The parts of the default template, by their place in it.
+/// The parts of the default template, by position.
 inline constexpr std::size_t summary = 0, household = 1, installer = 2, assessor = 3;
 
 inline const templates::Template& default_look() {
@@ -34,7 +34,7 @@ std::vector<B> all_of(const report::Part& part) {
     return out;
 }
 
-/// A row with a bar between cells; empty ones are passed over.
+/// The cells of a row with a bar between them, without the empty ones.
 inline std::string text_of(const report::Row& row) {
     std::string out;
     for (const auto& cell : row.cells) {
@@ -43,7 +43,7 @@ inline std::string text_of(const report::Row& row) {
     return out;
 }
 
-/// Running text, one piece a line; `tables` takes in captions, rows and notes too.
+/// Running text, one piece a line. With `tables`, captions, rows and notes are included.
 inline std::vector<std::string> lines_of(const report::Part& part, bool tables) {
     std::vector<std::string> out;
     for (const auto& block : part.blocks) {
@@ -76,7 +76,7 @@ inline bool has(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;
 }
 
-/// The first line that names all of these, or an empty one.
+/// The first line that contains all of `parts`, or an empty one.
 inline std::string line_with(const std::vector<std::string>& lines, const std::vector<std::string>& parts) {
     for (const auto& line : lines) {
         bool all = true;

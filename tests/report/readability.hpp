@@ -8,9 +8,9 @@
 
 namespace loopfolio::tests {
 
-/// Words, sentences and syllables of running English. A piece of text ends a sentence; a full stop does where
-/// a space follows it. What has no letter (a number, a dash) is no word. Syllables are counted by groups of
-/// vowels, a final silent e left out, at least one a word.
+/// Counts words, sentences and syllables of running English. A sentence ends at the end of a piece of text, or at a
+/// full stop with a space after it. A piece without a letter (a number, a dash) is not a word. Syllables are counted as
+/// groups of vowels without a final silent e, at least one in each word.
 struct Readability {
     double words = 0.0, sentences = 0.0, syllables = 0.0;
 

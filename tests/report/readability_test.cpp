@@ -12,7 +12,7 @@ using namespace loopfolio;
 
 namespace {
 
-/// Groups of vowels, a silent e at the end left out: the usual count by rule, which is right to a few in a hundred.
+/// The number of groups of vowels, without a silent e at the end. This usual rule is right to within a few per cent.
 int syllables(std::string_view word) {
     int count = 0;
     bool in_vowels = false;
@@ -28,13 +28,13 @@ int syllables(std::string_view word) {
 
 struct Reading {
     int words = 0, sentences = 0, syllables = 0;
-    /// Flesch and Kincaid (1975): school grade in the United States; five more is about the age.
+    /// Flesch and Kincaid (1975): school grade in the United States. Grade plus five is about the age.
     [[nodiscard]] double grade() const { return 0.39 * words / sentences + 11.8 * syllables / words - 15.59; }
     /// Flesch (1948).
     [[nodiscard]] double ease() const { return 206.835 - 1.015 * words / sentences - 84.6 * syllables / words; }
 };
 
-/// Words of letters only: figures and ids are neither hard nor easy.
+/// Counts only words made of letters, as figures and ids are neither hard nor easy to read.
 void read(std::string_view text, Reading& out) {
     std::string word;
     bool open = false;
@@ -50,7 +50,7 @@ void read(std::string_view text, Reading& out) {
         const auto c = static_cast<unsigned char>(text[i]);
         if (std::isalpha(c) != 0 || c == '\'') word += static_cast<char>(c);
         else end_word();
-        // A point inside a number ends no sentence.
+        // A point inside a number does not end a sentence.
         const bool stop = (c == '.' || c == '!' || c == '?' || c == ':') && (i + 1 == text.size() || text[i + 1] == ' ' || text[i + 1] == '*');
         if (stop && open) {
             ++out.sentences;
@@ -64,8 +64,8 @@ void read(std::string_view text, Reading& out) {
 }  // namespace
 
 TEST_CASE("the measure of reading agrees with its published examples") {
-    // Scores of two sentences as they are quoted with the formula (from memory): 116 for the first; the second, one word of
-    // eight syllables among others, is far harder.
+    // Scores that are quoted with the formula (from memory): 116 for the first sentence. The second, which contains a
+    // word of eight syllables, is far harder.
     Reading cat;
     read("The cat sat on the mat.", cat);
     CHECK(cat.ease() == Approx(116.0).margin(1.0));

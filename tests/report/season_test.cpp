@@ -42,7 +42,7 @@ bool opens(const report::Part& part, const std::string& title) {
     return false;
 }
 
-/// What the household reads between two headings.
+/// The lines of the household's part between two headings.
 std::vector<std::string> running(const report::Part& part) {
     std::vector<std::string> out;
     bool inside = false;
@@ -54,7 +54,7 @@ std::vector<std::string> running(const report::Part& part) {
     return out;
 }
 
-/// A cell as a number: the comma between thousands and the sign of a minus are for readers.
+/// A cell as a number, without the comma between thousands and with a plain minus sign.
 double number_in(const report::Row& row, std::size_t cell) {
     std::string digits;
     for (const char c : row.cells.at(cell).text) {
@@ -103,7 +103,7 @@ TEST_CASE("the assessor's bins add up to the sums under them, and the derivation
         double sum = 0.0;
         for (std::size_t i = 0; i + 1 < bins->rows.size(); ++i) sum += number_in(bins->rows[i], column);
         INFO(column);
-        // Each row is rounded to a whole number.
+        // Each row is rounded to a whole number, so the sum may be off by half of one for each row.
         CHECK(std::abs(sum - number_in(bins->rows.back(), column)) <= 0.5 * static_cast<double>(bins->rows.size()));
     }
     bool shown = false;
@@ -179,7 +179,7 @@ TEST_CASE("hot water on top of the season has its figure, or is said to have non
     const auto year = fact(pack.parts[installer], "Over a year");
     CHECK(has(year, text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
     CHECK(has(year, "GBP\u00a0" + fixed(0.3 * units, 0)));
-    job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));   // hotter than the table
+    job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));   // hotter than the table covers
     const auto beyond = composed(studied(job));
     CHECK(has(fact(beyond.parts[installer], "Over a year"), "the maker's table does not reach"));
     CHECK(has(joined(running(beyond.parts[household])), "It is not in these figures"));

@@ -37,7 +37,7 @@ TEST_CASE("the work list is followed by what the catalogue has for each emitter 
     for (std::size_t i = 0; i < choices.size(); ++i) {
         const auto& e = sample.house.values.emitters[static_cast<std::size_t>(choices[i].emitter)];
         const auto& r = sample.design.emitters[static_cast<std::size_t>(choices[i].emitter)];
-        const auto watts = [](Power power) {   // without its unit, which the column has
+        const auto watts = [](Power power) {   // without the unit, which is in the column's head
             const std::string said = text(power, unit::watt, 0);
             return said.substr(0, said.find("\u00a0"));
         };

@@ -13,7 +13,7 @@ namespace {
 
 const templates::Texts& words = tests::default_look().texts;
 
-// A text of which a figure is left out does not compile, whichever warnings are asked for.
+// A text with a figure left out must not compile, whatever the warning flags.
 template <class Text>
 constexpr bool builds_whole = requires { Text{.before = "a", .item = "b"}; };
 template <class Text>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-// Catch2 2.13 or 3, whichever the system has.
+// Uses Catch2 2.13 or 3, whichever is installed.
 #if __has_include(<catch2/catch_all.hpp>)
 #include <catch2/catch_all.hpp>
 using Catch::Approx;
@@ -14,7 +14,7 @@ using Catch::Approx;
 
 namespace loopfolio::tests {
 
-// Catch2 3 gave Contains another meaning, whether a range holds an element. Tests use its new name for what they mean.
+// In Catch2 3, Contains checks whether a range holds an element. Tests use the new name of the check for substrings.
 #if __has_include(<catch2/catch_all.hpp>)
 using Catch::Matchers::ContainsSubstring;
 #else

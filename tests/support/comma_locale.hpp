@@ -12,8 +12,8 @@
 
 namespace loopfolio::tests {
 
-/// Puts the process into a locale with a comma for the decimal point, for as long as this lives. The locale is made
-/// in a folder of its own from the system's sources (Debian package locales).
+/// Puts the process into a locale with a comma as the decimal point while this object lives. The locale is built in a
+/// temporary folder from the system's sources (Debian package locales).
 class CommaLocale {
 public:
     CommaLocale() : folder_{TemporaryFile{}.path()} {

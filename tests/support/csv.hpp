@@ -10,8 +10,8 @@
 
 namespace loopfolio::tests {
 
-/// A small table of reference values: lines that start with `#` say where they come from, then one
-/// line of column names, then rows. No quoting.
+/// A small table of reference values: lines that start with `#` give their source, then comes one line of column names,
+/// then the rows. Quoting is not supported.
 struct Csv {
     std::vector<std::string> head;
     std::vector<std::vector<std::string>> rows;

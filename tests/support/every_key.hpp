@@ -13,7 +13,8 @@
 #include <string_view>
 #include <vector>
 
-/// Jobs that between them state every key, made from the starting point that every user has, and their inputs by the tables.
+/// Jobs that together give every key, made from the starting point that every user has, and their inputs by the tables
+/// of keys.
 namespace loopfolio::tests {
 
 inline void replace(std::string& text, std::string_view from, std::string_view to) {
@@ -30,7 +31,7 @@ inline job::Job filled(const std::string& text) {
     return design::resolve(*std::move(read.job)).values;
 }
 
-/// The starting point itself, and what says the same in the other ways that a job has.
+/// The starting point itself, and jobs that give the same values in the other ways that a job allows.
 inline std::vector<job::Job> jobs_with_every_key() {
     const std::string text = switched_on(starting_point());
     std::string other = text;
@@ -49,10 +50,10 @@ inline std::vector<job::Job> jobs_with_every_key() {
     return {filled(text), filled(other), filled(third)};
 }
 
-/// An input that was given a source of its own, so that it is known again wherever it is written.
+/// An input with a source of its own, by which it is recognised wherever it is written.
 struct Marked {
     const void* row;
-    std::string key;      ///< of the job file; the record's name where it has none
+    std::string key;      ///< of the job file; if it has none, the record's
     std::string record;   ///< the record's key
     std::string what;     ///< the register's name
     std::string subject;
@@ -62,7 +63,7 @@ struct Marked {
 
 inline std::vector<Marked> mark(job::Job& job) {
     std::vector<Marked> out;
-    std::set<const void*> seen;   // two rows may fill one member: the first is the one that the record names
+    std::set<const void*> seen;   // two rows may fill one member: the record names the first
     design::visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {
         if (!input.given()) return;
         if (seen.insert(&input).second) input.source = "mark " + std::to_string(out.size());

@@ -14,7 +14,7 @@
 
 namespace loopfolio::tests {
 
-/// What a command of the shell said, on both channels, and its exit status.
+/// The output of a shell command on both channels, and its exit status.
 struct Output {
     std::string text;
     int status = 0;
@@ -33,7 +33,7 @@ inline Output run_command(const std::string& command) {
     return output;
 }
 
-/// A file in the system's temporary folder with a name of its own; removed at the end of its scope.
+/// A file with a unique name in the system's temporary folder, removed at the end of its scope.
 class TemporaryFile {
 public:
     explicit TemporaryFile(std::string_view bytes = {}, const std::string& ending = "") {

@@ -13,9 +13,8 @@
 #include <variant>
 #include <vector>
 
-/// An invented house, small enough to read and with one of everything that a pack can say: something kept,
-/// something
-/// noted and something to change among rooms, emitters, sections and plant.
+/// An invented house, small enough to read, with one of everything that a pack can report: rooms, emitters, sections
+/// and plant include something kept, something noted and something to change.
 namespace loopfolio::tests {
 
 inline job::Room sample_room(std::string id, std::string name, reference::RoomUse use, double area) {

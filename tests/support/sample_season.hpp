@@ -8,7 +8,7 @@
 
 namespace loopfolio::tests {
 
-/// The sample with an invented maker's table from -15 to 20 °C, a season, prices and other flow temperatures.
+/// The sample with an invented manufacturer's table from -15 to 20 °C, a season, prices and other flow temperatures.
 inline job::Job with_season(job::Job job, double coldest_row = -15.0) {
     auto& source = *job.heat_source;
     for (const double outdoor : {coldest_row, 0.0, 20.0}) {

@@ -9,7 +9,7 @@
 /// A house of one room whose season can be calculated by hand.
 namespace loopfolio::tests {
 
-/// The invented source of tests/reference/plant.py; its least output is a share of its capacity, where it has one.
+/// The invented heat source of tests/reference/plant.py. Its minimum output, if it has one, is a share of its capacity.
 inline void give_source(job::Job& job, double least_share) {
     auto& source = *job.heat_source;
     source.performance.clear();
@@ -26,7 +26,7 @@ struct SeasonHouse {
     double load = 6000.0, outdoor = -10.0, flow = 45.0, back = 40.0, room = 21.0, exponent = 1.3, least_share = 0.3;
 };
 
-/// One room, one emitter that just meets it at the flow and return temperatures.
+/// One room, with one emitter that is exactly large enough at the flow and return temperatures.
 inline job::Job season_house(const SeasonHouse& h = {}) {
     auto job = bare_job(h.flow, h.flow - h.back);
     job.conditions.outdoor = measured(unit::celsius(h.outdoor));

@@ -14,7 +14,7 @@
 
 namespace loopfolio::tests {
 
-/// A room whose heat loss is stated, so that what follows from it can be checked by hand.
+/// A room with a given heat loss, so that what follows from it can be checked by hand.
 inline job::Room stated_room(std::string id, double watts, double celsius = 21.0) {
     job::Room room;
     room.id = room.name = std::move(id);
@@ -47,7 +47,7 @@ inline job::Section section(std::string id, std::string from, std::string to, st
     return s;
 }
 
-/// A job with conditions and source, no rooms, emitters or sections.
+/// A job with conditions and a heat source, but no rooms, emitters or sections.
 inline job::Job bare_job(double flow_celsius = 50.0, double drop_kelvin = 5.0) {
     job::Job job;
     job.identity = {"TEST-1", "A", date::year{2026} / 10 / 14, ""};
@@ -60,7 +60,7 @@ inline job::Job bare_job(double flow_celsius = 50.0, double drop_kelvin = 5.0) {
     return job;
 }
 
-/// One room, one emitter, one section of this pipe from the source.
+/// A job with one room, one emitter, and one section of this pipe from the heat source.
 inline job::Job one_section_job(std::string pipe, double watts, double drop_kelvin = 5.0) {
     auto job = bare_job(50.0, drop_kelvin);
     job.rooms.push_back(stated_room("room", watts));

@@ -6,7 +6,7 @@
 #include <sstream>
 #include <string>
 
-/// The job file that every user starts from: it shows every key.
+/// The job file from which every user starts. It shows every key.
 namespace loopfolio::tests {
 
 inline std::string starting_point() {
@@ -16,8 +16,8 @@ inline std::string starting_point() {
     return out.str();
 }
 
-/// The starting point with its spare keys switched on: a `#` with no space after it hides one, and two of them hide one
-/// that cannot stand beside the others.
+/// The starting point with its spare keys switched on. A `#` without a space after it hides a key; `##` hides a key
+/// that conflicts with others.
 inline std::string switched_on(const std::string& text) {
     std::string out;
     std::istringstream in{text};

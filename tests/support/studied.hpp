@@ -12,7 +12,7 @@
 
 namespace loopfolio::tests {
 
-/// The whole study of a job, as a pack is made from it.
+/// The whole study of a job, as for a pack.
 inline study::Study studied(job::Job job) {
     auto result = study::study(design::resolve(std::move(job)), study::Scope::pack);
     if (const auto* refused = std::get_if<std::vector<design::Refusal>>(&result)) {

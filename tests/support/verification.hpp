@@ -11,27 +11,27 @@
 #include <string>
 #include <utility>
 
-/// Checks against the outside that also enter docs/verification.md. Each row names what is compared, its source and how
-/// surely that source is known. Rows are written where LOOPFOLIO_VERIFICATION names a file, as ctest does; a test
-/// program run by hand only checks.
+/// Checks against outside sources that are also printed in docs/verification.md. Each row names what is compared, its
+/// source, and how certain the source is. Rows are written to the file that LOOPFOLIO_VERIFICATION names, as ctest sets
+/// it. Without it a test program only checks.
 namespace loopfolio::tests {
 
 enum class Certainty {
-    read,         ///< in a copy of the source, or a page that quotes it
+    read,         ///< in a copy of the source, or on a page that quotes it
     computed,     ///< by a general-purpose library or by hand from the published formula
-    memory,       ///< of the named document
+    memory,       ///< memory of the named document
     practice,     ///< common practice, no source
 };
 
 struct Published {
-    std::string relation;   ///< what of ours is checked: `EN 14825 bin hours, average`
+    std::string relation;   ///< our formula or table that is checked: `EN 14825 bin hours, average`
     std::string source;     ///< document, edition, table
     Certainty certainty{};
     std::string unit;       ///< as printed; empty for pure numbers
-    std::string difference = {};  ///< why ours is known to differ from the source; empty where it does not
+    std::string difference = {};  ///< why our value is known to differ from the source; empty if it does not
 };
 
-/// Compares any number of values of one source; writes one row for them all, with the value that uses most of its
+/// Compares any number of values from one source. It writes one row for them all, with the value that uses most of its
 /// tolerance.
 class Verification {
 public:
@@ -40,7 +40,7 @@ public:
     Verification& operator=(const Verification&) = delete;
     ~Verification() { if (count_ > 0) write(); }
 
-    /// `tolerance` > 0, in the unit of the values: what the source's own rounding or stated accuracy leaves open.
+    /// `tolerance` > 0, in the unit of the values: what the source's rounding or its stated accuracy allows.
     void check(double expected, double found, double tolerance) {
         CAPTURE(published_.relation, expected, found, tolerance);
         const double off = std::abs(found - expected);
@@ -48,8 +48,8 @@ public:
         enter(off / tolerance, expected, text(found), text(tolerance));
     }
 
-    /// For a source from which ours is known to differ, for the reason that `Published::difference` gives: ours lies
-    /// `difference` from it. The difference is known by a route of its own and is not read off ours.
+    /// For a source from which our value is known to differ by `difference`, for the reason in `Published::difference`.
+    /// The difference must come from a separate calculation, not from our own value.
     void check_known(double published, double difference, double found, double tolerance) {
         CAPTURE(published_.relation, published, difference, found, tolerance);
         REQUIRE_FALSE(published_.difference.empty());
@@ -57,11 +57,11 @@ public:
         enter(std::abs(difference / published), published, text(found), text(tolerance));  // the widest is shown
     }
 
-    /// Whether a published value lies in one of our ranges. That says nothing of the value within the range, which is
-    /// compared by itself. The value nearest an end is shown.
+    /// Checks that a published value lies in one of our ranges. This says nothing about the value within the range,
+    /// which is compared separately. The row shows the value nearest to an end.
     void check_inside(double published, double low, double high) {
         CAPTURE(published_.relation, published, low, high);
-        constexpr double rounding = 1e-12;  // an end of the range is in the range
+        constexpr double rounding = 1e-12;  // the ends of the range are part of it
         CHECK(published >= low - rounding);
         CHECK(published <= high + rounding);
         enter(std::abs(2.0 * published - low - high) / (high - low), published, text(low) + " to " + text(high),
@@ -93,7 +93,7 @@ private:
     void write() const {
         const char* file = std::getenv("LOOPFOLIO_VERIFICATION");
         if (file == nullptr) return;
-        static std::ofstream out{file};   // a new run begins a new file
+        static std::ofstream out{file};   // a new run starts a new file
         out << published_.relation << '\t' << published_.source << '\t' << word(published_.certainty) << '\t' << count_
             << '\t' << text(expected_) << '\t' << found_ << '\t' << tolerance_ << '\t' << published_.unit << '\t'
             << published_.difference << '\n';
