@@ -8,7 +8,7 @@
 
 namespace loopfolio::layout {
 
-/// Bars of two kinds, apart by tone and by outline, so that a grey print serves.
+/// Bars of two kinds, which differ in tone and in outline so that a grey print shows the difference.
 enum class BarLook { solid, outlined };
 
 void put_bar(std::vector<Item>& items, BarLook look, const Box& box);

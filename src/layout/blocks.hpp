@@ -5,7 +5,7 @@
 #include "layout/strip.hpp"
 #include "loopfolio/report/document.hpp"
 
-/// Every kind of block as strips, one function a kind; each appends to the galley. The table, the
+/// Turns every kind of block into strips, with one function for each kind; each appends to the galley. The table, the
 /// charts and the pipe tree have files of their own.
 namespace loopfolio::layout {
 
@@ -31,7 +31,7 @@ void set_block(const report::Derivation& block, const Setting& setting, Galley& 
 void set_block(const report::PageBreak& block, const Setting& setting, Galley& galley);
 void set_block(const report::Space& block, const Setting& setting, Galley& galley);
 
-/// Text as one strip a line, two lines kept together at either end; bold text in even lines.
+/// Text as one strip for each line, with at least two lines kept together at either end; bold text in even lines.
 [[nodiscard]] std::vector<Strip> text_strips(std::string_view text, const TextStyle& style, double width,
                                              const TextMeasurer& measurer);
 
@@ -39,13 +39,13 @@ void set_block(const report::Space& block, const Setting& setting, Galley& galle
 [[nodiscard]] std::vector<std::vector<Item>> cell_lines(std::string_view text, const TextStyle& style,
                                                         double x, double width, const TextMeasurer& measurer);
 
-/// Appends strips, the first with space before it; empty input adds nothing.
+/// Appends strips, with space before the first; empty input adds nothing.
 void append(Galley& galley, std::vector<Strip> strips, double space_before);
 
-/// The caption of a table or drawing, bound to what follows it, as `element` of the structure.
+/// The caption of a table or drawing, kept with what follows it, as `element` of the structure.
 void set_caption(const std::string& caption, int element, const Setting& setting, Galley& galley);
 
-/// The caption as a single line for a head that is set again; `continued` is added.
+/// The caption as a single line for a repeated head; `continued` is added.
 [[nodiscard]] Strip continued_caption(const std::string& caption, const Setting& setting);
 
 }  // namespace loopfolio::layout

@@ -23,10 +23,10 @@ constexpr double unit_gap = 20.0;   // a tick may reach this far left of the plo
 constexpr TextStyle label_style{8.5, 10.6, Face::regular, style::ink};
 constexpr TextStyle value_style{7.5, bar_height + bar_gap, Face::regular, style::ink};
 constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
-constexpr TextStyle name_style = style::in_colour(value_style, style::grey);   // of a series, at its bar
+constexpr TextStyle name_style = style::in_colour(value_style, style::grey);   // of a series, beside its bar
 constexpr double value_gap = 4.0, name_gap = 5.0;
 
-/// Where values lie across the page.
+/// The scale across the page.
 struct Axis {
     Scale scale;
     double left = 0.0, width = 1.0;     ///< of the plot, in points
@@ -71,7 +71,7 @@ public:
         head.keep = Keep::near;
         mark_all(head.items, figure);
         galley_.strips.push_back(std::move(head));
-        // The flow keeps a chart of a normal house whole, where a page has room for it.
+        // The flow keeps the chart of a normal house in one piece if a page has room for it.
         for (std::size_t g = 0; g < chart_.groups.size(); ++g) {
             Strip strip = group_strip(g);
             mark_all(strip.items, figure);
@@ -83,7 +83,7 @@ public:
     }
 
 private:
-    /// Labels and the longest printed value take their room first; the plot has the rest.
+    /// Labels and the longest printed value take their width first; the plot has the rest.
     Axis plot() const {
         double labels = 0.0, values = 0.0;
         for (const auto& group : chart_.groups) {
@@ -95,9 +95,10 @@ private:
         return axis_for(chart_, left, std::max(60.0, setting_.width - left - values - 8.0));
     }
 
-    /// The first pair of bars names the series where the names have room beside it; the plot gives way a little.
+    /// The first pair of bars shows the names of the series if there is room beside it; the plot may become a little
+    /// narrower.
     void name_at_bars() {
-        constexpr double least_share = 0.6;   // of its width that the plot keeps
+        constexpr double least_share = 0.6;   // share of its width that the plot keeps
         const std::size_t count = std::min<std::size_t>(chart_.series.size(), 2);
         const auto complete = [&](const report::BarChart::Group& group) {
             const auto first = group.values.begin();
@@ -127,13 +128,13 @@ private:
         return setting_.measurer.width(text, value_style.face, value_style.size);
     }
 
-    /// The axis with its ticks, above the bars, and above that, where asked for, the series by name.
+    /// The axis with its ticks above the bars, and above that, if `with_series`, the names of the series.
     Strip head_strip(bool with_series) const {
         Strip head;
         if (with_series) put_series(head);
         const double top = head.height + 3.0;
         const double ticks_bottom = top + axis_style.leading + 3.0;
-        // From left to right, as some readers join what goes back on a line.
+        // From left to right, as some readers join text that steps back on a line.
         const auto unit =
             break_label(chart_.unit, axis_style, axis_.left - unit_gap - 4.0, 1, setting_.measurer);
         put_lines(head.items, unit, {0.0, top}, 0.0, axis_style, setting_.measurer);

@@ -25,13 +25,14 @@ struct Entry {
     std::size_t anchor = 0;
 };
 
-/// A part and its chapters, or some of them alone.
+/// A part and its chapters, or only some of the chapters.
 struct Column {
     std::optional<Entry> part;
     std::vector<Entry> chapters;
 };
 
-/// Anchors are counted as the blocks make them: parts, chapters and sections of which something is printed.
+/// Anchors are counted in the order in which the blocks make them: parts, chapters and sections with something to
+/// print.
 std::vector<Column> columns_of(const report::Report& report, const TextMeasurer& measurer) {
     std::vector<Column> out;
     std::size_t anchor = 0;
@@ -48,7 +49,7 @@ std::vector<Column> columns_of(const report::Report& report, const TextMeasurer&
     return out;
 }
 
-/// The chapters alone, in columns of the same height or nearly.
+/// The chapters alone, in columns of the same or nearly the same height.
 std::vector<Column> chapters_side_by_side(const std::vector<Entry>& chapters) {
     const std::size_t rows = (chapters.size() + columns_at_most - 1) / columns_at_most;
     std::vector<Column> out;
@@ -74,7 +75,7 @@ public:
     ContentsSetter(double width, const TextMeasurer& measurer, Galley& galley)
         : width_{width}, measurer_{measurer}, galley_{galley} {}
 
-    /// Columns side by side: the parts in one strip, then a strip for each line of chapters.
+    /// Columns side by side: the titles of the parts in one strip, then one strip for each line of chapters.
     std::vector<Strip> set(const std::vector<Column>& columns, std::size_t first, std::size_t last) {
         const bool headed = columns[first].part.has_value();
         std::vector<Strip> strips(1);
@@ -96,7 +97,8 @@ public:
     }
 
 private:
-    /// Sets an entry from strip `row` on, a line a strip and its number on the last; returns the row after it.
+    /// Sets an entry from strip `row` on, one line in each strip, with its number on the last; returns the row after
+    /// it.
     std::size_t put_entry(std::vector<Strip>& strips, std::size_t row, const Entry& entry, const TextStyle& text,
                           double left) {
         const std::size_t most_lines = &text == &part_style ? 1 : 3;

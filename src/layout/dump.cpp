@@ -12,7 +12,7 @@ namespace loopfolio::layout {
 
 namespace {
 
-/// To 0.1 point, and never a minus zero.
+/// Rounds to 0.1 point and never gives minus zero.
 double tenth(double value) { return std::round(value * 10.0) / 10.0 + 0.0; }
 
 std::string hex(const Colour& colour) {
@@ -86,7 +86,7 @@ const char* name(Role role) {
     return "";
 }
 
-/// The words of each element, and the number of its items that are drawn.
+/// The words of each element, and the number of its drawn items.
 struct Content {
     std::string words;
     int drawn = 0;
@@ -107,7 +107,7 @@ std::vector<Content> contents_of(const Pages& pages) {
     return out;
 }
 
-/// One line an element, further in than its parent.
+/// One line for each element, indented further than its parent.
 void dump_structure(const Pages& pages, std::string& out) {
     const auto contents = contents_of(pages);
     std::vector<int> depth(pages.structure.size(), 0);

@@ -21,7 +21,7 @@ void move_right(Lines& lines, double dx) {
     }
 }
 
-/// `11.4 kW` is set with its unit smaller; anything that is not a figure keeps one size.
+/// Sets the unit of `11.4 kW` in smaller type; text that is not a figure keeps one size.
 Lines figure_lines(const std::string& value, double width, const TextMeasurer& measurer) {
     std::size_t end = value.find("\u00a0");
     const std::size_t space = value.find(' ');
@@ -82,7 +82,7 @@ void set_figure_row(const report::KeyFigures& block, std::size_t first, std::siz
     append(galley, fused(std::move(strips), whole_row_limit), style::before_display);
 }
 
-/// A term over its text, as an entry of `list`.
+/// A term above its text, as an entry of `list`.
 Lines fact_lines(const report::Facts::Fact& fact, double x, double width, int list, const Setting& setting,
                  Galley& galley) {
     const auto& measurer = setting.measurer;
@@ -97,7 +97,7 @@ Lines fact_lines(const report::Facts::Fact& fact, double x, double width, int li
     return lines;
 }
 
-/// Number and what is found at the left, formula over its source in the middle, the result at the right.
+/// Number and quantity at the left, the formula above its source in the middle, the result at the right.
 struct StepColumns {
     double number = 20.0, what = 140.0, gap = 12.0, result = 0.0;
 };
@@ -113,7 +113,7 @@ StepColumns step_columns(const report::Derivation& derivation, const Setting& se
     return columns;
 }
 
-/// A step as an entry of `list`.
+/// A step, as an entry of `list`.
 std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t number,
                                const StepColumns& columns, int list, const Setting& setting, Galley& galley) {
     constexpr double padding = 3.6;
@@ -172,7 +172,8 @@ void set_block(const report::Facts& block, const Setting& setting, Galley& galle
         if (pair) {
             put_rule(strips.front().items, {width + gap, 0.0}, {setting.width, 0.0}, 0.35, style::hairline);
         }
-        // A few facts are read together; of many, the first rows and the last, so that none stands alone on a page.
+        // A few facts are kept together. Of many, the first rows and the last rows are, so that no row is alone on a
+        // page.
         const bool few = block.facts.size() <= most_together, last = i + 2 >= block.facts.size();
         if (!last && (few || i == 0 || i + 4 >= block.facts.size())) strips.back().keep = Keep::whole;
         append(galley, std::move(strips), i == 0 ? style::before_block : 0.0);
@@ -192,7 +193,7 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
         widths.push_back(indent + extent(words.back(), text, setting.measurer).natural);
         total += widths.back();
     }
-    // All three on one line where that fits, else each wraps in its share of the width.
+    // All figures of the row on one line if they fit; otherwise each wraps in its share of the width.
     const double available = setting.width - 2.0 * gap;
     const double scale = std::min(1.0, available / total);
     const double between = scale < 1.0 ? gap : (setting.width - total) / 2.0;
@@ -213,7 +214,7 @@ void set_block(const report::VerdictKey&, const Setting& setting, Galley& galley
     for (const double y : {0.0, strips.back().height}) {
         put_rule(strips.back().items, {0.0, y}, {setting.width, y}, 0.35, style::hairline);
     }
-    // The key stands on the page of what it explains.
+    // The key is on the same page as what it explains.
     if (!galley.strips.empty()) galley.strips.back().keep = std::max(galley.strips.back().keep, Keep::near);
     append(galley, std::move(strips), style::before_block);
 }

@@ -33,8 +33,8 @@ public:
     }
 
 private:
-    /// Places strips [first, last). Those bound by `bond` or more go to one page; if no page holds them,
-    /// the next stronger bond is tried.
+    /// Places strips [first, last). Those bound by `bond` or more go to one page; if they do not fit one page, the next
+    /// stronger bond is tried.
     void place(std::size_t first, std::size_t last, Keep bond) {
         while (first < last) {
             const std::size_t end = chain_end(first, last, bond);
@@ -139,7 +139,7 @@ private:
     Galley galley_;
     const TextMeasurer& measurer_;
     const style::Sheet& sheet_;
-    std::vector<std::pair<std::size_t, Strip::Reference>> open_;   ///< with the page that they are on
+    std::vector<std::pair<std::size_t, Strip::Reference>> open_;   ///< with the page they are on
     Pages pages_;
     double y_ = 0.0;
     bool fresh_ = true;

@@ -6,9 +6,9 @@
 
 namespace loopfolio::layout {
 
-/// Cuts the galley into pages. Strips that keep together stay on one page where a page holds them; a strip
-/// with a head that opens a page has the head set above it again. References get their page numbers and links once
-/// all pages are there. Fills all of the pages but their info and what stands outside the frame.
+/// Divides the galley into pages. Strips that keep together stay on one page if they fit one. If a strip with a head
+/// opens a page, the head is repeated above it. References get their page numbers and links once all pages are
+/// complete. Fills in everything in the pages except their info and what is outside the frame.
 [[nodiscard]] Pages flow(Galley galley, const Setting& setting);
 
 }  // namespace loopfolio::layout

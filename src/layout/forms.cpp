@@ -9,7 +9,7 @@
 #include <string>
 #include <utility>
 
-/// What a pen fills in.
+/// Forms to fill in by hand.
 namespace loopfolio::layout {
 
 namespace {
@@ -85,7 +85,7 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
             put_outline(strips.front().items, {0.0, 0.0, setting.width, strips.front().height}, 0.5,
                         style::hairline);
         }
-        // Whoever signs signs the same page.
+        // All signatures are on the same page.
         if (&signer != &block.signers.back()) strips.back().keep = Keep::near;
         append(galley, std::move(strips), style::before_block);
     }

@@ -15,7 +15,7 @@ namespace {
 constexpr double rule_width = 0.5;
 constexpr double gap = 24.0;
 
-/// One line at the left and one at the right, on one baseline; the right one is served first.
+/// One text at the left and one at the right on the same baseline. The right one takes its width first.
 void put_pair(std::vector<Item>& items, const std::string& left, const std::string& right, double baseline,
               const Setting& setting) {
     const auto& text = style::running;
@@ -38,7 +38,7 @@ std::string with_figure(std::string text, std::string_view name, std::size_t fig
     return at == std::string::npos ? text : text.replace(at, name.size(), std::to_string(figure));
 }
 
-/// Under the footer, across the page.
+/// Below the footer, across the page.
 void put_draft(std::vector<Item>& items, const std::string& words, const Setting& setting) {
     const TextStyle text = style::in_face(style::running, Face::bold);
     const auto& frame = setting.sheet.frame;

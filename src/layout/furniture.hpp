@@ -8,8 +8,8 @@
 
 namespace loopfolio::layout {
 
-/// Running heads from the second page, and a footer with `page x of y` on all, with what says that a template is a draft: a
-/// second pass, once the number of pages is known.
+/// Adds running heads from the second page on, and to all pages a footer with `page x of y` and, for a draft template,
+/// the words that say so. This is a second pass, as it needs the number of pages.
 void add_furniture(Pages& pages, const report::Report& report, const Setting& setting);
 
 }  // namespace loopfolio::layout

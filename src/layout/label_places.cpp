@@ -9,15 +9,15 @@ namespace loopfolio::layout {
 
 namespace {
 
-// What each fault of a place costs; only the first is never accepted.
+// The cost of each fault of a place. A place with the first one is never accepted.
 constexpr double over_label = 1e6;
 constexpr double over_mark = 300.0, over_line_point = 4.0;
 constexpr double nearer_to_another = 60.0, leader_over_label = 80.0, leader_along_line = 5.0;
 constexpr double later_anchor = 0.5, each_point_off = 0.25;
 
 constexpr double between_labels = 1.5;
-constexpr double line_step = 4.0;        // no line slips through a label between two of its points
-constexpr double leader_from = 10.0;     // beyond the distance kept
+constexpr double line_step = 4.0;        // so short that a line cannot pass through a label unnoticed
+constexpr double leader_from = 10.0;     // distance beyond the usual one
 
 double distance_squared(Point a, Point b) {
     const double dx = a.x - b.x, dy = a.y - b.y;
@@ -35,7 +35,7 @@ bool overlap(const Box& a, const Box& b, double margin) {
            b.top < a.bottom + margin;
 }
 
-/// Moves a box into the plot, whole if it can be.
+/// Moves a box into the plot, as far as it fits.
 Box inside(Box box, const Box& plot) {
     const double dx = box.right > plot.right ? plot.right - box.right : std::max(0.0, plot.left - box.left);
     box.left += dx;
@@ -46,7 +46,7 @@ Box inside(Box box, const Box& plot) {
     return box;
 }
 
-/// Points along a line, its ends among them.
+/// Points along a line, including its ends.
 void sample(Point a, Point b, std::vector<Point>& out) {
     const int steps = std::clamp(static_cast<int>(distance(a, b) / line_step), 1, 1000);
     for (int k = 0; k <= steps; ++k) {
@@ -55,9 +55,9 @@ void sample(Point a, Point b, std::vector<Point>& out) {
     }
 }
 
-/// Of standing `off` from something else and `own` from what is named.
+/// The cost of being `off` from something else and `own` from what the label names.
 double cost_of_other(double off, double own) {
-    constexpr double at_least = 3.0;   // nearer to its own than to the other
+    constexpr double at_least = 3.0;   // how much further away the other should be
     return nearer_to_another * std::max(0.0, own + at_least - off) / (own + at_least);
 }
 
@@ -71,7 +71,7 @@ public:
         }
     }
 
-    /// Each label in turn, then each again now that it is known where the others stand.
+    /// Places each label in turn, then each again, as the places of the others are then known.
     std::vector<std::optional<LabelPlace>> run() {
         constexpr int passes = 3;
         for (int pass = 0; pass < passes; ++pass) {
@@ -124,9 +124,9 @@ private:
         }
     }
 
-    /// What a place costs only grows as it is looked at, so that most are given up before lines are looked at.
+    /// The cost of a place only increases as more is checked, so most places are rejected before lines are checked.
     void consider(std::size_t label, Point anchor, Point corner, double cost, Search& search) const {
-        constexpr double rounding = 1e-9;   // of equal places the first tried is taken
+        constexpr double rounding = 1e-9;   // among equal places the first one tried wins
         const double most = search.least - rounding;
         const auto& wish = wishes_[label];
         const Box wished{corner.x, corner.y, corner.x + wish.width, corner.y + wish.height};
@@ -171,7 +171,7 @@ private:
         return cost;
     }
 
-    /// Given up where it is more than `most`.
+    /// Stops as soon as the cost exceeds `most`.
     double cost_of_lines(const LabelWish& wish, const LabelPlace& place, const std::vector<Point>& leader,
                          double most) const {
         const double own = distance(place.anchor, place.nearest());

@@ -9,20 +9,20 @@
 
 namespace loopfolio::layout {
 
-/// A label that looks for its place.
+/// A label that needs a place.
 struct LabelWish {
-    std::vector<Point> anchors;   ///< what it may stand beside, the best first
+    std::vector<Point> anchors;   ///< points beside which it may be, the best first
     double width = 0.0, height = 0.0;
-    double clear = 0.0;           ///< distance that it keeps from its anchor
-    int line = -1;                ///< that it names: index in Obstacles::lines; -1 where it names a mark
+    double clear = 0.0;           ///< its distance from its anchor
+    int line = -1;                ///< the line it names: index in Obstacles::lines; -1 if it names a mark
 };
 
-/// Where a label goes.
+/// The place of a label.
 struct LabelPlace {
     Box box;
     Point anchor;                ///< what it names
-    bool stands_off = false;     ///< so far from its anchor that a line should lead to it
-    [[nodiscard]] Point nearest() const;   ///< point of the box that the line goes to
+    bool stands_off = false;     ///< too far from its anchor to be clear without a leader line
+    [[nodiscard]] Point nearest() const;   ///< point of the box where the leader line ends
 };
 
 /// What labels should not cover.
@@ -32,9 +32,9 @@ struct Obstacles {
     double mark_radius = 0.0;
 };
 
-/// A place in the plot for each label: beside what it names, off lines and marks, and not nearer to another
-/// line or mark than to its own, as far as there is room. Never over another label: one for which the whole
-/// plot has no room gets no place.
+/// Finds a place in the plot for each label: beside what it names, away from lines and marks, and if possible not
+/// nearer to another line or mark than to its own. Labels never overlap: a label for which the plot has no room gets no
+/// place.
 [[nodiscard]] std::vector<std::optional<LabelPlace>> place_labels(const Box& plot, const Obstacles& obstacles,
                                                                   const std::vector<LabelWish>& wishes);
 

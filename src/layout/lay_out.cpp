@@ -14,7 +14,7 @@ namespace loopfolio::layout {
 
 namespace {
 
-/// What follows a heading stands closer to it than to what is before.
+/// Text after a heading is closer to it than the text before.
 void close_up(Galley& galley, std::size_t first, const report::Heading& heading) {
     if (first >= galley.strips.size()) return;
     const auto level = static_cast<std::size_t>(std::clamp(heading.level, 1, 3) - 1);
@@ -31,7 +31,7 @@ void set_blocks(const report::Part& part, const Setting& setting, Galley& galley
     }
 }
 
-/// Takes up to two thirds of the space between the strips from `first` on, where they then fit one page.
+/// Takes up to two thirds of the space between the strips from `first` on, if they then fit one page.
 void tighten(Galley& galley, std::size_t first, double page) {
     constexpr double least = 1.0 / 3.0, rounding = 0.01;
     double solid = 0.0, space = 0.0;
@@ -44,7 +44,7 @@ void tighten(Galley& galley, std::size_t first, double page) {
     for (std::size_t i = first + 1; i < galley.strips.size(); ++i) galley.strips[i].space_before *= factor;
 }
 
-/// A page break or space with nothing after it makes no page.
+/// Removes a page break or space at the end, which would make an empty page.
 void drop_trailing_blanks(Galley& galley) {
     while (!galley.strips.empty() && galley.strips.back().height == 0.0) galley.strips.pop_back();
 }

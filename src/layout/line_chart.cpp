@@ -35,7 +35,7 @@ std::vector<double> dashes_of(LineChart::Dash dash) {
     return {};
 }
 
-/// Lowest and highest of what an axis has to show.
+/// The lowest and the highest value that an axis has to show.
 struct Range {
     double low = 0.0, high = 0.0;
     bool any = false;
@@ -93,7 +93,7 @@ private:
         return widest;
     }
 
-    /// As many ticks as can stand side by side.
+    /// As many ticks as fit side by side.
     Scale scale_across(const Range& range) const {
         constexpr int most = 10, least = 1;
         constexpr double gap = 8.0;
@@ -140,7 +140,7 @@ private:
                   {plot_.right, plot_.bottom + 5.0 + axis_style.leading}, 1.0, axis_style, m);
     }
 
-    /// The stretches of a series, on the strip; a point that is no number parts them.
+    /// The pieces of a series on the strip, which is interrupted at every point that is not a number.
     std::vector<std::vector<Point>> stretches(const LineChart::Series& series) const {
         std::vector<std::vector<Point>> out(1);
         for (const auto& p : series.points) {
@@ -151,7 +151,7 @@ private:
         return out;
     }
 
-    /// Dash tells series apart; of two with the same dash the second is in the other tone and thinner.
+    /// Series differ by dash. If two have the same dash, the second is thinner and in the other tone.
     void put_series(std::vector<Item>& items, std::size_t index) const {
         const auto& series = chart_.series[index];
         const auto start = chart_.series.begin();
@@ -180,7 +180,7 @@ private:
         const TextStyle& style;
     };
 
-    /// Labels of marks first: a line can be named at many places, a mark at one.
+    /// Marks are labelled first: a line has many possible places for its name, a mark only one.
     void put_labels(std::vector<Item>& items) const {
         Obstacles obstacles{{}, {}, mark_radius};
         std::vector<Label> labels;
@@ -207,7 +207,7 @@ private:
         }
     }
 
-    /// Where a line may be named: its end rather than its middle, and its middle rather than its start.
+    /// Points at which a line may be named, the best first: its end, its middle, its start.
     static std::vector<Point> places_along(const std::vector<Point>& line) {
         std::vector<double> so_far{0.0};
         for (std::size_t i = 1; i < line.size(); ++i) {
@@ -226,7 +226,7 @@ private:
         return places;
     }
 
-    /// A label with what it wishes; its size is found here.
+    /// Adds a label and the places it prefers, and measures its size.
     void add_label(std::vector<Label>& labels, std::vector<LabelWish>& wishes, const std::string& text,
                    const TextStyle& text_style, LabelWish wish) const {
         constexpr double most_width = 0.36;

@@ -86,7 +86,7 @@ void put_verdict(std::vector<Item>& items, Verdict verdict, Point centre, double
             put_diamond(items, centre, r);
             break;
         case Verdict::change: {
-            const double half = 0.86 * r;   // a square looks larger than a circle of its width
+            const double half = 0.86 * r;   // a square looks larger than a circle of the same width
             put_area(items, {centre.x - half, centre.y - half, centre.x + half, centre.y + half}, style::ink);
             break;
         }

@@ -7,19 +7,19 @@
 
 #include <vector>
 
-/// Lines, areas and the small drawn signs that stand beside words.
+/// Lines, areas and the small drawn symbols beside words.
 namespace loopfolio::layout {
 
 void put_rule(std::vector<Item>& items, Point from, Point to, double line_width, Colour colour);
 void put_area(std::vector<Item>& items, const Box& box, Colour fill);
 void put_outline(std::vector<Item>& items, const Box& box, double line_width, Colour stroke);
 
-/// A filled circle, with an outline where `line_width` is above 0.
+/// A filled circle, with an outline if `line_width` is above 0.
 void put_circle(std::vector<Item>& items, Point centre, double radius, Colour fill, double line_width = 0.0,
                 Colour stroke = {});
 
-/// The sign of a verdict, `size` wide and high around `centre`: a ring for keep, a half-filled diamond for
-/// keep, noted, a solid square for change. Apart by shape and by weight, so that a grey print serves.
+/// The symbol of a verdict, `size` wide and high around `centre`: a ring for keep, a half-filled diamond for keep,
+/// noted, and a solid square for change. They differ in shape and in weight, so that a grey print shows the difference.
 void put_verdict(std::vector<Item>& items, Verdict verdict, Point centre, double size);
 
 /// A triangle with an exclamation mark.

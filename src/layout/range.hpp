@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-/// A chart of ranges, measured before it is drawn: what is printed, and the axis that leaves room for it.
+/// A chart of ranges, measured before it is drawn: the words to print, and the axis that leaves room for them.
 namespace loopfolio::layout::range {
 
 inline constexpr double text_gap = 4.0;     // between a bar and its words
@@ -20,14 +20,14 @@ inline constexpr TextStyle value_style{7.5, 9.6, Face::regular, style::ink};
 inline constexpr TextStyle name_style = style::in_colour(value_style, style::grey);
 inline constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
 
-/// Of an input's range: the bar, if any, and the words beyond it.
+/// One end of an input's range: its bar, if it has one, and the words beyond the bar.
 struct End {
     BarLook look = BarLook::solid;
-    double change = 0.0;            ///< NaN where there is none
+    double change = 0.0;            ///< NaN if there is none
     bool leftwards = false;
     std::string text;
     double text_width = 0.0;
-    std::vector<Line> name;         ///< above the text, at the first bar of its look
+    std::vector<Line> name;         ///< above the text, beside the first bar of its look
     [[nodiscard]] double length() const;
     [[nodiscard]] double room() const { return text_gap + std::max(text_width, widest(name)); }
 };
@@ -35,13 +35,13 @@ struct End {
 struct Input {
     std::vector<Line> label;
     End low, high;
-    /// Bars to the same side lie one below the other, others in one line.
+    /// Bars on the same side are one below the other; otherwise both are on one line.
     [[nodiscard]] bool stacked() const { return low.leftwards == high.leftwards; }
-    /// From tip to tip, or from zero to the farther tip.
+    /// The length from tip to tip, or from zero to the tip that is further away.
     [[nodiscard]] double extent() const;
 };
 
-/// Where changes lie across the page.
+/// The scale of the changes across the page.
 struct Axis {
     Scale scale;
     double zero = 0.0, per_unit = 1.0;
@@ -56,7 +56,7 @@ struct Plan {
 
 [[nodiscard]] Plan plan_of(const report::RangeChart& chart, const Setting& setting);
 
-/// A change with its sign.
+/// A change with its sign, as printed.
 [[nodiscard]] std::string printed(double change, int decimals);
 
 }  // namespace loopfolio::layout::range

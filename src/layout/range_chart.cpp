@@ -19,7 +19,7 @@ using report::RangeChart;
 constexpr double row_padding = 4.0, bar_height = 7.0;
 constexpr std::size_t title_lines = 2;
 
-/// The ends whose bars lie in one line.
+/// The ends whose bars are on one line.
 using BarLine = std::vector<const End*>;
 
 std::vector<BarLine> bar_lines(const Input& input) {
@@ -27,7 +27,7 @@ std::vector<BarLine> bar_lines(const Input& input) {
     return {{&input.low, &input.high}};
 }
 
-/// Of the names above a line.
+/// The height of the names above a line of bars.
 double name_height(const BarLine& line) {
     const auto named = [](const End* end) { return !end->name.empty(); };
     return std::any_of(line.begin(), line.end(), named) ? name_style.leading : 0.0;
@@ -42,7 +42,7 @@ public:
         if (chart_.rows.empty()) {
             return set_caption(chart_.caption, add_element(galley_, Role::p), setting_, galley_);
         }
-        // What leads to the chart stands on its page.
+        // The text that introduces the chart is on the same page.
         if (!galley_.strips.empty()) galley_.strips.back().keep = std::max(galley_.strips.back().keep, Keep::near);
         const int figure = add_figure(galley_, chart_.alternative, chart_.caption);
         set_caption(chart_.caption, add_element(galley_, Role::caption, figure), setting_, galley_);
@@ -66,7 +66,7 @@ public:
     }
 
 private:
-    /// What changes, with its unit, above the ticks; where the chart goes on, the ends by name above that.
+    /// The axis title with its unit above the ticks; on a continued chart also the names of the ends, above that.
     Strip head_strip(bool with_names) const {
         const auto& measurer = setting_.measurer;
         Strip head;
@@ -99,7 +99,7 @@ private:
         }
     }
 
-    /// Outwards from zero, which is never left out.
+    /// Ticks outwards from zero, which is always included.
     void put_ticks(std::vector<Item>& items, double top) const {
         constexpr double gap = 4.0;
         const double baseline = top + baseline_in(axis_style, setting_.measurer);
@@ -129,7 +129,7 @@ private:
     }
 
     Strip input_strip(const Input& input) const {
-        // The label stands beside the bars; a name above the first of them does not move it.
+        // The label is beside the bars, and a name above the first of them does not move it.
         const auto lines = bar_lines(input);
         double bars = -name_height(lines.front());
         for (const auto& line : lines) bars += name_height(line) + value_style.leading;
@@ -158,7 +158,7 @@ private:
         put_words(items, end, {tip + side * text_gap, top});
     }
 
-    /// Ranged to the tip of the bar, the name above.
+    /// Aligned to the tip of the bar, with the name above.
     void put_words(std::vector<Item>& items, const End& end, Point at) const {
         const auto& measurer = setting_.measurer;
         const double anchor = end.leftwards ? 1.0 : 0.0;
@@ -173,7 +173,7 @@ private:
         items.push_back(text_at(baseline, end.text, value_style, measurer));
     }
 
-    /// Keeps the grid off words.
+    /// A white ground, so that the grid does not cross the words.
     void put_ground(std::vector<Item>& items, Point at, double anchor, double width) const {
         const double left = at.x - anchor * width, right = left + width;
         const double top = at.y + 0.4, bottom = at.y + value_style.leading - 0.4;

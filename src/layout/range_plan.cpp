@@ -14,24 +14,24 @@ namespace {
 
 using report::RangeChart;
 
-constexpr double label_share = 1.0 / 3.0;   // of the width that labels take at most
-constexpr double side_share = 0.38;         // of the plot that words beside a bar take at most
+constexpr double label_share = 1.0 / 3.0;   // of the width; at most this for labels
+constexpr double side_share = 0.38;         // of the plot; at most this for words beside a bar
 constexpr double column_gap = 12.0;
 constexpr std::size_t label_lines = 2;
 
-/// What has to fit to one side of zero: so many units of the axis, and so many points beyond.
+/// What has to fit on one side of zero: a length in units of the axis, and beyond it a length in points.
 struct Need {
     double units = 0.0, points = 0.0;
 };
 
-/// What no figure shows at nine decimals is no change.
+/// A change too small to show at nine decimals counts as none.
 double shown(double change) {
     constexpr double least = 1e-12;
     if (!drawable(change)) return std::numeric_limits<double>::quiet_NaN();
     return std::abs(change) < least ? 0.0 : change;
 }
 
-/// An end without a bar leaves the other its side.
+/// An end without a bar leaves its side to the other end.
 void choose_sides(End& low, End& high) {
     low.leftwards = low.change < 0.0 || (low.length() == 0.0 && !(high.change < 0.0));
     high.leftwards = high.change < 0.0 || (high.length() == 0.0 && low.change > 0.0);
@@ -65,7 +65,7 @@ private:
         return setting_.measurer.width(text, text_style.face, text_style.size);
     }
 
-    /// As many as asked for, fewer where the figures would leave no room for bars.
+    /// As many decimals as requested, or fewer if the figures would leave no room for bars.
     int decimals_with_room() const {
         constexpr double most_share = 0.7;
         int decimals = std::clamp(chart_.decimals, 0, 9);
@@ -86,7 +86,7 @@ private:
         return input;
     }
 
-    /// Where there is not room for both, the input's own value is cut short, never the change.
+    /// If there is not enough room for both, the value of the input is cut short, never the change.
     End end(BarLook look, const std::string& label, double change, int decimals) const {
         End end;
         end.look = look;
@@ -112,7 +112,7 @@ private:
         ((*first).*which).name = break_label(name, name_style, most_beside_, 1, setting_.measurer);
     }
 
-    /// As many ticks as can stand side by side.
+    /// As many ticks as fit side by side.
     Axis axis() const {
         constexpr int most = 8;
         constexpr double gap = 10.0;

@@ -7,7 +7,7 @@
 
 namespace loopfolio::layout {
 
-/// Puts the colours of `palette` in the places of the house's own. What is drawn in none of those, white, stays.
+/// Replaces the default colours by those of `palette`. White, which is in neither, is unchanged.
 void repaint(Pages& pages, const Palette& palette);
 
 }  // namespace loopfolio::layout

@@ -9,7 +9,7 @@ namespace loopfolio::layout {
 
 namespace {
 
-/// The smallest of 1, 2, 5 times a power of ten that is at least `rough`.
+/// The smallest of 1, 2 and 5 times a power of ten that is at least `rough`.
 double round_step(double rough) {
     const double power = std::pow(10.0, std::floor(std::log10(rough)));
     for (const double factor : {1.0, 2.0, 5.0}) {

@@ -28,8 +28,8 @@ void for_each_mark(Pages& pages, Use use) {
 
 bool is_cell(const Element& element) { return element.role == Role::cell || element.role == Role::head_cell; }
 
-/// The first page of each element, children counted; none where nothing came of it. Empty cells stand where their row
-/// does, so that rows stay even.
+/// The first page of each element, including its children; none if nothing of it is on a page. An empty cell has the
+/// page of its row, so that all rows have the same number of cells.
 std::vector<std::optional<int>> first_pages(Pages& pages) {
     const auto& structure = pages.structure;
     std::vector<std::optional<int>> first(structure.size());

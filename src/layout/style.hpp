@@ -20,9 +20,9 @@ namespace style {
 
 inline constexpr double millimetre = 72.0 / 25.4;
 
-// One deep accent and greys. All text colours keep a contrast of 5 or more on white and on the tint, and
-// the accent prints as a dark grey.
-inline constexpr Palette palette;                    // a firm's own colours take these ones' places on the finished pages
+// One deep accent and greys. All text colours have a contrast of at least 5 on white and on the tint, and the accent
+// prints as a dark grey.
+inline constexpr Palette palette;                    // replaced by a firm's own colours on the finished pages
 inline constexpr Colour ink = palette.ink;
 inline constexpr Colour accent = palette.accent;
 inline constexpr Colour grey = palette.grey;
@@ -31,7 +31,7 @@ inline constexpr Colour tint = palette.tint;
 inline constexpr Colour glow = palette.glow;
 inline constexpr Colour white{1.0, 1.0, 1.0};
 
-/// A page: side margins of 22 mm; what lies outside the frame is running head and footer.
+/// A page. The side margins are 22 mm; outside the frame are only the running head and the footer.
 struct Sheet {
     double width = 595.276, height = 841.890;
     Box frame{62.4, 82.0, 595.276 - 62.4, 841.890 - 76.0};
@@ -42,7 +42,7 @@ struct Sheet {
 inline constexpr Sheet a4;
 inline constexpr Sheet letter{612.0, 792.0, {62.4, 82.0, 612.0 - 62.4, 792.0 - 76.0}, 52.0, 52.0, 792.0 - 45.0};
 
-inline constexpr double measure = 410.0;             // running text keeps to a narrower measure than tables
+inline constexpr double measure = 410.0;             // running text is set narrower than tables
 
 // The type scale.
 inline constexpr TextStyle body{9.8, 14.0, Face::regular, ink};

@@ -12,13 +12,13 @@ namespace loopfolio::layout {
 
 namespace {
 
-/// What a column's content asks for.
+/// The widths that a column's content needs.
 struct Need {
     double head = 0.0;             ///< of the longest word in head and unit
     double least = 0.0, natural = 0.0;
     double before_point = 0.0, after_point = 0.0;
     double weight = 0.0;
-    std::vector<double> cells;     ///< natural width of the cell in each row; 0 where there is none
+    std::vector<double> cells;     ///< natural width of the cell in each row; 0 if none
 };
 
 void ask(Need& need, const Extent& content, double beside) {
@@ -26,7 +26,7 @@ void ask(Need& need, const Extent& content, double beside) {
     need.natural = std::max(need.natural, content.natural + beside);
 }
 
-/// A figure asks for its room on both sides of the point; true if the cell is a figure.
+/// Takes the width of a figure on both sides of the point. Returns whether the cell is a figure.
 bool ask_figure(Need& need, std::string_view text, const TextStyle& style, double beside,
                 const TextMeasurer& measurer) {
     const Figure figure = split_figure(text);
@@ -43,7 +43,7 @@ std::vector<Need> needs_of(const report::Table& table, const TextStyle& text, co
     for (std::size_t c = 0; c < needs.size(); ++c) {
         ask(needs[c], extent(table.columns[c].head, bold, measurer), 0.0);
         ask(needs[c], extent(table.columns[c].unit, text, measurer), 0.0);
-        // Heads are the first to wrap: a short column is not widened to its head's full length.
+        // Heads wrap first: a short column is not widened to the full length of its head.
         needs[c].head = needs[c].natural = needs[c].least;
         needs[c].weight = std::max(0.0, table.columns[c].weight);
     }
@@ -78,7 +78,7 @@ double sum(const std::vector<Need>& needs, double Need::*part) {
                            [&](double total, const Need& need) { return total + need.*part; });
 }
 
-/// All content stands unbroken: spare room goes to columns by weight; without weights a little to each.
+/// No content wraps. Spare width goes to the columns by weight; without weights each gets a little.
 std::vector<double> roomy_widths(const std::vector<Need>& needs, double spare) {
     constexpr double most_extra = 22.0;
     const double weights = sum(needs, &Need::weight);
@@ -90,9 +90,9 @@ std::vector<double> roomy_widths(const std::vector<Need>& needs, double spare) {
     return widths;
 }
 
-/// Columns too narrow for their content: each has what it asks for, up to a level that all share, so short
-/// columns stay whole and the longest wrap. A column with a larger `share` has a higher level. None goes
-/// below its least width, unless words may be broken; then heads stay whole where there is room for all of them.
+/// Widths when the columns are too narrow for their content. Each column gets what it needs up to a common level, so
+/// that short columns do not wrap and the longest do. A larger `share` raises a column's level. No column gets less
+/// than its least width, unless words may be broken; then heads are not broken if there is room for all of them.
 std::vector<double> levelled(const std::vector<Need>& needs, double available, bool break_words,
                              const std::vector<double>& shares) {
     std::vector<double> widths(needs.size());
@@ -118,9 +118,9 @@ std::vector<double> levelled(const std::vector<Need>& needs, double available, b
     return widths;
 }
 
-/// About how many lines the rows take at these widths.
+/// The approximate number of lines of all rows at these widths.
 double lines_at(const std::vector<Need>& needs, const std::vector<double>& widths) {
-    constexpr double ragged = 1.08;   // lines are not filled to the last point
+    constexpr double ragged = 1.08;   // lines are not filled to the end
     double total = 0.0;
     const std::size_t rows = needs.front().cells.size();
     for (std::size_t r = 0; r < rows; ++r) {
@@ -142,8 +142,8 @@ double narrowest_wrapped(const std::vector<Need>& needs, const std::vector<doubl
     return narrowest;
 }
 
-/// Of a few ways to share the width among columns that wrap, the one that gives the shortest table: all to
-/// one level, by the square root of the content, by the content, by the weights.
+/// Tries several ways to share the width among the columns that wrap, and returns the one with the shortest table: all
+/// to one level, by the square root of the content, by the content, and by the weights.
 std::vector<double> wrapped_widths(const std::vector<Need>& needs, double available) {
     constexpr double least_share = 0.05, narrowest = 44.0;
     std::vector<double> equal(needs.size(), 1.0), root, content, weights;
@@ -178,7 +178,7 @@ TablePlan plan(const std::vector<Need>& needs, const std::vector<double>& widths
     return result;
 }
 
-/// A size and gap to try, and how wide the columns that wrap must remain for it to serve.
+/// A size and gap to try, and the width that wrapping columns need for it to be accepted.
 struct Attempt {
     TextStyle text;
     double gap;
@@ -217,7 +217,7 @@ TablePlan measure_table(const report::Table& table, const Setting& setting) {
         const std::vector<double> widths = wrapped_widths(needs, available);
         if (narrowest_wrapped(needs, widths) >= wrapped_least) return plan(needs, widths, text, gap);
     }
-    // A row of very many columns: the type shrinks until a letter fits in each, and words are broken.
+    // A row of very many columns: the type is reduced until a letter fits in each, and words are broken.
     constexpr double narrowest_in_ems = 1.6;
     const double share = setting.width / count;
     TextStyle text = style::in_size(style::compact, std::min(style::compact.size, share / narrowest_in_ems));

@@ -23,7 +23,7 @@ double anchor_of(report::Align align) { return align == report::Align::left ? 0.
 
 using Lines = std::vector<std::vector<Item>>;
 
-/// Lines of text in a column, aligned as the column is; `sign` is kept free before them.
+/// Lines of text in a column, aligned as the column is, with a width of `sign` kept free before them.
 Lines wrapped(std::string_view text, const TextStyle& style, const ColumnPlan& column, double anchor,
               double sign, const TextMeasurer& measurer) {
     Lines out;
@@ -34,7 +34,7 @@ Lines wrapped(std::string_view text, const TextStyle& style, const ColumnPlan& c
     return out;
 }
 
-/// A figure whose decimal point stands on the column's; empty where it does not fit.
+/// A figure with its decimal point on that of the column; empty if it does not fit.
 Lines on_the_point(std::string_view text, const TextStyle& style, const ColumnPlan& column, double sign,
                    const TextMeasurer& measurer) {
     const bool dash = text == "\u2013" || text == "-" || text == "\u2014";
@@ -50,16 +50,16 @@ Lines on_the_point(std::string_view text, const TextStyle& style, const ColumnPl
     return lines;
 }
 
-/// The left end of the first line, where the sign of a verdict goes.
+/// The left end of the first line, where the symbol of a verdict goes.
 double first_left(const Lines& lines) {
     return lines.empty() || lines.front().empty() ? 0.0
                                                   : std::get<TextItem>(lines.front().front()).baseline.x;
 }
 
-/// Whether the text itself says the verdict, so that its sign adds nothing to it.
+/// Whether the text itself names the verdict, so that the symbol adds nothing to it.
 bool says(std::string_view text, std::string_view verdict) { return text.starts_with(verdict); }
 
-/// The lines of a cell, stamped as `element`.
+/// The lines of a cell, marked as `element`.
 Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& column, const TextStyle& style,
               int element, const Setting& setting, Galley& galley) {
     const auto& measurer = setting.measurer;
@@ -85,7 +85,7 @@ class TableSetter {
 public:
     TableSetter(const report::Table& table, const Setting& setting, Galley& galley)
         : table_{table}, setting_{setting}, galley_{galley}, plan_{measure_table(table, setting)} {
-        // A third of the columns: one column that happens to have no entries makes no form.
+        // At least a third of the columns: a single column without entries does not make a form.
         std::size_t blank = 0;
         for (std::size_t c = 0; c < table.columns.size(); ++c) blank += is_blank(table, c) ? 1 : 0;
         written_ = blank > 0 && 3 * blank >= table.columns.size();
@@ -113,7 +113,7 @@ public:
     }
 
 private:
-    /// Head and unit of each column, standing on the rule below them.
+    /// Head and unit of each column, just above the rule.
     std::vector<Strip> head_strips() {
         const TextStyle bold = style::in_face(plan_.text, Face::bold);
         const TextStyle light = style::in_colour(plan_.text, style::grey);
@@ -186,8 +186,8 @@ private:
         }
     }
 
-    /// Sums stay with the row above, group heads with the row below; no first or last row stands alone, and
-    /// a note is not parted from the table.
+    /// Sums stay with the row above and group heads with the row below. A first or last row is never alone, and a note
+    /// stays with the table.
     bool keeps_with_next(std::size_t r) const {
         const auto& rows = table_.rows;
         if (r + 1 >= rows.size()) return !table_.note.empty();
@@ -235,7 +235,7 @@ private:
     Galley& galley_;
     TablePlan plan_;
     int element_ = 0;           ///< of the structure
-    bool written_ = false;      ///< by pen: rows are high enough for it
+    bool written_ = false;      ///< filled in by hand: rows are high enough for writing
 };
 
 }  // namespace

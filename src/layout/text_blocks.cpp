@@ -14,7 +14,7 @@ namespace loopfolio::layout {
 
 namespace {
 
-/// Adds the bar and ground of a caution to each of its strips.
+/// Adds the bar and the tinted ground of a caution to each of its strips.
 void put_caution_ground(std::vector<Strip>& strips, double width) {
     constexpr double bar = 3.5;
     constexpr double seam = 0.4;   // strips overlap a little, so that no seam shows between them
@@ -28,7 +28,7 @@ void put_caution_ground(std::vector<Strip>& strips, double width) {
     }
 }
 
-/// Headings of the structure go down one level at a time, whatever their look.
+/// Headings in the structure must not skip a level, whatever their look.
 Role heading_role(int level, Galley& galley) {
     static constexpr Role roles[] = {Role::h1, Role::h2, Role::h3, Role::h4};
     galley.heading = std::min(level, galley.heading + 1);
@@ -67,7 +67,8 @@ void append(Galley& galley, std::vector<Strip> strips, double space_before) {
     std::move(strips.begin(), strips.end(), std::back_inserter(galley.strips));
 }
 
-/// The first picture at the left, the others from the right, all on one foot line. Together they take at most the width.
+/// The first picture is at the left, the others are at the right, all on one foot line. Together they take at most the
+/// width.
 void set_pictures(const std::vector<report::Picture>& pictures, const Setting& setting, Galley& galley) {
     if (pictures.empty()) return;
     constexpr double gap = 12.0;
@@ -191,7 +192,7 @@ void set_block(const report::List& block, const Setting& setting, Galley& galley
             const double middle = baseline_in(text_style, setting.measurer) - 0.26 * text_style.size;
             put_circle(strips.front().items, {bullet_radius + 1.0, middle}, bullet_radius, style::accent);
         }
-        // No item stands alone on a page, as the first or as the last.
+        // No item is alone on a page, neither the first nor the last.
         if (block.items.size() > 1 && (i == 0 || i + 2 == block.items.size())) strips.back().keep = Keep::near;
         append(galley, std::move(strips), i == 0 ? 6.0 : 3.0);
     }

@@ -15,14 +15,14 @@ namespace {
 constexpr std::string_view ellipsis = "\u2026";
 constexpr int letters_beside_break = 3;   // keeps units such as W/m² and l/s whole
 
-/// Part of a word in one face.
+/// A piece of a word in one face.
 struct Span {
     std::string_view text;
     Face face;
     double width;
 };
 
-/// Spans that stay on one line, and what stands before them.
+/// Spans that stay on one line, and what separates them from the text before.
 struct Atom {
     std::size_t first = 0, end = 0;   ///< in Words::spans
     double width = 0.0;
@@ -30,7 +30,7 @@ struct Atom {
     bool new_line = false;
 };
 
-/// Text as it is before it is broken.
+/// Text before it is broken into lines.
 struct Words {
     std::vector<Span> spans;
     std::vector<Atom> atoms;
@@ -40,14 +40,14 @@ struct Words {
     }
 };
 
-/// A letter for the question whether a word may break beside it.
+/// Whether the character counts as a letter when a word may break beside it.
 bool is_letter(std::string_view text, std::size_t at, std::size_t& next) {
     const auto c = utf8::character_at(text, at);
     next = at + c.bytes;
     return utf8::is_letter_or_mark(c.code);
 }
 
-/// Whether the word may break after the hyphen or slash at `at`: enough letters on both sides.
+/// Whether the word may break after the hyphen or slash at `at`, which needs enough letters on both sides.
 bool breaks_after(std::string_view word, std::size_t at) {
     if (utf8::letter_end(word, at) != at + 1) return false;   // a mark stands on it
     constexpr std::size_t look_back = 4 * letters_beside_break;   // four bytes a letter at most
@@ -180,7 +180,7 @@ void chop(const Words& words, const Atom& atom, double width, const TextStyle& s
 
 constexpr double rounding = 1e-6;
 
-/// The words with those that are wider than a line cut into pieces.
+/// The words, with those that are wider than a line cut into pieces.
 Words fitted(const Words& words, double width, const TextStyle& style, const TextMeasurer& measurer) {
     Words out;
     for (const Atom& atom : words.atoms) {
@@ -265,12 +265,12 @@ std::vector<Line> break_lines(std::string_view text, const TextStyle& style, dou
 std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width, bool wholly,
                                const TextMeasurer& measurer) {
     constexpr double short_line = 0.18, step = 0.025;
-    constexpr std::size_t longest = 12;   // a long paragraph is read by then
+    constexpr std::size_t longest = 12;   // evenness matters only in short text
     const double narrowest = wholly ? 0.5 : 0.87;
     const Words words = Reader{style, measurer}.read(text);
     std::vector<Line> lines = lines_of(words, style, width, measurer);
     if (lines.size() < 2 || lines.size() > longest) return lines;
-    double longest_word = 0.0;   // of those that need no break inside them
+    double longest_word = 0.0;   // of the words that need no break inside
     for (const Atom& atom : words.atoms) {
         if (atom.width <= width + rounding) longest_word = std::max(longest_word, atom.width);
     }
@@ -285,7 +285,7 @@ std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, do
 
 std::vector<Line> break_label(std::string_view text, const TextStyle& style, double width, std::size_t most,
                               const TextMeasurer& measurer) {
-    // A label that needs cutting is rare and short: what fits is found by breaking it again.
+    // Labels that need cutting are rare and short, so the length that fits is found by breaking them again.
     constexpr std::size_t longest_label = 600;
     if (text.size() > longest_label) {
         std::size_t end = 0;

@@ -29,13 +29,13 @@ struct Line {
 [[nodiscard]] std::vector<Line> break_lines(std::string_view text, const TextStyle& style, double width,
                                             const TextMeasurer& measurer);
 
-/// As `break_lines`, and in as many lines, but with the lines more even: no last line of a single short word.
-/// `wholly` evens all lines, as suits headings.
+/// Like `break_lines`, with the same number of lines but more even ones, so that the last is not a single short word.
+/// `wholly` evens all lines, for headings.
 [[nodiscard]] std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width,
                                              bool wholly, const TextMeasurer& measurer);
 
-/// As `break_lines`, but what is past the last of `most` lines is dropped and replaced by an ellipsis. For
-/// labels in drawings and running heads, whose place is limited.
+/// Like `break_lines`, but text beyond the last of `most` lines is replaced by an ellipsis. For labels in drawings and
+/// running heads, whose space is limited.
 [[nodiscard]] std::vector<Line> break_label(std::string_view text, const TextStyle& style, double width,
                                             std::size_t most, const TextMeasurer& measurer);
 
@@ -51,7 +51,7 @@ struct Extent {
 /// How far the baseline is below the top of a line's box: capitals are centred in the leading.
 [[nodiscard]] double baseline_in(const TextStyle& style, const TextMeasurer& measurer);
 
-/// Text on one baseline that is not broken.
+/// Text on one baseline, without line breaks.
 [[nodiscard]] TextItem text_at(Point baseline, std::string text, const TextStyle& style,
                                const TextMeasurer& measurer);
 

@@ -8,24 +8,24 @@
 
 #include <vector>
 
-/// The inside of the pipe tree. From every node the child with most emitters behind it runs straight down
-/// as the main; the others branch off to the right, each on a row of its own. A branch has at most half of
-/// its parent's emitters, so n emitters need at most log2(n) columns, however long the main is; pipes never
-/// cross. The drawing is as tall as it has rows, and a page may end between any two.
+/// The pipe tree. From each node, the child with most emitters beyond it continues straight down as the main; the
+/// others branch off to the right, each on its own row. A branch has at most half of its parent's emitters, so n
+/// emitters need at most log2(n) columns, however long the main is, and pipes never cross. The drawing is as tall as it
+/// has rows, and a page may end between any two rows.
 namespace loopfolio::layout {
 
 /// The tree's shape; indices are those of the report's nodes.
 struct TreeShape {
     struct Node {
-        int main = -1;                 ///< child that goes on downwards; -1 where none does
+        int main = -1;                 ///< child that continues downwards; -1 if none does
         std::vector<int> branches;     ///< children to the right, from the top
-        int column = 0;                ///< how many times the way from the source turned right
+        int column = 0;                ///< number of turns to the right on the way from the source
     };
     std::vector<Node> nodes;
     int columns = 0;                   ///< highest column
 };
 
-/// A node whose parent is not before it in the list is taken for a child of the source.
+/// A node whose parent is not before it in the list becomes a child of the source.
 [[nodiscard]] TreeShape shape_of(const report::PipeTree& tree);
 
 struct TreePlan {
@@ -34,7 +34,7 @@ struct TreePlan {
     double pipe_label_width = 0.0;     ///< widest line over a branch
     double node_label_width = 0.0;     ///< widest line of a junction's label
 };
-/// Type size, no more than `largest_type`, and column positions that fit the frame.
+/// Type size, at most `largest_type`, and column positions that fit the frame.
 [[nodiscard]] TreePlan plan_tree(const report::PipeTree& tree, const TreeShape& shape, double largest_type,
                                  const Setting& setting);
 

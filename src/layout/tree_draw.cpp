@@ -15,15 +15,15 @@ namespace {
 
 using report::PipeTree;
 
-constexpr double glow_beside = 3.0;       // of the index circuit's ground beyond the pipe
+constexpr double glow_beside = 3.0;       // ground of the index circuit on each side of the pipe
 constexpr double row_gap = 4.5;
 constexpr double node_radius = 2.3;
 
-/// A row of the drawing in layers, so that nodes lie on pipes and pipes on the index circuit's ground.
+/// A row of the drawing in layers: nodes are on top of pipes, and pipes on top of the index circuit's ground.
 struct Row {
     double above = 0.0, below = 0.0;      ///< of the axis, on which pipes and nodes lie
     bool near_next = false;
-    std::vector<Item> ground, pipes, nodes;   ///< y from the axis
+    std::vector<Item> ground, pipes, nodes;   ///< y is measured from the axis
 };
 
 /// A pipe or bar that runs down from the axis of one row to that of another.
@@ -34,7 +34,7 @@ struct Down {
     Colour colour;
     std::vector<double> dashes;
     bool glows = false;
-    std::size_t node = 0;                 ///< that it comes from
+    std::size_t node = 0;                 ///< the node that it comes from
 };
 
 std::size_t index(int node) { return static_cast<std::size_t>(node); }
@@ -91,7 +91,7 @@ private:
         make_room(last(), half + 2.0, half + 2.0);
     }
 
-    /// Draws a node's branches and goes on down the main from it. The node's own row is the last one.
+    /// Draws a node's branches, then continues down the main from it. The node's own row is the last one.
     void draw_main(int first) {
         for (int node = first; node >= 0; node = shape_.nodes[index(node)].main) {
             if (node != first) go_down_to(node);
@@ -101,7 +101,7 @@ private:
         }
     }
 
-    /// The main from the row last branched to the row of `node`, with its label in a row between.
+    /// Draws the main from the row of the last branch to the row of `node`, with its label in a row between.
     void go_down_to(int node) {
         const auto& drawn = tree_.nodes[index(node)];
         const double x = x_of(node);
@@ -149,7 +149,7 @@ private:
         downs_.push_back({x_of(node), from, to, width, pipe_colour(glows), {}, glows, index(node)});
     }
 
-    /// A branch to the right on the last row, and whatever hangs on it.
+    /// Draws a branch to the right on the last row, and what is connected to it.
     void draw_branch(int from, int to) {
         const auto& drawn = tree_.nodes[index(to)];
         const double left = plan_.x[index(shape_.nodes[index(from)].column)];
@@ -218,7 +218,7 @@ private:
             return x + width + 6.0;
         }
         if (drawn.kind == Kind::joint) {
-            // Two bars across the pipe: a ring would look like the sign for keep.
+            // Two bars across the pipe: a ring would look like the symbol for keep.
             constexpr double half = 4.5, apart = 2.8;
             for (const double bar : {x, x + apart}) put_rule(items, {bar, -half}, {bar, half}, 1.0, colour);
             make_room(last(), half, half);
@@ -260,7 +260,7 @@ private:
 
     double x_of(int node) const { return plan_.x[index(shape_.nodes[index(node)].column)]; }
 
-    /// The part of each pipe down that crosses each row becomes an item of that row.
+    /// The piece of each pipe down that crosses a row becomes an item of that row.
     void cut_downs() {
         for (const Down& down : downs_) {
             for (std::size_t r = down.from; r <= down.to; ++r) {
@@ -277,7 +277,7 @@ private:
         }
     }
 
-    /// On a page that goes on with the drawing: where the pipes that enter it from above come from.
+    /// On a page that continues the drawing: where the pipes that enter it from above come from.
     int add_continued_head(std::size_t row) {
         std::vector<std::pair<double, std::size_t>> open;
         for (const Down& down : downs_) {
@@ -319,7 +319,7 @@ private:
         }
     }
 
-    /// What the lines mean, where the drawing has such lines.
+    /// The meaning of those kinds of line that the drawing has.
     void append_legend() {
         const auto any = [&](auto&& is) {
             return std::any_of(tree_.nodes.begin() + 1, tree_.nodes.end(), is);
@@ -353,13 +353,13 @@ private:
     std::vector<Row> rows_;
     std::vector<Down> downs_;
     std::size_t bar_end_ = 0;             ///< row of the last branch of the node last drawn
-    std::size_t parent_of_main_ = 0;      ///< the node last drawn
+    std::size_t parent_of_main_ = 0;      ///< the last node drawn
 };
 
 }  // namespace
 
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley) {
-    // A drawing that a page just cannot hold is set in smaller type; one of many pages is not.
+    // A drawing that almost fits one page is set in smaller type; one of many pages is not.
     const double page = setting.sheet.frame.bottom - setting.sheet.frame.top - 60.0;
     const double below_opener = page - 110.0;   // so that a part may open with its drawing
     constexpr double sizes[] = {8.4, 7.6, 6.8};

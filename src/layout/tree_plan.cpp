@@ -35,7 +35,7 @@ double label_width(const std::string& text, const TextStyle& style, double most,
     return widest(break_label(text, style, most, tree_label_lines, measurer));
 }
 
-/// The room that each column of branches asks for, and the room for labels left of the first main.
+/// The width that each column of branches needs, and the width for labels left of the first main.
 struct Needs {
     std::vector<double> columns;
     double first = 0.0;
@@ -92,7 +92,7 @@ TreeShape shape_of(const report::PipeTree& tree) {
         node.branches = children[i];
         std::stable_sort(node.branches.begin(), node.branches.end(),
                          [&](int a, int b) { return leaves_of(a) < leaves_of(b); });
-        // An end of the tree always stands at the right, never below a main.
+        // An end of the tree is always at the right, never below a main.
         const bool goes_on =
             !node.branches.empty() && !children[static_cast<std::size_t>(node.branches.back())].empty();
         if (goes_on) {
@@ -121,7 +121,7 @@ TreePlan plan_tree(const report::PipeTree& tree, const TreeShape& shape, double 
         for (const double room : needs.columns) plan.x.push_back(plan.x.back() + room);
         if (plan.x.back() + emitter_label_least <= setting.width) return plan;
     }
-    // Deeper than any house: columns share the width, and labels are cut to them.
+    // Deeper than the tree of any house: columns share the width, and labels are cut to fit.
     TreePlan plan = styles_of(smallest_type);
     const double columns = static_cast<double>(shape.columns) + 1.0;
     const double step = (setting.width - 0.6 * emitter_label_least) / columns;
