@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t identifier_bytes = MD5_DIGEST_SIZE;
 
-/// The room for one identifier.
+/// A placeholder for one identifier.
 std::string room() { return '<' + std::string(2 * identifier_bytes, '0') + '>'; }
 
 void add_output_intent(const HaruDocument& document) {
@@ -49,7 +49,7 @@ void identify(std::string& file) {
 
     constexpr std::string_view digits = "0123456789ABCDEF";
     for (int i = 0; i < 2; ++i) {
-        std::size_t at = file.rfind(room());  // what follows it is the table of objects
+        std::size_t at = file.rfind(room());  // the table of objects is after it
         if (at == std::string::npos) throw std::runtime_error{"the PDF has no room for its identifier"};
         for (const std::uint8_t byte : digest) {
             file[++at] = digits[byte >> 4];

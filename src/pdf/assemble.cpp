@@ -39,8 +39,8 @@ bool has_class(const void* object, int wanted) {
     return (static_cast<const HPDF_Obj_Header*>(object)->obj_class & HPDF_OCLASS_ANY) == wanted;
 }
 
-/// Streams cannot lie in an object stream, and their lengths, the only numbers that are objects of their
-/// own, had better not: a reader may need one to find the other.
+/// Streams cannot be in an object stream. Their lengths, the only numbers that are objects of their own, should not be
+/// either: a reader may need the length to find the stream.
 bool stands_alone_in_file(const void* object) {
     return has_class(object, HPDF_OCLASS_NUMBER) ||
            (has_class(object, HPDF_OCLASS_DICT) &&
@@ -51,7 +51,7 @@ class File {
 public:
     File(const HaruDocument& document, int next) : document_{document}, places_(1), next_{next} {}
 
-    /// Adds what cannot be packed of libharu's objects; returns the others.
+    /// Adds those of libharu's objects that cannot be packed; returns the others.
     [[nodiscard]] ObjectTexts add_own_objects() {
         ObjectTexts others;
         const MemoryStream alone = memory_stream(document_), texts = memory_stream(document_);
@@ -75,7 +75,7 @@ public:
     }
 
     void pack(const ObjectTexts& texts) {
-        constexpr std::size_t most = 4096;  // so that a reader that wants one object does not unpack all
+        constexpr std::size_t most = 4096;  // limits what a reader unpacks for one object
         for (std::size_t first = 0; first < texts.objects.size(); first += most) {
             const std::size_t last = std::min(first + most, texts.objects.size());
             pack(texts, {texts.objects.begin() + static_cast<std::ptrdiff_t>(first), last - first},
@@ -102,10 +102,10 @@ public:
     }
 
 private:
-    /// How an object is found (ISO 32000-1, table 18); number 0 is free.
+    /// The place of an object (ISO 32000-1, table 18); number 0 is free.
     struct Place {
         unsigned kind = 0;
-        std::size_t where = 0;  ///< in the file, or the number of its object stream
+        std::size_t where = 0;  ///< offset in the file, or number of its object stream
         std::size_t index = 0xFFFF;  ///< in its object stream
     };
     static constexpr unsigned in_file = 1, in_stream = 2;
@@ -144,11 +144,11 @@ private:
     }
 
     const HaruDocument& document_;
-    /// Elements by the thousand are nearly half of all there is to compress.
+    /// Elements, of which there are thousands, are nearly half of all the data to compress.
     Deflater deflate_{Deflater::Effort::quick};
     std::string out_ = "%PDF-1.7\n%\xB7\xBE\xAD\xAA\n";  // high bytes say that it is not text
     std::vector<Place> places_;  ///< by number
-    int next_;  ///< number that is not taken
+    int next_;  ///< first number not yet used
 };
 
 }  // namespace

@@ -9,9 +9,9 @@
 
 namespace loopfolio::pdf {
 
-/// The finished file: libharu's objects and then `more`, whose numbers follow libharu's without a gap. All
-/// but streams lie compressed in object streams, found through a cross-reference stream (ISO 32000-1, 7.5.7
-/// and 7.5.8). It has room for its identifiers.
+/// The finished file: libharu's objects and then `more`, whose numbers follow libharu's without a gap. Everything but
+/// streams is compressed in object streams, which are found through a cross-reference stream (ISO 32000-1, 7.5.7 and
+/// 7.5.8). The file has a placeholder for its identifiers.
 [[nodiscard]] std::string assemble(const HaruDocument& document, const ObjectTexts& more);
 
 }  // namespace loopfolio::pdf

@@ -13,7 +13,7 @@
 namespace loopfolio::pdf {
 namespace {
 
-/// ISO 19005-3, 6.8.
+/// The relationships that ISO 19005-3, 6.8 names.
 constexpr std::array<std::string_view, 5> relationships{"Source", "Data", "Alternative", "Supplement",
                                                         "Unspecified"};
 
@@ -66,7 +66,7 @@ HPDF_Dict specification(const HaruDocument& document, const Attachment& attachme
     return made;
 }
 
-/// The tree by which readers list the files, in the order of its keys (ISO 32000-1, 7.9.6).
+/// The tree from which readers list the files, in the order of its keys (ISO 32000-1, 7.9.6).
 HPDF_Dict tree(const HaruDocument& document, const std::map<std::string, Attached>& attached) {
     HPDF_Array leaves = document.array();
     for (const auto& [key, file] : attached) {
@@ -84,7 +84,7 @@ HPDF_Dict tree(const HaruDocument& document, const std::map<std::string, Attache
 
 void attach(const HaruDocument& document, std::span<const Attachment> attachments, std::string_view date) {
     if (attachments.empty()) return;
-    std::map<std::string, Attached> attached;  // by name as the file holds it
+    std::map<std::string, Attached> attached;  // by name as written in the file
     HPDF_Array associated = document.array();
     HPDF_Dict_Add(document.catalog(), "AF", associated);  // first, so that it has an owner if one is refused
     for (const Attachment& attachment : attachments) {

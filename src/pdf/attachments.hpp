@@ -10,8 +10,8 @@
 
 namespace loopfolio::pdf {
 
-/// Embeds the files and ties them to the document (ISO 19005-3, 6.8). `date` is a PDF date, which becomes
-/// the files' own.
+/// Embeds the files and associates them with the document (ISO 19005-3, 6.8). `date` is a PDF date and becomes the date
+/// of the files.
 void attach(const HaruDocument& document, std::span<const Attachment> attachments, std::string_view date);
 
 }  // namespace loopfolio::pdf

@@ -10,8 +10,8 @@
 namespace loopfolio::pdf {
 namespace {
 
-/// Drawn in colour wherever they are known, and so not for a printed pack (Emoji_Presentation below
-/// U+10000; Unicode Character Database, emoji-data.txt, version 14). Pairs are first and last.
+/// Characters that are drawn in colour wherever a font has them, and so do not suit a printed pack (Emoji_Presentation
+/// below U+10000; Unicode Character Database, emoji-data.txt, version 14). Each pair is first and last.
 struct Range {
     char32_t first, last;
 };

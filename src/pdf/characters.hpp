@@ -20,8 +20,8 @@ namespace loopfolio::pdf {
 /// variation selectors.
 [[nodiscard]] bool is_invisible(char32_t c);
 
-/// True where one character is one glyph, set from left to right whatever stands beside it. False for
-/// scripts that are shaped or run from right to left, ideographs, emoji, marks and controls.
+/// True if one character is one glyph, set from left to right whatever its neighbours. False for scripts that are
+/// shaped or run from right to left, ideographs, emoji, marks and controls.
 [[nodiscard]] bool stands_alone(char32_t c);
 
 /// Where the marks that stand at `at` end; `at` itself where none stands there. An invisible one ends them.
@@ -32,7 +32,7 @@ namespace loopfolio::pdf {
 /// are not UTF-8 give U+FFFD, which is never printed, one for each byte.
 template <class Use>
 void for_each_character(std::string_view utf8, Use use) {
-    // No mark and no invisible character but the soft hyphen is below U+0300, whose first byte is 0xCC.
+    // U+0300, whose first byte is 0xCC, is the first mark. Below it the soft hyphen is the only invisible character.
     constexpr auto first_byte_of_marks = 0xCC;
     for (std::size_t at = 0; at < utf8.size();) {
         const auto c = utf8::character_at(utf8, at);

@@ -14,8 +14,8 @@ struct Close {
     void operator()(void* profile) const { cmsCloseProfile(profile); }
 };
 
-/// Little CMS puts the time of the call at byte 24 (ICC.1, 7.2: six numbers of two bytes); it becomes the
-/// first day of the year in which the version of the format written here came out.
+/// Little CMS writes the time of the call at byte 24 (ICC.1, 7.2: six numbers of two bytes). It is replaced by the
+/// first day of the year in which this version of the format was published, so that the bytes are always the same.
 void set_date(std::string& profile) {
     constexpr unsigned date[]{2004, 1, 1, 0, 0, 0};
     std::size_t at = 24;

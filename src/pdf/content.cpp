@@ -34,7 +34,7 @@ Content::Hundredths Content::place(Point point) const {
     return {hundredths(point.x), hundredths(page_height_ - point.y)};
 }
 
-/// Written by hand, as printf and streams follow the locale. `value` counts 10^-decimals.
+/// Written by hand, as printf and streams depend on the locale. `value` counts 10^-decimals.
 void Content::number(long value, int decimals) {
     if (value < 0) out_ += '-';
     value = std::abs(value);
@@ -90,7 +90,7 @@ void Content::dashes(const std::vector<double>& lengths) {
     out_ += "] 0 d\n";
 }
 
-/// Curves are drawn as many short lines: their joins must not show. Frames keep their sharp corners.
+/// Curves are drawn as many short lines whose joins must not show, so they are round. Frames keep sharp corners.
 void Content::corners(bool round) {
     if (round == round_corners_) return;
     round_corners_ = round;
@@ -115,7 +115,7 @@ void Content::end_text() {
     in_text_ = false;
 }
 
-/// Text objects and marks have to nest (ISO 32000-1, 14.6.1).
+/// Text objects and marks must nest (ISO 32000-1, 14.6.1).
 void Content::begin_marked(bool only_text) {
     mark_in_text_ = only_text;
     if (only_text) begin_text();
@@ -145,7 +145,7 @@ void Content::text(const layout::TextItem& item, const Encoded& text) {
     if (text.runs.empty()) return;
     begin_text();
     colour(item.colour, fill_, "g\n", "rg\n");
-    // Steps between rounded places, so that no error adds up along the page.
+    // Steps between rounded places, so that rounding errors do not add up along the page.
     const Hundredths start = place(item.baseline);
     number(start[0] - line_[0], 2);
     number(start[1] - line_[1], 2);
@@ -209,12 +209,12 @@ void Content::circle(const layout::CircleItem& item) {
         pen(item.line_width, item.stroke);
         dashes({});
     }
-    // Four Bezier quarters; with this handle they are within 0.03 % of the radius.
+    // Four Bezier quarters. With this handle they are within 0.03% of the radius.
     const double r = item.radius, handle = 4.0 / 3.0 * (std::sqrt(2.0) - 1.0) * r;
     const auto at = [&](double dx, double dy) { point({item.centre.x + dx, item.centre.y + dy}); };
     at(r, 0.0);
     out_ += "m\n";
-    double x = 1.0, y = 0.0;  // direction of the quarter's start; the next is a quarter turn on
+    double x = 1.0, y = 0.0;  // where the quarter starts; the next is a quarter turn on
     for (int quarter = 0; quarter < 4; ++quarter) {
         const double next_x = -y, next_y = x;
         at(r * x + handle * next_x, r * y + handle * next_y);

@@ -13,8 +13,8 @@
 
 namespace loopfolio::pdf {
 
-/// A text as codes of the document's fonts, cut where the font file changes. Kept from one text to the next,
-/// so that no memory is asked for.
+/// A text as codes of the document's fonts, cut where the font file changes. The object is reused from one text to the
+/// next, so that no memory is allocated.
 struct Encoded {
     struct Run {
         FontFile file = FontFile::regular;
@@ -24,26 +24,26 @@ struct Encoded {
     std::vector<Run> runs;
 };
 
-/// The drawing instructions of one page. Coordinates are written to 1/100 point and colours to 1/1000;
-/// what is in force already is not written again.
+/// The drawing instructions of one page. Coordinates are rounded to 1/100 point and colours to 1/1000. A setting that
+/// is already in force is not written again.
 class Content {
 public:
     explicit Content(double page_height) : page_height_{page_height} {}
 
-    /// The item, which reads `text`, from its baseline point.
+    /// Draws the item, of which `text` holds the codes, from its baseline point.
     void text(const layout::TextItem& item, const Encoded& text);
     void path(const layout::PathItem& item);
     void circle(const layout::CircleItem& item);
-    /// `name` is that of the image in the page's resources.
+    /// `name` is the name of the image in the page's resources.
     void image(const layout::Box& box, std::string_view name);
 
-    /// What follows, up to `end_mark`, is the page's marked content of that type and number (ISO 32000-1,
-    /// 14.6), or an artifact. With `only_text` a text object goes on across marks.
+    /// Marks what follows, up to `end_mark`, as the page's marked content of that type and number (ISO 32000-1, 14.6),
+    /// or as an artifact. With `only_text` a text object continues across marks.
     void begin_mark(std::string_view type, int number, bool only_text);
     void begin_artifact(bool only_text);
     void end_mark();
 
-    /// The instructions; the page is complete.
+    /// Completes the page and returns its instructions.
     [[nodiscard]] std::string finish();
 
 private:
@@ -67,8 +67,8 @@ private:
     double page_height_;
     std::string out_;
     bool in_text_ = false, round_corners_ = false;
-    bool mark_in_text_ = false;  ///< the open mark lies within a text object
-    Hundredths line_{};  ///< where the current text object's last line began
+    bool mark_in_text_ = false;  ///< the open mark is inside a text object
+    Hundredths line_{};  ///< start of the current text object's last line
     Rgb fill_{}, stroke_{};   ///< thousandths; a page starts with black
     long pen_ = 100;  ///< hundredths of a point; a page starts with 1
     std::vector<double> dashes_;

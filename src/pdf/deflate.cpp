@@ -7,7 +7,7 @@
 
 namespace loopfolio::pdf {
 
-/// Of libdeflate's 12 levels; docs/pdf.md has the figures.
+/// Two of libdeflate's 12 levels; docs/pdf.md gives times and sizes.
 constexpr int usual_level = 5, quick_level = 1;
 
 Deflater::Deflater(Effort effort)

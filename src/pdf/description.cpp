@@ -11,7 +11,8 @@
 namespace loopfolio::pdf {
 namespace {
 
-/// As XML 1.0 holds it: what XML cannot hold, and what is not UTF-8, becomes the replacement character.
+/// Text as XML 1.0 allows it: characters that XML does not allow, and bytes that are not UTF-8, become the replacement
+/// character.
 std::string xml(std::string_view utf8) {
     std::string out;
     for (std::size_t at = 0; at < utf8.size();) {
@@ -26,7 +27,7 @@ std::string xml(std::string_view utf8) {
     return out;
 }
 
-/// An element whose value is a list: `kind` is Seq, Bag or Alt (ISO 16684-1, 6.4). Nothing for no text.
+/// An element whose value is a list: `kind` is Seq, Bag or Alt (ISO 16684-1, 6.4). Empty text gives nothing.
 std::string list(std::string_view name, std::string_view kind, std::string_view text) {
     if (text.empty()) return {};
     return fmt::format("   <{0}><rdf:{1}><rdf:li{2}>{3}</rdf:li></rdf:{1}></{0}>\n", name, kind,
@@ -38,11 +39,10 @@ std::string plain(std::string_view name, std::string_view text) {
     return fmt::format("   <{0}>{1}</{0}>\n", name, xml(text));
 }
 
-/// Who wrote the file, as its properties say.
+/// The program that wrote the file, as its properties show it.
 constexpr std::string_view producer = "loopfolio with libharu";
 
-/// PDF/A knows the names of PDF/UA only where they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause
-/// 5).
+/// PDF/A accepts the names of PDF/UA only if they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause 5).
 constexpr std::string_view schema_of_pdfua =
     "  <rdf:Description rdf:about=\"\"\n"
     "    xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\"\n"
@@ -86,7 +86,7 @@ void describe(const HaruDocument& document, const layout::DocumentInfo& info) {
     HPDF_Dict shown = document.inner_dictionary();
     HPDF_Dict_AddBoolean(shown, "DisplayDocTitle", HPDF_TRUE);
     HPDF_Dict_Add(document.catalog(), "ViewerPreferences", shown);
-    HPDF_Dict metadata = document.plain_stream(xmp(info));  // plain, so that any program can find it
+    HPDF_Dict metadata = document.plain_stream(xmp(info));  // not compressed, so that any program can find it
     HPDF_Dict_AddName(metadata, "Type", "Metadata");
     HPDF_Dict_AddName(metadata, "Subtype", "XML");
     HPDF_Dict_Add(document.catalog(), "Metadata", metadata);

@@ -9,7 +9,7 @@
 
 namespace loopfolio::pdf {
 
-/// Title, author and their like: once in the Info dictionary and once, the same, as XMP.
+/// Writes title, author and similar properties, once in the Info dictionary and once, with the same values, as XMP.
 void describe(const HaruDocument& document, const layout::DocumentInfo& info);
 
 /// The description as an XMP packet (ISO 16684-1), with the claim to be PDF/A-3a and PDF/UA-1.

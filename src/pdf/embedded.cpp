@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "pdf/embedded.hpp"
 
-// Laid out by the assembler file that .cmake/fonts.cmake writes.
+// These symbols are defined in the assembler file that .cmake/fonts.cmake writes.
 extern "C" {
 extern const char loopfolio_font_regular[], loopfolio_font_regular_end[];
 extern const char loopfolio_font_bold[], loopfolio_font_bold_end[];

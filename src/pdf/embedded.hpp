@@ -15,7 +15,7 @@ inline constexpr std::size_t font_file_count = 5;
 /// The bytes of a font file, in read-only memory.
 [[nodiscard]] std::string_view bytes_of(FontFile file);
 
-/// What a page's instructions call the file's font.
+/// The name of the font file in the instructions of a page.
 [[nodiscard]] inline std::string font_resource(FontFile file) {
     return {'F', static_cast<char>('0' + static_cast<int>(file))};
 }

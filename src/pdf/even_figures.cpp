@@ -31,7 +31,7 @@ struct Destroy {
     void operator()(hb_buffer_t* buffer) const { hb_buffer_destroy(buffer); }
 };
 
-/// The figures as the font sets them in tables; `plain` where it does not keep to one glyph a figure.
+/// The figures as the font sets them in tables; `plain` if it does not use one glyph for each figure.
 Figures for_tables(hb_font_t* font, const Figures& plain) {
     const std::unique_ptr<hb_buffer_t, Destroy> buffer{hb_buffer_create()};
     hb_buffer_add_utf8(buffer.get(), "0123456789", -1, 0, -1);

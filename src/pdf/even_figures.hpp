@@ -10,15 +10,15 @@
 
 namespace loopfolio::pdf {
 
-/// Figures stand in columns. The glyphs of 0 to 9: where these are not as wide as each other, those that
-/// the font keeps for tables (OpenType 1.9, feature tnum), if it has any.
+/// The glyphs of 0 to 9. Figures are set in columns; so if these glyphs differ in width, the font's tabular figures are
+/// used instead (OpenType 1.9, feature tnum), if it has any.
 [[nodiscard]] std::array<hb_codepoint_t, 10> figures_of(hb_font_t* font);
 
-/// For what is uneven still, as the 6 and the figure space of Lato 2.0 Italic, which are 0.046 em too
-/// narrow: gives the font file `bytes`, which `font` is open on, with the widest advance of `figures` for
-/// all of them and for the figure space; empty where they have it already. It is changed in the file
-/// itself, as PDF/A wants the widths in a document to be those of the font program (ISO 19005-3, 6.2.11.5).
-/// Throws std::runtime_error where the file has no advance to change.
+/// Corrects figures that are still uneven, such as the 6 and the figure space of Lato 2.0 Italic, which are 0.046 em
+/// too narrow. Returns the font file `bytes`, on which `font` is open, with the widest advance of `figures` for all of
+/// them and for the figure space; empty if they all have it already. The file itself is changed, as PDF/A requires the
+/// widths in a document to be those of the font program (ISO 19005-3, 6.2.11.5). Throws std::runtime_error if the file
+/// has no advance to change.
 [[nodiscard]] std::string with_even_figures(hb_font_t* font, const std::array<hb_codepoint_t, 10>& figures,
                                             std::string_view bytes);
 

@@ -40,8 +40,8 @@ std::string fault_of_licence(std::string_view bytes) {
     return {};
 }
 
-/// Where units, numbers of glyphs or metrics are out of all bounds. Tables of metrics that are too short
-/// would be filled up with zeros, and the text printed on one spot.
+/// Faults of units, numbers of glyphs or metrics that cannot be right. Metrics tables that are too short would be
+/// filled up with zeros, and all text would be printed on one spot.
 std::string fault_of_metrics(std::string_view bytes) {
     const std::size_t units = big_endian(table_of(bytes, "head"), 18, 2);
     const std::size_t glyphs = big_endian(table_of(bytes, "maxp"), 4, 2);

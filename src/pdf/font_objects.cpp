@@ -13,11 +13,11 @@
 namespace loopfolio::pdf {
 namespace {
 
-/// Width of the upright stems in thousandths of the em; only a hint for readers that lack the font.
+/// Width of the upright stems in thousandths of the em; only a hint for readers without the font.
 constexpr std::array<int, font_file_count> stems{80, 130, 80, 90, 160};
 
-/// Six capitals that differ where the subset differs (ISO 32000-1, 9.6.4), from the FNV-1a hash of its
-/// bytes (Fowler, Noll, Vo), so that they are the same for the same pack.
+/// Six capitals that differ between subsets (ISO 32000-1, 9.6.4), taken from the FNV-1a hash of the bytes (Fowler,
+/// Noll, Vo), so that the same pack always has the same ones.
 std::string subset_name(std::string_view bytes, std::string_view name) {
     std::uint64_t hash = 14695981039346656037u;
     for (const char c : bytes) hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211u;
@@ -37,7 +37,7 @@ std::string glyph_map(const std::vector<std::uint16_t>& ids) {
     return map;
 }
 
-/// True where a byte of the code means something in a literal string (ISO 32000-1, 7.3.4.2).
+/// True if a byte of the code has a special meaning in a literal string (ISO 32000-1, 7.3.4.2).
 bool needs_escape(std::size_t code) {
     constexpr std::string_view special = "()\\\r";
     return special.find(static_cast<char>(code >> 8)) != std::string_view::npos ||

@@ -12,14 +12,14 @@
 
 namespace loopfolio::pdf {
 
-/// One font file in one document: gives codes to characters as they turn up and, at the end, writes the
-/// font with just those.
+/// One font file in one document. It assigns codes to characters as they appear and, at the end, writes the font with
+/// only those characters.
 class DocumentFont {
 public:
     DocumentFont(const HaruDocument& document, const Fonts::Impl& fonts, FontFile file);
 
-    /// The two-byte code of a character; a new one where it has none yet. No byte of it has to be escaped in
-    /// a literal string.
+    /// The two-byte code of a character, which is created if it has none yet. None of its bytes has to be escaped in a
+    /// literal string.
     [[nodiscard]] std::uint16_t code(char32_t c, Glyph glyph) {
         const Page& page = pages_[c >> 8];
         const std::uint16_t code = page ? (*page)[c & 0xFF] : 0;
@@ -29,12 +29,12 @@ public:
     /// The dictionary for a page's resources.
     [[nodiscard]] HPDF_Dict dictionary() const { return dictionary_; }
 
-    /// Fills the dictionary. To be called once, after the last character.
+    /// Fills in the dictionary. Call it once, after the last character.
     void finish();
 
 private:
     struct Used {
-        char32_t character = 0;  ///< 0 where the code is passed over
+        char32_t character = 0;  ///< 0 if the code is not used
         Glyph glyph;
     };
     using Page = std::unique_ptr<std::array<std::uint16_t, 256>>;

@@ -17,9 +17,9 @@ namespace {
 
 using layout::Face;
 
-constexpr double widest = 30.0;  // em; what is wider is a fault of the file
+constexpr double widest = 30.0;  // em; a wider one is a fault of the file
 
-/// Puts the file's glyphs into the places that are still empty.
+/// Adds the file's glyphs for the characters that have none yet.
 void fill(std::vector<Glyph>& glyphs, const OpenFont& font, FontFile file) {
     hb_set_t* characters = hb_set_create();
     hb_face_collect_unicodes(font.face.get(), characters);
@@ -39,7 +39,7 @@ void fill(std::vector<Glyph>& glyphs, const OpenFont& font, FontFile file) {
 std::vector<Glyph> table(const Fonts::Impl& impl, FontFile main, std::initializer_list<FontFile> fallbacks) {
     std::vector<Glyph> glyphs(0x10000);
     fill(glyphs, impl.file(main), main);
-    // The same mark as the hyphen; taking it from another family would change its look within a word.
+    // It looks like the hyphen. Taken from another family it would change the look within a word.
     constexpr char32_t non_breaking_hyphen = 0x2011;
     if (glyphs[non_breaking_hyphen].id == 0) glyphs[non_breaking_hyphen] = glyphs[U'-'];
     for (const FontFile fallback : fallbacks) fill(glyphs, impl.file(fallback), fallback);
@@ -81,7 +81,7 @@ double Fonts::width(std::string_view utf8, Face face, double size) const {
     return static_cast<double>(sum) / 1000.0 * size;
 }
 
-// The first font files stand in the order of the faces.
+// The first font files are in the order of the faces.
 double Fonts::cap_height(Face face) const { return impl_->file(static_cast<FontFile>(face)).cap_height; }
 
 double Fonts::descent(Face face) const { return impl_->file(static_cast<FontFile>(face)).descent; }
@@ -89,7 +89,7 @@ double Fonts::descent(Face face) const { return impl_->file(static_cast<FontFile
 std::vector<char32_t> Fonts::unprintable(std::string_view utf8) const {
     std::vector<char32_t> found;
     for_each_character(utf8, [&](char32_t c) {
-        // Which face a text will be set in is not known here, so every face must hold the character.
+        // The face in which a text will be set is not known here, so every face must have the character.
         const bool printable =
             std::all_of(impl_->glyphs.begin(), impl_->glyphs.end(),
                         [c](const std::vector<Glyph>& face) { return c < face.size() && face[c].id != 0; });

@@ -30,7 +30,7 @@ std::string_view meaning(HPDF_STATUS code) {
     }
 }
 
-/// Adds what libharu would say of a stream that it had compressed itself.
+/// Adds the entry that libharu would add to a stream that it had compressed itself.
 HPDF_STATUS write_filter(HPDF_Dict, HPDF_Stream out) {
     return HPDF_Stream_WriteStr(out, "/Filter /FlateDecode\n");
 }
@@ -58,7 +58,7 @@ std::string literal(std::string_view utf8) {
     return out += ')';
 }
 
-// Without a handler of ours: libharu keeps the last code in the document whether or not it has one.
+// No error handler is set, as libharu keeps the last code in the document with or without one.
 HaruDocument::HaruDocument() : doc_{HPDF_New(nullptr, nullptr)} {
     if (!doc_) throw std::runtime_error{"out of memory while starting a PDF"};
     doc_->pdf_version = HPDF_VER_17;

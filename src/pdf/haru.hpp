@@ -13,22 +13,22 @@
 
 namespace loopfolio::pdf {
 
-/// The bytes of a text string (ISO 32000-1, 7.9.2.2): `utf8` itself where it is printable ASCII, else UTF-16
-/// with a byte order mark.
+/// The bytes of a text string (ISO 32000-1, 7.9.2.2): `utf8` itself if it is printable ASCII, otherwise UTF-16 with a
+/// byte order mark.
 [[nodiscard]] std::string text_bytes(std::string_view utf8);
 
 /// A text as a literal string (7.3.4.2), for objects that are written as text.
 [[nodiscard]] std::string literal(std::string_view utf8);
 
-/// The number by which an object is referred to.
+/// The number by which other objects refer to an object.
 template <class T>
 [[nodiscard]] int number_of(const T* object) {
-    constexpr HPDF_UINT32 number_bits = 0x00FFFFFF;  // the others say who owns it
+    constexpr HPDF_UINT32 number_bits = 0x00FFFFFF;  // libharu keeps flags in the others
     return static_cast<int>(object->header.obj_id & number_bits);
 }
 
-/// A libharu document that is freed at the end of its scope. libharu is C and keeps the code of what went
-/// wrong in the document; nothing is thrown through its frames. `check` turns the code into an exception.
+/// A libharu document, freed at the end of its scope. libharu is written in C and keeps the code of an error in the
+/// document, so nothing is thrown through its frames. `check` turns the code into an exception.
 class HaruDocument {
 public:
     HaruDocument();
@@ -39,10 +39,10 @@ public:
     [[nodiscard]] HPDF_Doc get() const { return doc_; }
     [[nodiscard]] HPDF_Dict catalog() const { return doc_->catalog; }
 
-    /// Throws std::runtime_error where libharu has recorded an error; `doing` completes "while ...".
+    /// Throws std::runtime_error if libharu has recorded an error; `doing` completes "while ...".
     void check(std::string_view doing) const;
 
-    /// As `check`, also where `made` is null.
+    /// Like `check`, but throws also if `made` is null.
     template <class T>
     T* checked(T* made, std::string_view doing) const {
         if (!made) fail(doing);
@@ -50,12 +50,12 @@ public:
         return made;
     }
 
-    /// Dictionaries and streams that are objects of their own and can be referred to.
+    /// Dictionaries and streams that are objects of their own, so that others can refer to them.
     [[nodiscard]] HPDF_Dict dictionary() const;
     [[nodiscard]] HPDF_Dict stream(std::string_view bytes) const;        ///< compressed
-    [[nodiscard]] HPDF_Dict plain_stream(std::string_view bytes) const;  ///< as it is
+    [[nodiscard]] HPDF_Dict plain_stream(std::string_view bytes) const;  ///< not compressed
 
-    /// These become part of what they are added to.
+    /// These become part of the object to which they are added.
     [[nodiscard]] HPDF_Dict inner_dictionary() const;
     [[nodiscard]] HPDF_Array array() const;
     [[nodiscard]] void* text(std::string_view utf8) const;
@@ -66,10 +66,10 @@ public:
     /// An object of its own whose entries are given as text.
     [[nodiscard]] HPDF_Dict written_dictionary(std::string entries) const;
 
-    /// Puts `bytes`, compressed, into a stream that libharu made.
+    /// Writes `bytes`, compressed, into a stream that libharu created.
     void fill(HPDF_Dict stream, std::string_view bytes) const;
 
-    /// The number of the first object that libharu has not made.
+    /// The first object number that libharu has not used.
     [[nodiscard]] int end_of_numbers() const;
 
 private:
@@ -77,7 +77,7 @@ private:
     void write(HPDF_Dict stream, std::string_view bytes) const;
 
     Deflater deflate_;
-    mutable std::forward_list<std::string> entries_;  ///< of dictionaries given as text
+    mutable std::forward_list<std::string> entries_;  ///< of dictionaries written as text
     HPDF_Doc doc_;
 };
 

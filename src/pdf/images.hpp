@@ -11,17 +11,17 @@
 
 namespace loopfolio::pdf {
 
-/// What a page's instructions call an image.
+/// The name of an image in the instructions of a page.
 [[nodiscard]] inline std::string image_resource(int image) { return "I" + std::to_string(image); }
 
 /// The images of one document, each written when it is first used.
 class DocumentImages {
 public:
-    /// `images` outlives this.
+    /// `images` must outlive this object.
     DocumentImages(const HaruDocument& document, const std::vector<std::shared_ptr<const Image>>& images)
         : document_{document}, images_{images}, made_(images.size()) {}
 
-    /// The image for a page's resources. Throws std::runtime_error where it is not there or not whole.
+    /// The image for a page's resources. Throws std::runtime_error if it is missing or incomplete.
     [[nodiscard]] HPDF_Dict dictionary(int image);
 
 private:

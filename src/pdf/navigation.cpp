@@ -9,7 +9,7 @@
 namespace loopfolio::pdf {
 namespace {
 
-/// [page /XYZ left top zoom], with zoom 0 for "as it is", which HPDF_Destination_SetXYZ refuses.
+/// [page /XYZ left top zoom] with zoom 0, which means "as it is" and which HPDF_Destination_SetXYZ rejects.
 HPDF_Array destination(const HaruDocument& document, HPDF_Page page, double top) {
     HPDF_Array made = document.array();
     HPDF_Array_Add(made, page);
@@ -27,7 +27,7 @@ HPDF_Page page_at(const std::vector<HPDF_Page>& pages, int index, std::string_vi
     return pages[static_cast<std::size_t>(index)];
 }
 
-/// Without a frame, and printed, as PDF/A demands (ISO 19005-3, 6.3.2).
+/// Without a frame, and printed, as PDF/A requires (ISO 19005-3, 6.3.2).
 HPDF_Dict annotation(const HaruDocument& document, const layout::Box& area, double page_height) {
     constexpr int print = 1 << 2;
     HPDF_Array rectangle = document.array(), frame = document.array();

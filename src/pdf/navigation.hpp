@@ -10,12 +10,12 @@
 
 namespace loopfolio::pdf {
 
-/// The outline that a reader shows beside the pages. `pages` are the document's, in order.
+/// Adds the outline that readers show beside the pages. `pages` are those of the document, in order.
 void add_bookmarks(const HaruDocument& document, const std::vector<layout::Bookmark>& bookmarks,
                    const std::vector<HPDF_Page>& pages);
 
-/// Areas of page `on` that lead to other pages. To be called when all pages are written: a link is told by
-/// the text of its element.
+/// Adds areas of page `on` that lead to other pages. Call it when all pages are written: a link is described by the
+/// text of its element.
 void add_links(const HaruDocument& document, const std::vector<layout::Link>& links, int on,
                const std::vector<HPDF_Page>& pages, Tagging& tagging);
 

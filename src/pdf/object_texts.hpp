@@ -10,7 +10,7 @@
 
 namespace loopfolio::pdf {
 
-/// Objects written as text, one after the other: for what comes by the thousand.
+/// Objects written as text, one after the other. Used for objects of which there are thousands.
 struct ObjectTexts {
     struct Object {
         int number = 0;
@@ -19,7 +19,7 @@ struct ObjectTexts {
     std::string text;
     std::vector<Object> objects;
 
-    /// The object of that number is what is put from here on.
+    /// Starts the object of that number; everything added from here on belongs to it.
     void start(int number) { objects.push_back({number, text.size()}); }
 
     void put(std::string_view more) { text += more; }
@@ -27,7 +27,7 @@ struct ObjectTexts {
         char digits[20];
         text.append(digits, std::to_chars(digits, digits + sizeof digits, value).ptr);
     }
-    void put(int value) { put(static_cast<std::size_t>(value)); }  ///< of numbers from 0
+    void put(int value) { put(static_cast<std::size_t>(value)); }  ///< for numbers from 0
 
     template <class... Parts>
     void put_all(const Parts&... parts) {

@@ -20,7 +20,7 @@ hb_glyph_extents_t box_of(const OpenFont& font, char32_t c) {
     return box;
 }
 
-/// xMin to yMax of the table `head`, which HarfBuzz keeps to itself (OpenType 1.9, "head": at byte 36).
+/// xMin to yMax of the table `head`, to which HarfBuzz gives no access (OpenType 1.9, "head": at byte 36).
 std::array<double, 4> bounds(hb_face_t* face) {
     hb_blob_t* head = hb_face_reference_table(face, HB_TAG('h', 'e', 'a', 'd'));
     unsigned length = 0;
@@ -35,7 +35,7 @@ std::array<double, 4> bounds(hb_face_t* face) {
     return edges;
 }
 
-/// As a PDF takes it for the name of a font: letters, figures and hyphens.
+/// The name of a font as PDF allows it: only letters, figures and hyphens.
 std::string postscript_name(hb_face_t* face) {
     constexpr hb_ot_name_id_t postscript = 6;  // OpenType 1.9, "name"
     char name[64]{};

@@ -19,11 +19,11 @@ int paeth(int left, int above, int corner) {
 
 constexpr std::size_t filter_count = 5;
 
-/// What each filter makes of one row.
+/// The result of each filter for one row.
 using Filtered = std::array<std::string, filter_count>;
 
-/// Writes the row into all `filtered`; returns the filter whose bytes, taken as signed, are smallest in
-/// sum, which is the choice that ISO/IEC 15948, 12.8 recommends.
+/// Writes the row into all `filtered`. Returns the filter whose bytes, as signed numbers, have the smallest sum of
+/// absolute values, as ISO/IEC 15948, 12.8 recommends.
 std::size_t filter(std::string_view row, std::string_view above, std::size_t pixel, Filtered& filtered) {
     std::array<long, filter_count> sums{};
     for (std::size_t i = 0; i < row.size(); ++i) {

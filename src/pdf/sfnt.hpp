@@ -10,8 +10,8 @@ namespace loopfolio::pdf {
 /// A number of `length` bytes, the highest first; bytes beyond the end count as 0.
 [[nodiscard]] std::size_t big_endian(std::string_view bytes, std::size_t at, std::size_t length);
 
-/// A table of a font file (OpenType 1.9, "Table directory"); empty where it is not there or does not lie in
-/// the file.
+/// A table of a font file (OpenType 1.9, "Table directory"); empty if the file has none or the table is not wholly
+/// inside the file.
 [[nodiscard]] std::string_view table_of(std::string_view font, std::string_view tag);
 
 }  // namespace loopfolio::pdf

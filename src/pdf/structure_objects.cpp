@@ -15,7 +15,7 @@ namespace {
 using layout::Element;
 using layout::Role;
 
-/// Rows put in the order of their elements; those of one stay as they were.
+/// Rows sorted in the order of their elements; rows of the same element keep their order.
 template <class Row>
 class ByElement {
 public:
@@ -68,7 +68,7 @@ public:
         return std::move(out_);
     }
 
-    /// The entries of the tree's root, once the objects are written.
+    /// The entries of the root of the tree, once the objects are written.
     [[nodiscard]] std::string root() const {
         std::string root = fmt::format("/Type /StructTreeRoot\n/ParentTree {} 0 R\n/ParentTreeNextKey {}\n",
                                        parent_tree_, pages_.size() + tagging_.links().size());
@@ -122,7 +122,7 @@ private:
         return number(static_cast<std::size_t>(elements_[i].parent));
     }
 
-    /// The page of the first content is the element's.
+    /// Starts an element. Its page is that of its first content.
     void begin(int own, std::string_view type, int parent, Sequences content) {
         out_.start(own);
         out_.put_all("<</S/", type, "/P ", parent, " 0 R");
@@ -169,7 +169,7 @@ private:
         out_.put(">>");
     }
 
-    /// A figure on several pages has no box.
+    /// A figure that spans several pages has no box.
     void write_figure(std::size_t i, Sequences content) {
         out_.put_all("/Alt", literal(elements_[i].alternative));
         if (content.empty() || content.front().page != content.back().page) return;
@@ -179,7 +179,8 @@ private:
                              std::floor(height - bottom), std::ceil(right), std::ceil(height - top)));
     }
 
-    /// By the label of the first item. Terms are labels too, of no numbering that ISO 32000-1, table 347 has.
+    /// The numbering is found from the label of the first item. Terms are labels too, but without a numbering that ISO
+    /// 32000-1, table 347 knows.
     void write_numbering(std::size_t list) {
         for (std::size_t item = first_child_[list]; item != none; item = next_sibling_[item]) {
             const std::size_t label = first_child_[item];
@@ -191,7 +192,7 @@ private:
         }
     }
 
-    /// ISO 14289-1, 7.9. In order, as the tree of identifiers wants them.
+    /// Writes an identifier (ISO 14289-1, 7.9). Called in order, as the tree of identifiers must be sorted.
     void write_identifier(std::size_t i) {
         const std::string identifier = fmt::format("(note {:06})", i);
         out_.put_all("/ID", identifier);
@@ -219,10 +220,10 @@ private:
     const Tagging& tagging_;
     const std::vector<Element>& elements_;
     const std::vector<HPDF_Page>& pages_;
-    int first_;  ///< number of the first element; that of the root is one less
+    int first_;  ///< number of the first element; the root's is one less
     ByElement<Tagging::Sequence> sequences_;
     ByElement<Tagging::LinkArea> links_;
-    std::vector<int> link_numbers_;  ///< by element; 0 where it has no link
+    std::vector<int> link_numbers_;  ///< by element; 0 if it has no link
     std::vector<std::size_t> first_child_, next_sibling_;
     ObjectTexts out_;
     std::string notes_;

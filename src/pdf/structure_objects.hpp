@@ -9,9 +9,9 @@
 
 namespace loopfolio::pdf {
 
-/// The tree of structure elements and the tree that leads from content to its element (ISO 32000-1, 14.7).
-/// The catalogue gets its root; the elements are returned, numbered after all that libharu has made by now:
-/// nothing may be added to the document after this. `pages` are the document's, in order.
+/// The tree of structure elements, and the tree that leads from content to its element (ISO 32000-1, 14.7). The root is
+/// added to the catalogue. The elements are returned, with numbers after all that libharu has used so far; so nothing
+/// may be added to the document afterwards. `pages` are those of the document, in order.
 [[nodiscard]] ObjectTexts structure_objects(const HaruDocument& document, const Tagging& tagging,
                                             const std::vector<HPDF_Page>& pages);
 

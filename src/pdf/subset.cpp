@@ -32,9 +32,9 @@ bool is_needed(hb_tag_t tag) {
     }
 }
 
-/// A CIDFontType2 is addressed by glyph number and placed by the PDF, so that character map, names, layout
-/// and kerning are dead weight, as are variations, of which the default is printed (ISO 32000-1, 9.9, lists
-/// what is needed). Hints go too: readers smooth.
+/// A CIDFontType2 is addressed by glyph number and placed by the PDF, so it needs no character map, names, layout or
+/// kerning, and no variations, as the default one is printed (ISO 32000-1, 9.9 lists what is needed). Hints are left
+/// out too, as readers smooth edges.
 void leave_out_dead_weight(hb_face_t* face, hb_subset_input_t* input) {
     hb_set_t* drop = hb_subset_input_set(input, HB_SUBSET_SETS_DROP_TABLE_TAG);
     std::array<hb_tag_t, 128> tags{};

@@ -10,13 +10,13 @@
 
 namespace loopfolio::pdf {
 
-/// A font file cut down to some glyphs, with the tables that a PDF reader needs and no others.
+/// A font file reduced to some glyphs, with only those tables that a PDF reader needs.
 struct Subset {
     std::string bytes;
     std::vector<std::uint16_t> ids;  ///< the new number of each glyph asked for, in the same order
 };
 
-/// Throws std::runtime_error where the font cannot be cut down.
+/// Throws std::runtime_error if the font cannot be reduced.
 [[nodiscard]] Subset subset(hb_face_t* face, const std::vector<std::uint16_t>& glyphs);
 
 }  // namespace loopfolio::pdf

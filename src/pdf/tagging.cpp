@@ -40,7 +40,7 @@ struct BoxOf {
     static constexpr Box nothing{1e9, 1e9, -1e9, -1e9};
 };
 
-/// The element of a mark that has to have one.
+/// The element of a mark that must have one.
 std::size_t at(const layout::Pages& pages, int mark) {
     if (mark < 0 || static_cast<std::size_t>(mark) >= pages.structure.size()) {
         throw std::runtime_error{"something on a page belongs to an element that is not there"};
@@ -79,7 +79,7 @@ bool Tagging::ends_word(const layout::Item& item, const layout::Item* next) cons
     if (about_[own].last_text == &item || elements()[own].role == Role::figure) return false;
     const auto* after = next == nullptr ? nullptr : std::get_if<layout::TextItem>(next);
     if (after != nullptr && after->mark == text.mark && after->baseline.y == text.baseline.y) {
-        constexpr double gap_of_words = 0.1;  // em; less than any space, more than what rounding leaves
+        constexpr double gap_of_words = 0.1;  // em; less than any space and more than rounding leaves
         return after->baseline.x - text.baseline.x - text.width > gap_of_words * text.size;
     }
     return text.text.back() != '-';  // a line ends at a hyphen within a word

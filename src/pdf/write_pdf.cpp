@@ -30,13 +30,13 @@ namespace {
 
 using layout::Page;
 
-/// The fonts of one document, each made when its first character turns up.
+/// The fonts of one document, each created when its first character appears.
 class DocumentFonts {
 public:
     DocumentFonts(const HaruDocument& document, const Fonts::Impl& fonts)
         : document_{document}, fonts_{fonts} {}
 
-    /// The item's text, and a space where it `ends_word`; good until the next.
+    /// The codes of the item's text, and of a space if it `ends_word`; valid until the next call.
     [[nodiscard]] const Encoded& encode(const layout::TextItem& item, bool ends_word) {
         encoded_.codes.clear();
         encoded_.runs.clear();
@@ -107,7 +107,7 @@ int mark_of(const layout::Item& item) {
 
 bool is_text(const layout::Item& item) { return std::holds_alternative<layout::TextItem>(item); }
 
-/// Items that follow each other and belong to the same element are marked together.
+/// Successive items of the same element are marked together.
 void draw(const std::vector<layout::Item>& items, int page, Tagging& tagging, Drawing& drawing) {
     const layout::Item *first = items.data(), *const end = first + items.size();
     while (first != end) {
@@ -185,7 +185,7 @@ std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
     describe(document, pages.info);
     attach(document, attachments, pdf_date(pages.info));
     make_archivable(document);
-    const ObjectTexts structure = structure_objects(document, tagging, made);  // last: it counts the objects
+    const ObjectTexts structure = structure_objects(document, tagging, made);  // last, as it numbers objects
     std::string file = assemble(document, structure);
     identify(file);
     return file;
