@@ -79,7 +79,7 @@ bool check_columns(Reading& reading, const yaml::FileKind& kind, const Columns& 
         reading.findings.add({Severity::error, {}, head, std::string{name}, "", "is missing: each row of " + std::string{kind.one} + " needs it",
                               "add the column to the first line"});
     }
-    if (lacking) reading.without_column.push_back(table.place.file);
+    if (lacking) reading.files_told_of.push_back(table.place.file);
     file.whole = file.whole && !lacking;
     return has_column(table, needed.front());
 }

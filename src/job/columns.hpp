@@ -6,9 +6,9 @@
 
 namespace loopfolio::job {
 
-/// Reports what is wrong with the first line of a table, each fault once, and removes the cells of unknown columns from
-/// its rows. Where a required column is missing, the file is added to `Reading::without_column`. False where the first
-/// required column is missing: it identifies a row, which cannot be read without it.
+/// Tells what is wrong with the first line of a table, each once, and takes the cells of unknown columns out of its rows. Where
+/// a needed column is missing the file goes into `Reading::files_told_of`. False where the first needed
+/// column is missing: it says what a row is about, and nothing is known without it.
 [[nodiscard]] bool check_columns(Reading& reading, const yaml::FileKind& kind, const Columns& columns, OpenedFile& file);
 
 }  // namespace loopfolio::job

@@ -26,7 +26,7 @@ bool check_name(const Mapping& m, std::string_view key, const std::string& name)
         complain(m, key, "must end in `.yaml` or `.csv`", "a `.csv` is a table, a `.yaml` a list of mappings");
         return false;
     }
-    if (m.reading->read_file == nullptr) {
+    if (reading_of(m).read_file == nullptr) {
         complain(m, key, "names a file, and none can be read here");
         return false;
     }
@@ -35,7 +35,7 @@ bool check_name(const Mapping& m, std::string_view key, const std::string& name)
 
 /// Number of the file among those read; nothing where it cannot be read.
 std::optional<int> take(const Mapping& m, std::string_view key, const std::string& name) {
-    auto& reading = *m.reading;
+    auto& reading = reading_of(m);
     const auto known = std::ranges::find(reading.files, name, &NamedFile::name);
     if (known != reading.files.end()) return static_cast<int>(known - reading.files.begin()) + 1;
     auto got = reading.read_file(name);
@@ -56,7 +56,7 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
     if (name.empty() || !check_name(m, key, name)) return {};
     const auto number = take(m, key, name);
     if (!number) return {};
-    const auto& file = m.reading->files[static_cast<std::size_t>(*number) - 1];
+    const auto& file = reading_of(m).files[static_cast<std::size_t>(*number) - 1];
     if (file.bytes.size() > largest_job_bytes) {
         complain(m, key, "names a file of more than " + std::to_string(largest_job_bytes) + " bytes");
         return {};
@@ -73,7 +73,7 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
         return {};
     }
     OpenedFile out{std::move(tree.root), table};
-    if (table && !check_columns(*m.reading, kind, columns, out)) return {};
+    if (table && !check_columns(reading_of(m), kind, columns, out)) return {};
     return out;
 }
 

@@ -98,7 +98,7 @@ const Node* find_model(const Mapping& m, std::string_view wanted, const Node& li
         if (!name.empty()) names.push_back(name);
     }
     complain(m, "model", "is not in the catalogue", did_you_mean(wanted, names));
-    m.reading->without_model.insert(m.node);
+    m.reading->told_of.insert(m.node);
     return nullptr;
 }
 
@@ -128,9 +128,8 @@ void take_model(Reading& reading, const OpenedFile& file, Node& item, const std:
     const Mapping m{&reading, &item, path, &group(keys_here), {}};
     const Node* found = find_model(m, model, file.list);
     if (found == nullptr) return;
-    if (!file.whole) reading.without_model.insert(&item);
-    // This reports errors in its keys.
-    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));
+    if (!file.whole) reading.told_of.insert(&item);
+    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));   // its keys are told here
     take_over(with_source(*found), keys, item);
 }
 
@@ -148,7 +147,7 @@ std::span<Node> items_of(Node& mapping, std::string_view key) {
 /// Without the file, missing keys of items that name a model must not be reported.
 void give_up(Reading& reading, Node& source) {
     const auto lost = [&](const Node& item) {
-        if (!quiet_text(item, "model").empty()) reading.without_model.insert(&item);
+        if (!quiet_text(item, "model").empty()) reading.told_of.insert(&item);
     };
     lost(source);
     for (const Node& units : items_of(source, "further_units")) lost(units);
@@ -156,8 +155,8 @@ void give_up(Reading& reading, Node& source) {
 
 void take_sources(const Mapping& catalogue, Node& source) {
     auto file = open_file(catalogue, "heat_sources", source_file, {&group("source_models"), &group("points")});
-    if (!file) return give_up(*catalogue.reading, source);
-    Reading& reading = *catalogue.reading;
+    if (!file) return give_up(reading_of(catalogue), source);
+    Reading& reading = reading_of(catalogue);
     if (file->table) file->list = gathered(reading, file->list);
     take_model(reading, *file, source, "heat_source", "heat_source", keys_of_a_source);
     std::size_t i = 0;
@@ -211,12 +210,12 @@ void check_kind(const Mapping& m, const Node& model) {
 
 void take_emitters(const Mapping& catalogue, std::span<Node> emitters, Draft& draft) {
     const auto file = open_file(catalogue, "emitters", emitter_file, {&group("emitter_models")});
-    Reading& reading = *catalogue.reading;
+    Reading& reading = reading_of(catalogue);
     if (file) read_sizes(reading, file->list, draft);
     for (std::size_t i = 0; i < emitters.size(); ++i) {
         const auto model = quiet_text(emitters[i], "model");
         if (model.empty()) continue;
-        if (!file || !file->whole) reading.without_model.insert(&emitters[i]);
+        if (!file || !file->whole) reading.told_of.insert(&emitters[i]);
         if (!file) continue;
         const Mapping m{&reading, &emitters[i], "emitters[" + std::to_string(i) + "]", &group("emitters"), {}};
         const Node* found = find_model(m, model, file->list);

@@ -61,7 +61,7 @@ ReadResult read_job(std::string_view text, std::string_view file, const Unprinta
     }
     yaml::ParsedTree tree = yaml::parse_tree(text, file, kind_of_file);
     if (!tree.ok) return refused(tree.fault);
-    Reading reading{{std::string{file}, {}}, Basis::measured, unprintable, read_file};
+    Reading reading{std::string{file}, unprintable, read_file};
     Draft draft = read_tree(reading, tree.root);
     ReadResult result{std::nullopt, shown(std::move(reading.findings)), std::move(reading.files)};
     if (!has_error(result.diagnostics)) result.job = std::move(draft.job);

@@ -9,8 +9,8 @@
 #include <tuple>
 #include <vector>
 
-/// Reads a mapping into its struct, row by row of its table. Keys that depend on others are marked in the table, and
-/// separate code reads them.
+/// Reads a mapping into its struct, row by row of its table. What depends on its neighbours is marked so in the table
+/// and left to the code beside.
 namespace loopfolio::job {
 
 template <class Q>

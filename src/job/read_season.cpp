@@ -78,7 +78,7 @@ void read_climate_file(const Mapping& m, Season& out) {
     if (file->list.items.empty()) return;
     const Node& first = file->list.items.front();
     const bool hourly = first.kind == Node::Kind::mapping && find_entry(first, "hours") == nullptr;
-    const auto rows = read_climate_rows(*m.reading, file->list, hourly);
+    const auto rows = read_climate_rows(reading_of(m), file->list, hourly);
     if (!file->whole) return;
     double sum = 0.0;
     for (const auto& [outdoor, time] : rows) sum += time;

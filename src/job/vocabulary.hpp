@@ -16,8 +16,8 @@ using yaml::Form;
 using yaml::Group;
 using yaml::Need;
 
-/// Every group, with the name that its table has as a heading in docs/job-file.md. This is the only vocabulary of the
-/// job file, made from the tables of `loopfolio/job/keys`.
+/// Every group, with the name that docs/job-file.md heads its table with: the one vocabulary of the job file, made
+/// from the tables of `loopfolio/job/keys`.
 [[nodiscard]] std::span<const Group> vocabulary();
 
 /// The group with this name, which must exist.

@@ -38,7 +38,7 @@ struct Field {
     double high = 0.0;
     std::string_view unit{};         ///< symbol; empty for a pure number
     std::string_view suffix{};       ///< what the key ends in for its unit
-    std::string_view advice{};       ///< hint where the value is out of its range
+    std::string_view advice{};       ///< hint where a number is out of its range, or a text is missing
     std::string_view left_out{};     ///< for the document: what holds without the key
     std::string_view meaning{};      ///< for the document
 };

@@ -1,17 +1,28 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+<<<<<<< HEAD:src/job/text_fields.cpp
 #include "job/fields.hpp"
 #include "loopfolio/base/utf8.hpp"
+=======
+>>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
 #include "loopfolio/yaml/file_text.hpp"
+#include "loopfolio/yaml/mapping.hpp"
 
 #include <algorithm>
 #include <array>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 namespace {
 
+<<<<<<< HEAD:src/job/text_fields.cpp
 /// The text of a scalar; nothing where the value is not one.
+=======
+constexpr std::size_t few_names = 14;    // that a rule lists whole
+constexpr std::size_t most_names = 60;   // that a hint lists: more help nobody
+
+/// The text of a scalar; nothing where there is none.
+>>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
 std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return std::nullopt;
@@ -61,14 +72,24 @@ std::string id_hint(const std::string& id, const Field& field) {
     return good ? "write `" + better + "`" : "";
 }
 
+<<<<<<< HEAD:src/job/text_fields.cpp
 /// One text of a list. It is read like the value of a key without a name, so that it has a path of its own.
 std::string text_of_item(const Mapping& parent, const std::string& path, const Node& item) {
+=======
+/// Calls `f` with one item of a list as the value of a key without a name, so that it has a path of its own.
+template <class F>
+auto with_item(const Mapping& parent, const std::string& path, const Node& item, F&& f) {
+>>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
     static constexpr std::array fields{Field{"", Form::text, Need::always, 1, 500}};
     const Group keys{"", fields};
     const Node holder{Node::Kind::mapping, item.place, {}, false, {}, {{"", item.place, item}}};
     const Mapping m{parent.reading, &holder, path, &keys, parent.owner};
     if (item.kind == Node::Kind::null) complain(m, "", "has no value", "write its text or remove it");
-    return text_at(m, "");
+    return f(m);
+}
+
+std::string text_of_item(const Mapping& parent, const std::string& path, const Node& item) {
+    return with_item(parent, path, item, [](const Mapping& m) { return text_at(m, ""); });
 }
 
 }  // namespace
@@ -118,6 +139,23 @@ std::vector<std::string> texts_at(const Mapping& m, std::string_view key) {
     return out;
 }
 
+std::vector<std::string> names_at(const Mapping& m, std::string_view key, std::string_view noun,
+                                  const std::vector<std::string_view>& names) {
+    std::vector<std::string> out;
+    const Node* node = list_at(m, key);
+    for (std::size_t i = 0; node != nullptr && i < node->items.size(); ++i) {
+        const std::string path = path_of(m, key) + "[" + std::to_string(i) + "]";
+        with_item(m, path, node->items[i], [&](const Mapping& item) {
+            const std::string name = name_at(item, "", noun, names);
+            if (name.empty()) return;
+            const bool there = std::find(out.begin(), out.end(), name) != out.end();
+            if (there) complain(item, "", "stands here already", "name each once");
+            else out.push_back(name);
+        });
+    }
+    return out;
+}
+
 bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return otherwise;
@@ -157,13 +195,12 @@ std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std
     if (node->kind == Node::Kind::scalar && found != names.end()) {
         return static_cast<std::size_t>(found - names.begin());
     }
-    constexpr std::size_t few = 14;
-    std::string rule = names.size() <= few ? "must be " + listed(names)
+    std::string rule = names.size() <= few_names ? "must be " + listed(names)
                                            : "is not the name of a " + std::string{noun};
     std::string hint = did_you_mean(lower_snake(node->text), names);
-    if (hint.empty() && names.size() > few) hint = "the names are " + listed(names);
+    if (hint.empty() && names.size() > few_names && names.size() <= most_names) hint = "the names are " + listed(names);
     complain(m, key, std::move(rule), std::move(hint));
     return std::nullopt;
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

@@ -1,13 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/number.hpp"
+#include "yaml/number.hpp"
 
 #include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
 #include <charconv>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 namespace {
 
@@ -117,4 +117,4 @@ NumberReading number_in(const Node& node) {
     return {{}, "must be a number", shortened(hint_for(text), 200)};
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml

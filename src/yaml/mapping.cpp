@@ -1,13 +1,14 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/fields.hpp"
+#include "loopfolio/yaml/mapping.hpp"
+
 #include "loopfolio/yaml/file_text.hpp"
 
 #include <algorithm>
 #include <unordered_map>
 #include <unordered_set>
 
-namespace loopfolio::job {
+namespace loopfolio::yaml {
 
 namespace {
 
@@ -41,8 +42,8 @@ const Field* same_in_another_unit(const Group& keys, std::string_view key) {
     return nullptr;
 }
 
-const Group* group_with(std::string_view key) {
-    for (const auto& g : vocabulary()) {
+const Group* group_with(std::span<const Group> groups, std::string_view key) {
+    for (const auto& g : groups) {
         if (find_field(g, key) != nullptr) return &g;
     }
     return nullptr;
@@ -54,7 +55,8 @@ std::vector<std::string_view> names_of(const Group& keys) {
     return names;
 }
 
-Meant suggestion_for(const Group& keys, const Entry& entry) {
+Meant suggestion_for(const Mapping& m, const Entry& entry) {
+    const Group& keys = *m.keys;
     const std::string_view unknown = entry.key;
     if (Meant meant = meant_by(keys, unknown); !meant.key.empty()) return meant;
     if (entry.value.kind == Node::Kind::null && !unknown.empty()) {   // `{source: one, two}`
@@ -63,8 +65,13 @@ Meant suggestion_for(const Group& keys, const Entry& entry) {
                 digits ? "a number has a decimal point and no comma"
                        : "text that holds a comma goes in quotes"};
     }
+<<<<<<< HEAD:src/job/mappings.cpp
     // A file named by the job has no other groups.
     const Group* other = entry.place.file == 0 ? group_with(unknown) : nullptr;
+=======
+    // A file beside the one that is read has no other groups.
+    const Group* other = entry.place.file == 0 ? group_with(m.reading->groups, unknown) : nullptr;
+>>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/mapping.cpp
     if (other != nullptr) {
         return {{}, named(unknown) + " is a key of " + std::string{other->name}};
     }
@@ -78,10 +85,10 @@ std::unordered_set<std::string_view> report_unknown(const Mapping& m) {
     int unknown = 0;
     for (const auto& entry : m.node->entries) {
         if (find_field(*m.keys, entry.key) != nullptr || ++unknown > most_unknown_keys) continue;
-        Meant s = suggestion_for(*m.keys, entry);
+        Meant s = suggestion_for(m, entry);
         meant.insert(s.key);
         add(m, printable(entry.key, most_shown_of_a_value), entry.place, "",
-            entry.place.file == 0 ? "is not a key of the job file here" : "is not a key here", std::move(s.hint));
+            "is not a key " + (entry.place.file == 0 ? m.reading->whose : std::string{}) + "here", std::move(s.hint));
     }
     return meant;
 }
@@ -96,21 +103,29 @@ void report_doubled(const Mapping& m) {
     }
 }
 
+<<<<<<< HEAD:src/job/mappings.cpp
 /// Whether missing keys of `m` are reported elsewhere: where its model is named, or for the first line of its table.
+=======
+/// What `m` lacks is told elsewhere, such as in the first line of its table.
+>>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/mapping.cpp
 bool lack_is_told(const Mapping& m) {
-    const auto& files = m.reading->without_column;
-    return m.reading->without_model.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();
+    const auto& files = m.reading->files_told_of;
+    return m.reading->told_of.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();
 }
+
+/// A number's advice is about its range; a text's says why it is wanted.
+std::string advice_of_text(const Field& field) { return field.form == Form::text ? std::string{field.advice} : std::string{}; }
 
 void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
     for (const auto& field : m.keys->fields) {
         const Entry* entry = find_entry(*m.node, field.key);
         if (entry != nullptr && entry->value.kind == Node::Kind::null) {
-            add(m, field.key, entry->place, "", "has no value",
-                field.need == Need::always ? "write its value" : "write its value or leave the key out");
+            std::string hint = advice_of_text(field);
+            if (hint.empty()) hint = field.need == Need::always ? "write its value" : "write its value or leave the key out";
+            add(m, field.key, entry->place, "", "has no value", std::move(hint));
         }
         if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lack_is_told(m)) {
-            add(m, field.key, m.node->place, "", "is missing", "");
+            add(m, field.key, m.node->place, "", "is missing", advice_of_text(field));
         }
     }
 }
@@ -126,6 +141,15 @@ std::string kind_words(const Node& node) {
 }
 
 }  // namespace
+
+void report_doubled(const Node& mapping, Findings& findings) {
+    std::vector<Field> fields;
+    for (const auto& entry : mapping.entries) fields.push_back({entry.key});
+    const Group keys{"", fields};
+    Reading reading{std::move(findings)};
+    report_doubled(Mapping{&reading, &mapping, {}, &keys, {}});
+    findings = std::move(reading.findings);
+}
 
 Meant meant_by(const Group& keys, std::string_view unknown) {
     if (const Field* field = same_in_another_unit(keys, unknown)) {
@@ -148,7 +172,7 @@ Mapping open(Reading& reading, const Node& node, std::string path, const Group& 
     Mapping m{&reading, &node, std::move(path), &keys, std::move(owner)};
     if (node.kind != Node::Kind::mapping) {
         add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) +
-            " stands here", "its keys are " + listed(names_of(keys), "and"));
+            " stands here", keys.fields.empty() ? "" : "its keys are " + listed(names_of(keys), "and"));
         m.node = nullptr;
         return m;
     }
@@ -174,23 +198,28 @@ std::string owner_of(const Node& item, std::string_view noun) {
 
 }  // namespace
 
+const Node* list_at(const Mapping& m, std::string_view key) {
+    const Node* node = value_at(m, key);
+    if (node == nullptr) return nullptr;
+    if (node->kind != Node::Kind::list) {
+        complain(m, key, "must be a list, and " + kind_words(*node) + " stands here", "start each item with `- `");
+        return nullptr;
+    }
+    const Field& field = *find_field(*m.keys, key);
+    const auto size = static_cast<double>(node->items.size());
+    if (size < field.low || size > field.high) {
+        complain(m, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) + " items, and has " +
+                             decimal(size));
+    }
+    return node;
+}
+
 std::vector<Mapping> open_items(const Mapping& parent, std::string_view key, const Group& keys,
                                 std::string_view noun) {
     std::vector<Mapping> out;
-    const Node* node = value_at(parent, key);
+    const Node* node = list_at(parent, key);
     if (node == nullptr) return out;
-    const Field& field = *find_field(*parent.keys, key);
-    if (node->kind != Node::Kind::list) {
-        complain(parent, key, "must be a list, and " + kind_words(*node) + " stands here",
-                 "start each item with `- `");
-        return out;
-    }
-    const std::size_t size = node->items.size();
-    if (static_cast<double>(size) < field.low || static_cast<double>(size) > field.high) {
-        complain(parent, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) +
-                 " items, and has " + std::to_string(size));
-    }
-    const auto most = std::min(size, static_cast<std::size_t>(field.high));
+    const auto most = std::min(node->items.size(), static_cast<std::size_t>(find_field(*parent.keys, key)->high));
     for (std::size_t i = 0; i < most && !parent.reading->findings.full(); ++i) {
         const std::string owner = owner_of(node->items[i], noun);
         out.push_back(open(*parent.reading, node->items[i],
@@ -238,7 +267,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
     }
     const auto meant = [&](const Entry& entry) {   // a misspelling of one of the keys has been reported already
         if (find_field(*m.keys, entry.key) != nullptr) return false;
-        return std::ranges::find(keys, suggestion_for(*m.keys, entry).key) != keys.end();
+        return std::ranges::find(keys, suggestion_for(m, entry).key) != keys.end();
     };
     if (there.empty() && !lack_is_told(m) && std::ranges::none_of(m.node->entries, meant)) {
         add(m, "", m.node->place, "", what + " is missing", "add " + listed(std::vector<std::string_view>{keys}));
@@ -254,4 +283,4 @@ void demand(const Mapping& m, std::string_view key, std::string why, std::string
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
 }
 
-}  // namespace loopfolio::job
+}  // namespace loopfolio::yaml
