@@ -2,40 +2,43 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "loopfolio/yaml/findings.hpp"
-#include "loopfolio/yaml/tree.hpp"
+#include "loopfolio/yaml/mapping.hpp"
 
-#include <optional>
-#include <string>
 #include <string_view>
 #include <vector>
 
-/// Typed access to the values of a template's files. Each function reports every fault and returns what could be read.
+/// The keys of a template's files are read as those of a job are; here are the short ways to write them down.
 namespace loopfolio::templates {
 
-/// The name of a field in diagnostics, and where to report its faults.
-struct At {
-    yaml::Findings& findings;
-    std::string path;
+using yaml::Field;
+using yaml::Group;
+using yaml::Mapping;
+using yaml::Need;
 
-    [[nodiscard]] At child(std::string_view key) const;
-    [[nodiscard]] At item(std::size_t index) const;
-    void refuse(Place place, std::string value, std::string rule, std::string hint = {}) const;
-};
+inline constexpr double line_length = 300.0;
+inline constexpr double text_length = 4000.0;
 
-/// Reports a node that is not a mapping, and unknown or duplicate keys. Returns whether it is a mapping.
-bool check_keys(const yaml::Node& node, const At& at, const std::vector<std::string_view>& keys);
+constexpr Field line(std::string_view key, Need need = Need::optional) {
+    return {key, yaml::Form::text, need, 1.0, line_length};
+}
+constexpr Field text(std::string_view key) { return {key, yaml::Form::text, Need::optional, 1.0, text_length}; }
+constexpr Field choice(std::string_view key, Need need = Need::optional) { return {key, yaml::Form::choice, need}; }
+constexpr Field mapping(std::string_view key) { return {key, yaml::Form::mapping, Need::optional}; }
+/// A list of names, or of texts, of at least so many.
+constexpr Field names(std::string_view key, double least, Need need = Need::optional) {
+    return {key, yaml::Form::texts, need, least, 100.0};
+}
+/// A list of mappings.
+constexpr Field list(std::string_view key, double least, double most, Need need = Need::optional) {
+    return {key, yaml::Form::list, need, least, most};
+}
+inline constexpr Need always = Need::always;
 
-[[nodiscard]] const yaml::Node* value_of(const yaml::Node& mapping, std::string_view key);
-
-/// A text of one line, of 1 to 300 characters, none of them invisible.
-[[nodiscard]] std::optional<std::string> line_at(const yaml::Node& node, const At& at);
-/// A text of up to 4,000 characters.
-[[nodiscard]] std::optional<std::string> text_at(const yaml::Node& node, const At& at);
-[[nodiscard]] std::vector<std::string> lines_at(const yaml::Node& node, const At& at);
-/// One of `names`. Any other name is reported with the nearest of them. `noun` says what they are names of.
-[[nodiscard]] std::optional<std::string> name_at(const yaml::Node& node, const At& at, std::string_view noun,
-                                                 const std::vector<std::string_view>& names);
-[[nodiscard]] std::optional<double> number_at(const yaml::Node& node, const At& at, double least, double most);
+/// A line for each key that stands in `node`, whatever it is called: names and words of the reader's own.
+[[nodiscard]] inline std::vector<Field> lines_there(const yaml::Node& node) {
+    std::vector<Field> out;
+    for (const auto& entry : node.entries) out.push_back(line(entry.key));
+    return out;
+}
 
 }   // namespace loopfolio::templates

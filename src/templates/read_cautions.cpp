@@ -5,64 +5,42 @@
 #include "loopfolio/reference/source.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace loopfolio::templates {
-
-using yaml::Node;
 
 namespace {
 
 constexpr std::string_view closing = "what_comes_first";   // says that codes, makers and licences come before the pack
+constexpr double most_cautions = 200;
 
-std::vector<std::string> conditions_at(const Node& node, const At& at, const Vocabulary& vocabulary) {
-    std::vector<std::string> out;
-    if (node.kind != Node::Kind::list || node.items.empty()) {
-        at.refuse(node.place, "", "must be a list of conditions", "known: " + yaml::listed(vocabulary.conditions, "and"));
-        return out;
-    }
-    for (std::size_t i = 0; i < node.items.size(); ++i) {
-        if (auto name = name_at(node.items[i], at.item(i), "condition", vocabulary.conditions)) out.push_back(*std::move(name));
-    }
+constexpr std::array file_fields{list("cautions", 0, most_cautions, always)};
+constexpr std::array caution_fields{line("id", always), names("when", 1), line("title"), text("household"),
+                                    text("installer"),  names("basis", 0)};
+
+std::vector<std::string_view> source_keys() {
+    std::vector<std::string_view> out;
+    for (const auto& source : reference::sources()) out.push_back(source.key);
     return out;
 }
 
-std::vector<std::string> sources_at(const Node& node, const At& at) {
-    std::vector<std::string_view> keys;
-    for (const auto& source : reference::sources()) keys.push_back(source.key);
-    std::vector<std::string> out;
-    if (node.kind != Node::Kind::list) {
-        at.refuse(node.place, "", "must be a list of source keys");
-        return out;
-    }
-    for (std::size_t i = 0; i < node.items.size(); ++i) {
-        if (auto key = name_at(node.items[i], at.item(i), "source", keys)) out.push_back(*std::move(key));
-    }
-    return out;
-}
-
-/// Reads a caution. With the id of an existing caution it overrides only what it gives; with a new id it must give
-/// everything except the basis.
-void read_caution(const Node& node, const At& at, const Vocabulary& vocabulary, Template& out) {
-    if (!check_keys(node, at, {"id", "when", "title", "household", "installer", "basis"})) return;
-    const Node* id = value_of(node, "id");
-    const auto name = id == nullptr ? std::nullopt : line_at(*id, at.child("id"));
-    if (!name) {
-        at.refuse(node.place, "", "needs an `id`");
-        return;
-    }
-    const auto same = std::find_if(out.cautions.begin(), out.cautions.end(), [&](const auto& c) { return c.id == *name; });
-    CautionRule rule = same == out.cautions.end() ? CautionRule{*name, {}, {}, {}, {}, {}} : *same;
-    if (const Node* n = value_of(node, "when")) rule.when = conditions_at(*n, at.child("when"), vocabulary);
-    if (const Node* n = value_of(node, "title")) rule.title = line_at(*n, at.child("title")).value_or("");
-    if (const Node* n = value_of(node, "household")) rule.household = text_at(*n, at.child("household")).value_or("");
-    if (const Node* n = value_of(node, "installer")) rule.installer = text_at(*n, at.child("installer")).value_or("");
-    if (const Node* n = value_of(node, "basis")) rule.basis = sources_at(*n, at.child("basis"));
+/// A caution of the file over the one that it changes, or over an empty one, which it then has to fill.
+void read_caution(const Mapping& m, const Vocabulary& vocabulary, Template& out) {
+    const std::string name = text_at(m, "id");
+    if (name.empty()) return;
+    const auto same = std::ranges::find(out.cautions, name, &CautionRule::id);
+    CautionRule rule = same == out.cautions.end() ? CautionRule{name, {}, {}, {}, {}, {}} : *same;
+    if (value_at(m, "when") != nullptr) rule.when = names_at(m, "when", "condition", vocabulary.conditions);
+    if (value_at(m, "title") != nullptr) rule.title = text_at(m, "title");
+    if (value_at(m, "household") != nullptr) rule.household = text_at(m, "household");
+    if (value_at(m, "installer") != nullptr) rule.installer = text_at(m, "installer");
+    if (value_at(m, "basis") != nullptr) rule.basis = names_at(m, "basis", "source", source_keys());
     if (rule.when.empty() || rule.title.empty() || rule.household.empty() || rule.installer.empty()) {
         std::vector<std::string_view> ids;
         for (const auto& caution : out.cautions) ids.push_back(caution.id);
-        auto hint = did_you_mean(*name, ids);
+        auto hint = did_you_mean(name, ids);
         if (hint.empty()) hint = "the id of a caution of the default template changes that one";
-        at.child("id").refuse(id->place, *name, "a new caution needs `when`, `title`, `household` and `installer`", std::move(hint));
+        complain(m, "id", "a new caution needs `when`, `title`, `household` and `installer`", std::move(hint));
         return;
     }
     const bool closed = !out.cautions.empty() && out.cautions.back().id == closing;
@@ -72,14 +50,13 @@ void read_caution(const Node& node, const At& at, const Vocabulary& vocabulary, 
 
 }   // namespace
 
-void read_cautions(const Node& root, const At& at, const Vocabulary& vocabulary, Template& out) {
-    if (!check_keys(root, at, {"cautions"})) return;
-    const Node* list = value_of(root, "cautions");
-    if (list == nullptr || list->kind != Node::Kind::list) {
-        at.refuse(root.place, "", "needs a list `cautions`");
-        return;
+void read_cautions(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, Template& out) {
+    const Group file{"cautions.yaml", file_fields};
+    const Group caution{"cautions", caution_fields};
+    const Mapping m = open(reading, root, "", file);
+    for (const auto& item : open_items(m, "cautions", caution)) {
+        if (item.node != nullptr) read_caution(item, vocabulary, out);
     }
-    for (std::size_t i = 0; i < list->items.size(); ++i) read_caution(list->items[i], at.child("cautions").item(i), vocabulary, out);
 }
 
 }   // namespace loopfolio::templates

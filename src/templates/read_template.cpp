@@ -47,9 +47,7 @@ std::string joined(const std::string& folder, const std::string& name) {
 void check_characters(const Node& node, const std::string& path,
                       const std::function<std::string(std::string_view)>& unprintable, yaml::Findings& findings) {
     if (const auto characters = unprintable(node.text); !characters.empty()) {
-        findings.add({Severity::error, "", node.place, path, "",
-                      "holds characters that no font here can print: " + characters,
-                      "write them in letters that the fonts have"});
+        findings.add({Severity::error, "", node.place, path, "", "holds what the pack cannot show: " + characters, "write it another way"});
     }
     for (const auto& item : node.items) check_characters(item, path, unprintable, findings);
     for (const auto& entry : node.entries) {
@@ -57,7 +55,7 @@ void check_characters(const Node& node, const std::string& path,
     }
 }
 
-/// Reads the file at `path` as YAML and passes it to `take`. Returns whether there is such a file.
+/// Reads the file at `path` as YAML and hands it to `take`, with what has been said of it. Whether there is such a file.
 template <class Take>
 bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& kind, Take&& take) {
     const auto text = reading.read(path);
@@ -67,10 +65,10 @@ bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& 
         reading.said.push_back(tree.fault);
         return true;
     }
-    yaml::Findings findings{path, {}};
-    if (reading.unprintable) check_characters(tree.root, "", reading.unprintable, findings);
-    take(tree.root, findings);
-    keep(reading, std::move(findings));
+    yaml::Reading file{{path, {}}};
+    if (reading.unprintable) check_characters(tree.root, "", reading.unprintable, file.findings);
+    take(tree.root, file);
+    keep(reading, std::move(file.findings));
     return true;
 }
 
@@ -84,8 +82,9 @@ void read_folder(Reading& reading, const std::string& folder);
 
 /// The template that this one extends is read first, so that this one overrides it.
 void read_base(Reading& reading, const std::string& folder, const std::string& file, const Node& root) {
-    const Node* extends = root.kind == Node::Kind::mapping ? value_of(root, "extends") : nullptr;
-    if (extends == nullptr || extends->text == "default") return;
+    const auto* entry = root.kind == Node::Kind::mapping ? yaml::find_entry(root, "extends") : nullptr;
+    if (entry == nullptr || entry->value.kind == Node::Kind::null || entry->value.text == "default") return;
+    const Node* extends = &entry->value;
     if (extends->kind != Node::Kind::scalar || extends->text.empty()) {
         complain(reading, file, extends->place, "extends", "", "must be `default` or a folder",
                  "a folder is seen from this one");
@@ -108,14 +107,12 @@ void read_base(Reading& reading, const std::string& folder, const std::string& f
 void read_all_wording(Reading& reading, const std::string& folder) {
     for (const auto name : reading.catalogue.file_names()) {
         with_file(reading, joined(folder, "wording/" + std::string{name} + ".yaml"), wording_kind,
-                  [&](const Node& root, yaml::Findings& findings) {
-                      read_wording(root, name, reading.catalogue, findings, reading.words);
+                  [&](const Node& root, yaml::Reading& file) {
+                      read_wording(root, name, reading.catalogue, file.findings, reading.words);
                   });
     }
     with_file(reading, joined(folder, "wording/names.yaml"), wording_kind,
-              [&](const Node& root, yaml::Findings& findings) {
-                  read_names(root, At{findings, ""}, reading.out);
-              });
+              [&](const Node& root, yaml::Reading& file) { read_names(root, file, reading.out); });
 }
 
 /// Reports YAML files that nothing reads: most often their names are misspelt.
@@ -139,13 +136,13 @@ void read_folder(Reading& reading, const std::string& folder) {
     reading.folders.push_back(folder);
     const std::string pack = joined(folder, "pack.yaml");
     const Beside beside = [&](const std::string& name) { return reading.read(joined(folder, name)); };
-    const bool there = with_file(reading, pack, template_kind, [&](const Node& root, yaml::Findings& findings) {
+    const bool there = with_file(reading, pack, template_kind, [&](const Node& root, yaml::Reading& file) {
         read_base(reading, folder, pack, root);
-        read_pack(root, At{findings, ""}, reading.vocabulary, beside, reading.out);
+        read_pack(root, file, reading.vocabulary, beside, reading.out);
     });
     if (!there) complain(reading, pack, {}, "", "", "there is no such file", "a template is a folder with a pack.yaml");
-    with_file(reading, joined(folder, "cautions.yaml"), template_kind, [&](const Node& root, yaml::Findings& findings) {
-        read_cautions(root, At{findings, ""}, reading.vocabulary, reading.out);
+    with_file(reading, joined(folder, "cautions.yaml"), template_kind, [&](const Node& root, yaml::Reading& file) {
+        read_cautions(root, file, reading.vocabulary, reading.out);
     });
     read_all_wording(reading, folder);
     check_files(reading, folder);
@@ -177,14 +174,12 @@ void read_wording(const Node& root, std::string_view name, const Catalogue& cata
     }
 }
 
-void read_names(const Node& root, const At& at, Template& out) {
-    if (root.kind != Node::Kind::mapping) {
-        at.refuse(root.place, "", "must be a mapping of names");
-        return;
-    }
+void read_names(const Node& root, yaml::Reading& reading, Template& out) {
+    const auto fields = lines_there(root);
+    const Group names{"names.yaml", fields};
+    const Mapping m = open(reading, root, "", names);
     for (const auto& entry : root.entries) {
-        if (auto name = line_at(entry.value, at.child(entry.key)))
-            out.names.insert_or_assign(entry.key, *std::move(name));
+        if (auto name = text_at(m, entry.key); !name.empty()) out.names.insert_or_assign(entry.key, std::move(name));
     }
 }
 

@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "templates/wording_file.hpp"
 
+#include "loopfolio/yaml/mapping.hpp"
+
 #include <algorithm>
 #include <charconv>
-#include <set>
 
 namespace loopfolio::templates {
 
@@ -106,12 +107,9 @@ std::vector<RawText> wording_of(const Node& root, yaml::Findings& findings) {
         report(findings, root.place, "", "", "must be a mapping of texts", std::string{wording_kind.start});
         return out;
     }
-    std::set<std::string_view> seen;
+    yaml::report_doubled(root, findings);
     for (const auto& entry : root.entries) {
-        if (!seen.insert(entry.key).second) {
-            report(findings, entry.place, entry.key, "", "is stated twice", "remove one of them");
-            continue;
-        }
+        if (yaml::find_entry(root, entry.key) != &entry) continue;
         RawText text{entry.key, entry.place, {}};
         if (entry.value.kind == Node::Kind::mapping) text.forms = counted_forms(entry, findings);
         else if (auto form = form_of(entry.value, entry.key, findings)) text.forms.push_back(*std::move(form));

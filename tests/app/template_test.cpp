@@ -57,9 +57,9 @@ TEST_CASE("a faulty template writes nothing and tells every fault") {
     CHECK(ran.err == folder.path + "/pack.yaml:2:14: error: logo.file = logo.png: is neither a PNG nor a JPEG\n" +
                          folder.path + "/wording/household.yaml:1:16: error: found_heading = {found}: there is no such figure for this text\n"
                                        "    hint: this text holds no figures\n" +
-                         folder.path + "/wording/household.yaml:2:16: error: stays_heading: holds characters that no font here can print: U+6C34\n"
-                                       "    hint: write them in letters that the fonts have\n");
-    // The font is checked only when everything else is right.
+                         folder.path + "/wording/household.yaml:2:16: error: stays_heading: holds what the pack cannot show: U+6C34\n"
+                                       "    hint: write it another way\n");
+    // The font is looked at when all else is right.
     folder.write("pack.yaml", "loopfolio_template: 1\nfonts: {bold: bold.ttf}\n");
     folder.write("wording/household.yaml", "stays_heading: What may stay\n");
     const auto font = program({"pack", example("manifold-flat"), "-o", out.path, "--template", folder.path});

@@ -111,8 +111,8 @@ TEST_CASE("a logo is read from beside the template, and its faults are told") {
                       {"firm/logo.png", png_of(4, 2, std::vector<std::uint8_t>(32, 255))}};
     CHECK(said_of(files) == "firm/pack.yaml:3:16: error: marks[0].file = gone.png: there is no such file\n"
                             "    hint: the name is seen from the template's folder\n"
-                            "firm/pack.yaml:3:48: error: marks[1]: needs `file` and `alternative`\n"
-                            "    hint: the alternative says in words what the picture shows\n");
+                            "firm/pack.yaml:3:48: error: marks[1].alternative: is missing\n"
+                            "    hint: it says in words what the picture shows\n");
     Files right = files;
     right["firm/pack.yaml"] = bare_pack + "logo: {file: logo.png, height_mm: 15, alternative: Our sign}\n";
     const auto t = read(right);
