@@ -27,7 +27,8 @@ constexpr Defaults table = {
     .hot_water_stored = {celsius(50.0), common_practice},
     .store_usable = {0.8, common_practice, 0.7, 0.9},
     .hot_cycle = {celsius(60.0), "hse-hsg274"},
-    // The standard's base is one for all houses; sun, people and insulation move it (range: common practice, no source).
+    // The standard's base is one for all houses; sun, people and insulation move it (range: common practice, no
+    // source).
     .season_base = {celsius(16.0), "en-14825", celsius(14.0), celsius(17.0)},
     .cycling_factor = {0.9, "en-14825"},
 };

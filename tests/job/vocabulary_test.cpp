@@ -3,6 +3,7 @@
 #include "loopfolio/yaml/findings.hpp"
 #include "job/sample_job.hpp"
 #include "job/vocabulary.hpp"
+#include "loopfolio/job/version.hpp"
 #include "loopfolio/reference/derating.hpp"
 #include "loopfolio/reference/materials.hpp"
 #include "loopfolio/reference/reference.hpp"
@@ -117,6 +118,12 @@ TEST_CASE("docs/job-file.md says of every key what its row says, and has no othe
         REQUIRE(have == want);
     }
     CHECK(text == expected);
+}
+
+TEST_CASE("the document states the version of the format") {
+    const std::string text = file_text("docs/job-file.md");
+    CHECK(text.find("as `loopfolio`, now " + std::to_string(job::job_format) + ".") != std::string::npos);
+    CHECK(tests::starting_point().find("\nloopfolio: " + std::to_string(job::job_format) + " ") != std::string::npos);
 }
 
 TEST_CASE("every row says what its key means and what holds without it") {

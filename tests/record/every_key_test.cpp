@@ -13,7 +13,8 @@ namespace {
 
 /// Gathers the inputs in `value` by their source, each with its key.
 void gather(const Json& value, const std::string& key, std::map<std::string, std::string>& out) {
-    if (value.is_object() && value.contains("basis") && value.contains("low")) out[value["source"].get<std::string>()] = key;
+    const bool input = value.is_object() && value.contains("basis") && value.contains("low");
+    if (input) out[value["source"].get<std::string>()] = key;
     if (value.is_object()) {
         for (const auto& [name, member] : value.items()) gather(member, name, out);
     } else if (value.is_array()) {

@@ -52,6 +52,13 @@ TEST_CASE("the record reads back and ends in a newline") {
     CHECK(text.find("NaN") == std::string::npos);
 }
 
+TEST_CASE("the record states its version, and so does its description") {
+    CHECK(Json::parse(record_of(sample()))["record_version"] == record::record_version);
+    std::ifstream in{std::string{LOOPFOLIO_SOURCE_DIR} + "/docs/record.md"};
+    const std::string doc{std::istreambuf_iterator<char>{in}, {}};
+    CHECK(doc.find("number of this description, " + std::to_string(record::record_version) + ";") != std::string::npos);
+}
+
 TEST_CASE("the same design gives the same bytes") {
     CHECK(record_of(sample()) == record_of(tests::studied(tests::sample_job())));
 }

@@ -51,7 +51,8 @@ TEST_CASE("every input of a job has its line in the register, or a reason that i
             if (wanted) {
                 REQUIRE(line != lines.end());
                 CHECK(line->what == input.what);
-                CHECK(line->subjects == (input.subject.empty() ? std::vector<std::string>{} : std::vector{input.subject}));
+                if (input.subject.empty()) CHECK(line->subjects.empty());
+                else CHECK(line->subjects == std::vector{input.subject});
             }
         }
         // No line stands for anything else, but for the circulator's curve, which is no single value.

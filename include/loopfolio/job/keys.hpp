@@ -12,13 +12,13 @@
 #include "loopfolio/job/keys/rooms.hpp"
 #include "loopfolio/job/keys/season.hpp"
 
-/// All tables of keys. Only code that visits every key includes this; a reader or writer of one part includes that
-/// part's table.
+/// All tables of keys. Only what walks every key includes this; a reader or writer of one part includes that part's
+/// table.
 namespace loopfolio::job {
 
-/// Calls `f(group, table)` for every table, with the name of the group that its keys belong to. A group has several
-/// tables where its keys go into several structs; these tables follow one another. The heat source of a catalogue has
-/// its own table and also some keys of the `heat_source`: see vocabulary.cpp.
+/// Calls `f(group, table)` for every table, with the name of the group that its keys belong to. A group may have
+/// several tables, where its keys go into several structs; they come one after the other. A catalogue's heat source
+/// has, beside its own table, some keys of the `heat_source`: see vocabulary.cpp.
 template <class F>
 void each_table(F&& f) {
     f("the file", keys::top);

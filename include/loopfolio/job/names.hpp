@@ -34,12 +34,13 @@ using NamesFor = std::span<const reference::Named<E>>;
 [[nodiscard]] std::vector<std::string_view> floor_covering_names();
 [[nodiscard]] std::vector<std::string_view> floor_zone_names();
 
-/// The name of `value`. Every value must have one.
+/// The name of `value`; empty where it has none.
 template <class E>
 [[nodiscard]] std::string_view name_of(NamesFor<E> names, E value) {
-    std::size_t at = 0;
-    while (names[at].value != value) ++at;
-    return names[at].name;
+    for (const auto& row : names) {
+        if (row.value == value) return row.name;
+    }
+    return {};
 }
 
 }  // namespace loopfolio::job

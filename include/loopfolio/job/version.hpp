@@ -4,9 +4,10 @@
 
 namespace loopfolio::job {
 
-/// Number of the job file's format, which a job states under `loopfolio`. It rises when a job that could be read before
-/// would be rejected or would mean something else: a key is removed, becomes required, gets a narrower range, or
-/// changes its unit, its meaning or its default. A new optional key or a wider range does not change it.
+/// Number of the job file's format, which a job states under `loopfolio`. It rises when a job that was read before
+/// would be refused or would mean something else: a key goes, is needed that was not, takes a narrower range, or
+/// changes its unit, its meaning or what holds without it. A new key that may be left out, or a wider range, leaves
+/// it as it is.
 inline constexpr int job_format = 1;
 
 }  // namespace loopfolio::job

@@ -28,7 +28,9 @@ void visit_element(E& e, const std::string& subject, F&& visit) {
     visit_keys(job::keys::element_beyond, e, subject, visit, 0, 0);
     for (auto& layer : e.layers) {
         visit_keys(job::keys::layer, layer, with_material(subject, layer.material), visit);
-        if (layer.bridge) visit_keys(job::keys::bridge, *layer.bridge, with_material(subject, layer.bridge->material), visit);
+        if (layer.bridge) {
+            visit_keys(job::keys::bridge, *layer.bridge, with_material(subject, layer.bridge->material), visit);
+        }
         if (layer.fasteners) visit_keys(job::keys::fasteners, *layer.fasteners, subject, visit);
     }
     if (e.slab) {
@@ -84,8 +86,8 @@ void visit_running(H& source, F&& visit) {
 
 }  // namespace inside
 
-/// Calls `visit(row, subject, input, listed)` for every input of a job in a fixed order, with its row of the tables of
-/// keys. An input that the job does not have is absent or left out. `listed` says whether the register may have a line
+/// Calls `visit(row, subject, input, listed)` for every input of a job in a fixed order, with its row of the tables
+/// of keys. An input that the job does not have is absent or left out. `listed`: whether the register may have a line
 /// for it.
 template <class J, class F>
 void visit_every_input(J& job, F&& visit) {
@@ -104,8 +106,8 @@ void visit_every_input(J& job, F&& visit) {
     if (job.season) visit_keys(job::keys::season, *job.season, "", visit);
 }
 
-/// Calls `visit(kind, subject, input)` for every input that has a line in the register. The order does not depend on
-/// the basis of any input.
+/// Calls `visit(kind, subject, input)` for every input that the register has a line for. The order does not depend on
+/// the basis of any of them.
 template <class J, class F>
 void visit_inputs(J& job, F&& visit) {
     visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {

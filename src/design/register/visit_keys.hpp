@@ -39,8 +39,8 @@ int place_of(const Row&) {
 
 }  // namespace inside
 
-/// Calls `visit(row, subject, input, listed)` for each input of `owner` whose row has a place from `first` to `last`. A
-/// caller visits the parts of the owner between two such calls, so that they come at their place in the register.
+/// Calls `visit(row, subject, input, listed)` for each input of `owner` whose row's place lies between `first` and
+/// `last`. What has parts of its own is visited in between: those parts then come where the register has them.
 template <class Table, class Owner, class F>
 void visit_keys(const Table& rows, Owner& owner, const std::string& subject, F&& visit, int first = 0,
                 int last = last_place) {

@@ -19,7 +19,8 @@ void fill_conditions(job::Conditions& c) {
     // The outdoor temperature half way between the design day and a day that needs no heat.
     const Temperature no_heat_above = reference::defaults().no_heat_above.value;
     if (!c.mild_day.given() && c.outdoor.value < no_heat_above) {
-        c.mild_day = Input<Temperature>::filled(c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value), "common-practice");
+        const Temperature half_way = c.outdoor.value + 0.5 * (no_heat_above - c.outdoor.value);
+        c.mild_day = Input<Temperature>::filled(half_way, "common-practice");
     }
 }
 
@@ -47,7 +48,8 @@ void fill_room(job::Room& room) {
         const bool to_outside = element.beyond == job::Beyond::outside;
         if (to_outside || element.beyond == job::Beyond::room || element.beyond_temperature) continue;
         const auto& usual = reference::defaults();
-        fill(element.factor, element.beyond == job::Beyond::unheated ? usual.factor_of_unheated : usual.factor_of_ground);
+        const bool unheated = element.beyond == job::Beyond::unheated;
+        fill(element.factor, unheated ? usual.factor_of_unheated : usual.factor_of_ground);
     }
 }
 
@@ -60,8 +62,8 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
     if (emitter.return_at.empty()) emitter.return_at = emitter.at;
     if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
     if (!emitter.connection.empty()) return;
-    // Valves are assumed to have the size of the pipe that reaches them, but at least the smallest size made for
-    // radiators: a thinner pipe ends in an adapter.
+    // Valves are taken to have the size of the pipe that reaches them, and at least that of the smallest that
+    // radiators are made for: a thinner pipe ends in an adapter.
     for (const auto& section : sections) {
         if (section.from == emitter.at || section.to == emitter.at) emitter.connection = section.pipe;
     }

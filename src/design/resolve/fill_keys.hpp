@@ -23,8 +23,8 @@ void fill(Input<Q>& input, Q value, std::string_view source) {
     fill(input, reference::Default<Q>{value, source});
 }
 
-/// Fills in what a job leaves out of `owner`, where a row of its table has a default. Defaults that depend on other
-/// keys are filled in by the code of their part.
+/// Fills what a job leaves out of `owner` and the rows of its table have a default for. What depends on other keys is
+/// filled by the code of its part.
 template <class... Rows, class T>
 void fill_keys(const std::tuple<Rows...>& rows, T& owner) {
     job::each_row(rows, [&](const auto& row) {

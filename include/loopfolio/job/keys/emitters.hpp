@@ -35,7 +35,8 @@ inline constexpr auto emitter = table(
     mapping("loop", optional).left_out("none").means("The pipe inside it: a loop in a floor."),
     number("output_at_50k_w", depends, 20, 20'000, unit::watt, &Emitter::output_at_50k)
         .in_register("emitter output at 50 K", 0)
-        .means("Heat output at a mean water temperature 50 K above the room. This or one of the next five is needed."),
+        .means("Heat output at a mean water temperature 50 K above the room. This, `rated_at`, `fan`, `floor`, or the "
+               "output of a section or of a metre is needed."),
     mapping("rated_at", depends).means("An output at other temperatures."),
     mapping("fan", depends).means("Outputs of a fan-assisted emitter, speed by speed."),
     mapping("floor", depends).means("With `kind: underfloor`: what the floor is made of; output by EN 1264."));

@@ -60,7 +60,8 @@ consteval std::string_view stem_of(std::string_view key, const U& unit) {
 
 /// A number that is an input of the design.
 template <class T, class M, class U>
-consteval Number<T, M, U> number(std::string_view key, Need need, double low, double high, const U& unit, M T::*member) {
+consteval Number<T, M, U> number(std::string_view key, Need need, double low, double high, const U& unit,
+                                 M T::*member) {
     Number<T, M, U> out{};
     out.field = {key, Form::number, need, low, high, unit.symbol, unit.suffix, {}, nothing_to_say, {}};
     out.record = makers::stem_of(key, unit);

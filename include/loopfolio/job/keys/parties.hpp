@@ -105,7 +105,8 @@ inline constexpr auto emitter_model = table(
     number("length_mm", optional, 100, 20'000, unit::millimetre).left_out("not known")
         .means("With the height it tells whether the size fits where an emitter hangs today."),
     number("height_mm", optional, 50, 3'000, unit::millimetre).left_out("not known").means("The same."),
-    number("water_content_l", optional, 0.1, 200, unit::litre).left_out("from its rating").means("Water that it holds."));
+    number("water_content_l", optional, 0.1, 200, unit::litre).left_out("from its rating")
+        .means("Water that it holds."));
 
 }  // namespace keys
 

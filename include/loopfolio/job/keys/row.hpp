@@ -17,9 +17,9 @@
 #include <type_traits>
 #include <vector>
 
-/// One row for each key of the job file. A row gives the key's name, its unit and range, its meaning, the value assumed
-/// without it, the member of the job's structs that it goes into, and its names in the register and the record. The
-/// reader, the vocabulary, the register, the record and docs/job-file.md all use this row.
+/// One row for each key of the job file. A row says once what the key is called, its unit and range, what it means,
+/// what holds without it, which member of the job's structs it goes into, and what register and record call it. The
+/// reader, the vocabulary, the register, the record and docs/job-file.md take it from there.
 namespace loopfolio::job {
 
 using yaml::Field;
@@ -34,9 +34,8 @@ inline constexpr Need depends = Need::depends;
 template <class Row>
 struct Described {
     Field field{};
-    /// Name in the record, without the suffix of its unit; empty: the record writes it elsewhere.
-    std::string_view record{};
-    bool read_by_hand = false;   ///< the reader takes it together with neighbouring keys
+    std::string_view record{};   ///< the record's name for it, without its unit; empty: it is written elsewhere
+    bool read_by_hand = false;   ///< the reader takes it together with its neighbours
 
     /// The value assumed without the key, in the words of docs/job-file.md. A dash is shown unless a row says
     /// otherwise.
@@ -99,11 +98,9 @@ struct Number : Described<Number<T, M, U>> {
     int place = 0;
     bool unit_in_name = false;      ///< the name in the register includes the unit, so the value is printed without it
     std::string_view unlisted{};    ///< why it has no line in the register
-    bool (*listed)(const T&) = nullptr;             ///< if given, decides whether a particular input has a line
-    /// Default where the job states nothing, from this table,.
-    reference::Default<Value> reference::Defaults::*usual = nullptr;
-    /// Or from this one; without either, see src/design/resolve.
-    reference::Cited<Value> reference::Limits::*limit = nullptr;
+    bool (*listed)(const T&) = nullptr;             ///< where given: whether this one has a line
+    reference::Default<Value> reference::Defaults::*usual = nullptr;   ///< what is taken where the job states nothing,
+    reference::Cited<Value> reference::Limits::*limit = nullptr;       ///< from either table
 
     consteval Number in_register(std::string_view name, int digits, int where = 0) const {
         Number out = *this;
@@ -129,7 +126,7 @@ struct Number : Described<Number<T, M, U>> {
         out.listed = holds;
         return out;
     }
-    /// The value assumed where the job states nothing. Defaults that depend on other keys are filled in by
+    /// What is taken where the job states nothing. A default that depends on other keys is filled by
     /// `src/design/resolve`.
     consteval Number otherwise(reference::Default<Value> reference::Defaults::*value) const {
         Number out = *this;
