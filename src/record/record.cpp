@@ -9,7 +9,7 @@ namespace loopfolio::record {
 
 namespace {
 
-Json origin_json(const Origin& origin) {
+Json origin_json(const study::Origin& origin) {
     Json out;
     out["program"] = origin.program;
     out["version"] = origin.version;
@@ -74,15 +74,18 @@ std::string to_json(const study::Study& study) {
     Json out;
     out["record"] = "loopfolio design record";
     out["record_version"] = record_version;
-    out["origin"] = origin_json(origin);
-    out["job"] = job_json(filled);
-    out["design"] = design_json(filled, design);
-    out["sizes"] = sizes_json(filled, design);
-    out["operation"] = operation_json(filled, operation);
-    out["plant"] = plant_json(filled, plant);
-    out["flags"] = flags_json(filled, design);
-    out["register"] = register_json(inputs);
-    out["derivations"] = derivations_json(trace);
+    out["origin"] = origin_json(study.origin);
+    out["verdict"] = word(study.verdict);
+    out["findings"] = findings_json(job, study.findings);
+    out["job"] = job_json(job);
+    out["design"] = design_json(job, study.design);
+    out["sizes"] = sizes_json(job, study.sizes);
+    put_study(out, study);
+    out["operation"] = operation_json(job, study.operation);
+    out["plant"] = plant_json(job, study.plant);
+    out["flags"] = flags_json(job, study.design);
+    out["register"] = register_json(study.inputs);
+    out["derivations"] = derivations_json(study.trace);
     return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

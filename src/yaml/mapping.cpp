@@ -65,13 +65,8 @@ Meant suggestion_for(const Mapping& m, const Entry& entry) {
                 digits ? "a number has a decimal point and no comma"
                        : "text that holds a comma goes in quotes"};
     }
-<<<<<<< HEAD:src/job/mappings.cpp
-    // A file named by the job has no other groups.
-    const Group* other = entry.place.file == 0 ? group_with(unknown) : nullptr;
-=======
     // A file beside the one that is read has no other groups.
     const Group* other = entry.place.file == 0 ? group_with(m.reading->groups, unknown) : nullptr;
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/mapping.cpp
     if (other != nullptr) {
         return {{}, named(unknown) + " is a key of " + std::string{other->name}};
     }
@@ -103,11 +98,7 @@ void report_doubled(const Mapping& m) {
     }
 }
 
-<<<<<<< HEAD:src/job/mappings.cpp
-/// Whether missing keys of `m` are reported elsewhere: where its model is named, or for the first line of its table.
-=======
 /// What `m` lacks is told elsewhere, such as in the first line of its table.
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/mapping.cpp
 bool lack_is_told(const Mapping& m) {
     const auto& files = m.reading->files_told_of;
     return m.reading->told_of.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();

@@ -9,13 +9,7 @@
 
 namespace loopfolio::yaml {
 
-<<<<<<< HEAD:src/job/number.hpp
-using namespace yaml;
-
-/// A number in a job file, or what is wrong with the way it is written.
-=======
 /// A number as a file writes it, or what is wrong with how it is written.
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/number.hpp
 struct NumberReading {
     std::optional<double> value;
     std::string rule;

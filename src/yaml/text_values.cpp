@@ -1,10 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-<<<<<<< HEAD:src/job/text_fields.cpp
-#include "job/fields.hpp"
 #include "loopfolio/base/utf8.hpp"
-=======
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
 #include "loopfolio/yaml/file_text.hpp"
 #include "loopfolio/yaml/mapping.hpp"
 
@@ -15,14 +11,10 @@ namespace loopfolio::yaml {
 
 namespace {
 
-<<<<<<< HEAD:src/job/text_fields.cpp
-/// The text of a scalar; nothing where the value is not one.
-=======
 constexpr std::size_t few_names = 14;    // that a rule lists whole
 constexpr std::size_t most_names = 60;   // that a hint lists: more help nobody
 
 /// The text of a scalar; nothing where there is none.
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
 std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return std::nullopt;
@@ -72,14 +64,9 @@ std::string id_hint(const std::string& id, const Field& field) {
     return good ? "write `" + better + "`" : "";
 }
 
-<<<<<<< HEAD:src/job/text_fields.cpp
-/// One text of a list. It is read like the value of a key without a name, so that it has a path of its own.
-std::string text_of_item(const Mapping& parent, const std::string& path, const Node& item) {
-=======
 /// Calls `f` with one item of a list as the value of a key without a name, so that it has a path of its own.
 template <class F>
 auto with_item(const Mapping& parent, const std::string& path, const Node& item, F&& f) {
->>>>>>> e7b2ef3 (Mappings are read by the yaml room, for every kind of file):src/yaml/text_values.cpp
     static constexpr std::array fields{Field{"", Form::text, Need::always, 1, 500}};
     const Group keys{"", fields};
     const Node holder{Node::Kind::mapping, item.place, {}, false, {}, {{"", item.place, item}}};

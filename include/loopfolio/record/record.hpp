@@ -13,28 +13,6 @@ namespace loopfolio::record {
 /// docs/record.md has the rule in full. A new key leaves it as it is.
 inline constexpr int record_version = 2;
 
-struct FileDigest {
-    std::string name;          ///< as the job names it
-    std::string sha256;
-};
-
-/// What ties a record or a pack to what made it.
-struct Origin {
-    std::string program = "loopfolio";
-    std::string version;
-    std::string job_file;      ///< file name without folders
-    std::string job_sha256;    ///< 64 hex digits of the job file's bytes
-    std::vector<FileDigest> files = {};   ///< that the job names, in the order in which they were read
-};
-
-/// A verdict's check by name, its figure and limit in the unit that the record states them in.
-struct NamedFigures {
-    std::string_view name;
-    double figure = 0.0, limit = 0.0;
-    std::string_view unit;
-};
-[[nodiscard]] NamedFigures figures_of(const design::Finding& finding);
-
 /// SHA-256 (FIPS 180-4) as 64 lower-case hex digits.
 [[nodiscard]] std::string sha256(std::string_view bytes);
 

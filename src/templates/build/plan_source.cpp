@@ -17,6 +17,12 @@ namespace {
 
 using yaml::Node;
 
+/// The value under `key`, or nullptr where the mapping has none.
+const Node* value_of(const Node& mapping, std::string_view key) {
+    const auto* entry = yaml::find_entry(mapping, key);
+    return entry == nullptr || entry->value.kind == Node::Kind::null ? nullptr : &entry->value;
+}
+
 /// The names that the files themselves use. The report, which alone knows what it can print, is built after this; the
 /// program holds the names against it when it starts.
 Vocabulary named_in(const Node& pack, const Node& cautions) {
@@ -45,11 +51,11 @@ struct File {
     std::string name;
     std::string text;
     yaml::ParsedTree tree;
-    yaml::Findings findings;
+    yaml::Reading reading;
 };
 
 File parsed(const std::filesystem::path& path, Diagnostics& said) {
-    File out{path.string(), contents(path), {}, {path.string(), {}}};
+    File out{path.string(), contents(path), {}, yaml::Reading{{path.string(), {}}}};
     out.tree = yaml::parse_tree(out.text, out.name, template_kind);
     if (!out.tree.ok) said.push_back(out.tree.fault);
     return out;
@@ -61,10 +67,10 @@ Template read(const std::filesystem::path& pack_path, const std::filesystem::pat
     if (!said.empty()) return out;
     const auto vocabulary = named_in(pack.tree.root, cautions.tree.root);
     const Beside nothing_beside = [](const std::string&) { return std::nullopt; };
-    read_pack(pack.tree.root, At{pack.findings, ""}, vocabulary, nothing_beside, out);
-    read_cautions(cautions.tree.root, At{cautions.findings, ""}, vocabulary, out);
+    read_pack(pack.tree.root, pack.reading, vocabulary, nothing_beside, out);
+    read_cautions(cautions.tree.root, cautions.reading, vocabulary, out);
     for (auto* file : {&pack, &cautions}) {
-        const auto found = yaml::shown(std::move(file->findings));
+        const auto found = yaml::shown(std::move(file->reading.findings));
         said.insert(said.end(), found.begin(), found.end());
     }
     const bool plain = value_of(pack.tree.root, "extends") == nullptr && !out.logo && out.marks.empty() &&
