@@ -31,8 +31,8 @@ std::string room_line(const Study& s, const Finding& f) {
     const auto i = static_cast<std::size_t>(f.index);
     const auto& r = s.design.rooms[i];
     return line(word(f.verdict), s.house.values.rooms[i].name,
-                fmt::format("{} {}, output {}", r.heat_up > Power{} ? "loss and heat-up" : "loss", text(r.load, unit::watt, 0),
-                            text(r.output, unit::watt, 0)) +
+                fmt::format("{} {}, output {}", r.heat_up > Power{} ? "loss and heat-up" : "loss",
+                            text(r.load, unit::watt, 0), text(r.output, unit::watt, 0)) +
                     (r.reached ? ", reaches " + text(*r.reached, unit::celsius, 1) : std::string{}));
 }
 
@@ -53,7 +53,8 @@ std::string section_line(const Study& s, std::size_t i) {
     if (r.size_for_limit != nullptr && r.size_for_limit != r.next_size) {
         figures += fmt::format("; {} would clear the limit", r.size_for_limit->label);
     }
-    if (r.drop_to_limit) figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
+    if (r.drop_to_limit)
+        figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
     if (r.next_size != nullptr) figures += fmt::format("; {} would keep", r.next_size->label);
     if (r.drop_to_keep) figures += fmt::format("; so would a drop of {}", text(*r.drop_to_keep, unit::kelvin, 1));
     return line(word(r.verdict), section.id, figures);
@@ -85,7 +86,8 @@ std::string finding_line(const Study& s, const Finding& f) {
     const auto value = [&](const design::Measure& figure) {
         return fixed(row.shown.value(figure), row.decimals) + "\u00a0" + std::string{row.shown.symbol};
     };
-    return line(word(f.verdict), label_of(s, f), fmt::format("{} {}, {} {}", row.figure, value(f.figure), row.limit, value(f.limit)));
+    return line(word(f.verdict), label_of(s, f),
+                fmt::format("{} {}, {} {}", row.figure, value(f.figure), row.limit, value(f.limit)));
 }
 
 std::string circulator_line(const Study& s) {
@@ -110,10 +112,11 @@ Groups groups_of(const Study& s) {
             case Subject::room: out.rooms += room_line(s, f); break;
             case Subject::emitter: out.emitters += emitter_line(s, f); break;
             case Subject::section:
-                if (f.check == design::Check::section_velocity) out.sections += section_line(s, static_cast<std::size_t>(f.index));
+                if (f.check == design::Check::section_velocity)
+                    out.sections += section_line(s, static_cast<std::size_t>(f.index));
                 else if (f.check != design::Check::section_gradient) out.sections += finding_line(s, f);
                 break;
-            case Subject::circulator: break;   // printed elsewhere, as it has a line even without a check
+            case Subject::circulator: break;  // printed elsewhere, as it has a line even without a check
             case Subject::plant:
             case Subject::heat_source:
             case Subject::mixer:
@@ -148,17 +151,20 @@ std::string headed(std::string_view head, const std::string& lines) {
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
     const auto look = templates::default_template(report::vocabulary());
-    return each_job(options.jobs, fonts, study::Scope::check, err, [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
-        const Study& s = calculated.study;
-        const Groups groups = groups_of(s);
-        const auto& identity = s.house.values.identity;
-        out << with_plain_spaces(identity.reference + ", revision " + identity.revision + "\n" + headed("rooms", groups.rooms) +
-                                 headed("emitters", groups.emitters) + headed("sections", groups.sections) +
-                                 headed("duty", circulator_line(s) + groups.duty) +
-                                 headed("system water, hot water, sound", groups.other) + notes(s, look.texts)) +
-                   fmt::format("verdict: {}\n", word(s.verdict));
-        return options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
-    });
+    return each_job(options.jobs, fonts, study::Scope::check, err,
+                    [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
+                        const Study& s = calculated.study;
+                        const Groups groups = groups_of(s);
+                        const auto& identity = s.house.values.identity;
+                        out << with_plain_spaces(identity.reference + ", revision " + identity.revision + "\n" +
+                                                 headed("rooms", groups.rooms) + headed("emitters", groups.emitters) +
+                                                 headed("sections", groups.sections) +
+                                                 headed("duty", circulator_line(s) + groups.duty) +
+                                                 headed("system water, hot water, sound", groups.other) +
+                                                 notes(s, look.texts)) +
+                                   fmt::format("verdict: {}\n", word(s.verdict));
+                        return options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
+                    });
 }
 
 }  // namespace loopfolio::app

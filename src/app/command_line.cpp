@@ -44,11 +44,14 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err)
     auto* pack = program.add_subcommand("pack", "Write the design pack (PDF) and its record (JSON) of each job");
     pack->add_option("JOB", pack_options.jobs, "Job files (YAML)")->required();
     pack->add_option("-o,--output", pack_options.folder, "Folder to write to; it is made if it is missing")
-        ->required()->type_name("DIR");
-    pack->add_option("--template", pack_options.look, "Folder of a template: wording, order, look, firm")->type_name("DIR");
+        ->required()
+        ->type_name("DIR");
+    pack->add_option("--template", pack_options.look, "Folder of a template: wording, order, look, firm")
+        ->type_name("DIR");
     pack->add_option("--part", pack_options.part, "Print one part beside the summary: household, installer or assessor")
         ->type_name("PART");
-    pack->footer("Writes REFERENCE-REVISION.pdf and REFERENCE-REVISION.json; with --part, REFERENCE-REVISION-PART.pdf.");
+    pack->footer(
+        "Writes REFERENCE-REVISION.pdf and REFERENCE-REVISION.json; with --part, REFERENCE-REVISION-PART.pdf.");
 
     CheckOptions check_options;
     auto* check = program.add_subcommand("check", "Print a verdict for each room, emitter and section; write nothing");

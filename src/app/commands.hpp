@@ -11,8 +11,8 @@ namespace loopfolio::app {
 struct PackOptions {
     std::vector<std::string> jobs;
     std::string folder;
-    std::string look;      ///< folder of a template; empty: the built-in one
-    std::string part;      ///< the one part to print with the summary; empty: all
+    std::string look;  ///< folder of a template; empty: the built-in one
+    std::string part;  ///< the one part to print with the summary; empty: all
 };
 struct CheckOptions {
     std::vector<std::string> jobs;

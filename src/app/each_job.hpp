@@ -19,7 +19,8 @@ inline void print(const Diagnostics& diagnostics, std::ostream& err) {
 /// Reads and calculates each job file. If that succeeds, calls `use(calculated, text, file)`, which returns an exit
 /// code.
 template <class Use>
-int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, study::Scope scope, std::ostream& err, Use&& use) {
+int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, study::Scope scope, std::ostream& err,
+             Use&& use) {
     int worst = exit_done;
     for (const auto& file : files) {
         int code = exit_done;

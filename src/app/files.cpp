@@ -4,11 +4,11 @@
 
 #include <fmt/format.h>
 
+#include <fcntl.h>
+#include <unistd.h>
 #include <algorithm>
 #include <cerrno>
-#include <fcntl.h>
 #include <system_error>
-#include <unistd.h>
 #include <utility>
 #include <vector>
 
@@ -26,7 +26,9 @@ namespace fs = std::filesystem;
 class Descriptor {
 public:
     explicit Descriptor(int fd) : fd_{fd} {}
-    ~Descriptor() { if (fd_ >= 0) ::close(fd_); }
+    ~Descriptor() {
+        if (fd_ >= 0) ::close(fd_);
+    }
     Descriptor(const Descriptor&) = delete;
     Descriptor& operator=(const Descriptor&) = delete;
     [[nodiscard]] int get() const { return fd_; }

@@ -25,29 +25,33 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
             return exit_usage;
         }
     }
-    std::map<std::string, std::string> made_by;   // file stem to the job file that used it, in this run
-    return each_job(options.jobs, style.fonts, study::Scope::pack, err, [&](Calculated& calculated, const std::string& text,
-                                                                           const std::string& file) -> int {
-        if (const auto fault = take_firm(calculated.study.house, file, style)) {
-            err << text_of(*fault);
-            return exit_invalid;
-        }
-        const Pack pack = make_pack(calculated, text, style);
-        const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
-        if (!fresh) {
-            err << text_of({Severity::error, file, {}, "job.reference", pack.stem,
-                            "is the reference and revision of " + earlier->second + " too",
-                            "give one of them another revision; its pack was not written"});
-            return exit_invalid;
-        }
-        const std::filesystem::path folder{options.folder};
-        const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
-                               OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
-        write_together(files);
-        out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(), pack.pages.pages.size(),
-                           word(calculated.study.verdict));
-        return exit_done;
-    });
+    std::map<std::string, std::string> made_by;  // file stem to the job file that used it, in this run
+    return each_job(options.jobs, style.fonts, study::Scope::pack, err,
+                    [&](Calculated& calculated, const std::string& text, const std::string& file) -> int {
+                        if (const auto fault = take_firm(calculated.study.house, file, style)) {
+                            err << text_of(*fault);
+                            return exit_invalid;
+                        }
+                        const Pack pack = make_pack(calculated, text, style);
+                        const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
+                        if (!fresh) {
+                            err << text_of({Severity::error,
+                                            file,
+                                            {},
+                                            "job.reference",
+                                            pack.stem,
+                                            "is the reference and revision of " + earlier->second + " too",
+                                            "give one of them another revision; its pack was not written"});
+                            return exit_invalid;
+                        }
+                        const std::filesystem::path folder{options.folder};
+                        const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
+                                               OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
+                        write_together(files);
+                        out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(),
+                                           pack.pages.pages.size(), word(calculated.study.verdict));
+                        return exit_done;
+                    });
 }
 
 }  // namespace loopfolio::app

@@ -28,8 +28,8 @@ std::vector<std::string> files_below(const std::string& folder) {
     namespace fs = std::filesystem;
     std::vector<std::string> out;
     std::error_code fault;
-    for (fs::recursive_directory_iterator at{folder, fs::directory_options::skip_permission_denied, fault}, end; !fault && at != end;
-         at.increment(fault)) {
+    for (fs::recursive_directory_iterator at{folder, fs::directory_options::skip_permission_denied, fault}, end;
+         !fault && at != end; at.increment(fault)) {
         if (at.depth() >= 1) at.disable_recursion_pending();
         if (at->is_regular_file(fault)) out.push_back(at->path().generic_string());
     }
@@ -42,7 +42,12 @@ Diagnostics faults_of_fonts(const templates::Template& look, const std::string& 
     const auto check = [&](std::string field, const std::string& bytes) {
         if (bytes.empty()) return;
         if (auto fault = pdf::fault_of_font(bytes); !fault.empty()) {
-            out.push_back({Severity::error, folder + "/pack.yaml", {}, std::move(field), "", std::move(fault),
+            out.push_back({Severity::error,
+                           folder + "/pack.yaml",
+                           {},
+                           std::move(field),
+                           "",
+                           std::move(fault),
                            "a TrueType font that may be embedded and subset"});
         }
     };
@@ -56,13 +61,15 @@ Diagnostics faults_of_fonts(const templates::Template& look, const std::string& 
 
 std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder) {
     const auto vocabulary = report::vocabulary();
-    if (folder.empty()) return std::unique_ptr<PackStyle>{new PackStyle{templates::default_template(vocabulary), pdf::Fonts{}, {}}};
+    if (folder.empty())
+        return std::unique_ptr<PackStyle>{new PackStyle{templates::default_template(vocabulary), pdf::Fonts{}, {}}};
     const pdf::Fonts built_in;
     auto read = templates::read_template(
-        folder, contents, vocabulary, [&](std::string_view words) { return unprintable_in(words, built_in); }, files_below);
+        folder, contents, vocabulary, [&](std::string_view words) { return unprintable_in(words, built_in); },
+        files_below);
     if (!read.made) return std::move(read.diagnostics);
     if (auto faults = faults_of_fonts(*read.made, folder); !faults.empty()) return faults;
-    const templates::FontFiles files = read.made->fonts;   // `bytes` refers to it after the template has moved
+    const templates::FontFiles files = read.made->fonts;  // `bytes` refers to it after the template has moved
     const pdf::FontBytes bytes{files.regular, files.bold, files.italic};
     return std::unique_ptr<PackStyle>{new PackStyle{std::move(*read.made), pdf::Fonts{bytes}, {}}};
 }
@@ -74,7 +81,8 @@ std::string keep_only(PackStyle& style, const std::string& part) {
         if (plan.part == always_printed) continue;
         known += (known.empty() ? "" : ", ") + plan.part;
     }
-    const bool there = std::any_of(style.look.parts.begin(), style.look.parts.end(), [&](const auto& p) { return p.part == part; });
+    const bool there = std::any_of(style.look.parts.begin(), style.look.parts.end(),
+                                   [&](const auto& p) { return p.part == part; });
     if (!there) return "the template has no part '" + part + "'; it has: " + known;
     std::erase_if(style.look.parts, [&](const auto& p) { return p.part != part && p.part != always_printed; });
     style.suffix = "-" + part;

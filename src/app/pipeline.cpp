@@ -28,7 +28,8 @@ std::string name_of(Place place, std::string_view file, const std::vector<job::N
     return files.at(static_cast<std::size_t>(place.file) - 1).path;
 }
 
-Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file, const std::vector<job::NamedFile>& files) {
+Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file,
+                           const std::vector<job::NamedFile>& files) {
     Diagnostics out;
     for (const auto& r : refusals) {
         out.push_back({Severity::error, name_of(r.place, file, files), r.place, r.field, "", r.rule, r.hint});
@@ -39,7 +40,8 @@ Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::st
 }  // namespace
 
 job::ReadFile reader_beside(std::string_view file) {
-    return [folder = std::filesystem::path{file}.parent_path()](const std::string& name) -> std::variant<std::string, job::FileFault> {
+    return [folder = std::filesystem::path{file}.parent_path()](
+               const std::string& name) -> std::variant<std::string, job::FileFault> {
         const auto path = folder / name;
         std::error_code error;
         if (std::filesystem::is_directory(path, error)) return job::FileFault{"is a folder"};
@@ -74,7 +76,12 @@ std::optional<Diagnostic> take_firm(design::House& house, std::string_view file,
     if (!house.inputs.firm.name.empty()) return {};
     const auto& firm = style.look.firm;
     if (firm.name.empty()) {
-        return Diagnostic{Severity::error, std::string{file}, {}, "firm", "", "is stated neither here nor by the template",
+        return Diagnostic{Severity::error,
+                          std::string{file},
+                          {},
+                          "firm",
+                          "",
+                          "is stated neither here nor by the template",
                           "add `firm:` with its `name`, or name it in the template's pack.yaml"};
     }
     house.inputs.firm = {firm.name, firm.address, firm.telephone, firm.email, firm.registration};
@@ -98,7 +105,7 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
     for (const auto& f : calculated.files) {
         const auto ending = std::filesystem::path{f.name}.extension();
         const bool table = ending != ".yaml" && ending != ".yml";
-        std::string flat = f.name;   // files in two folders may have the same name
+        std::string flat = f.name;  // files in two folders may have the same name
         std::ranges::replace(flat, '/', '-');
         attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
                                words(texts::pack::attached_file{.name = f.name})});

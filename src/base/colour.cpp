@@ -17,11 +17,11 @@ double luminance(const Colour& c) {
     return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
 }
 
-}   // namespace
+}  // namespace
 
 double contrast(const Colour& a, const Colour& b) {
     const double x = luminance(a), y = luminance(b);
     return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
 }
 
-}   // namespace loopfolio
+}  // namespace loopfolio

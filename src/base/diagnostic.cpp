@@ -64,7 +64,7 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
 }  // namespace
 
 std::vector<std::string_view> nearest_names(std::string_view wanted, const std::vector<std::string_view>& names) {
-    if (wanted.size() > 200) return {};   // not a slip of the pen, and the distance is quadratic
+    if (wanted.size() > 200) return {};  // not a slip of the pen, and the distance is quadratic
     const std::size_t most = std::max<std::size_t>(2, wanted.size() / 3);
     std::vector<std::string_view> best;
     std::size_t best_distance = most;

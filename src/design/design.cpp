@@ -7,14 +7,13 @@
 
 #include <fmt/format.h>
 
-
 namespace loopfolio::design {
 
 namespace {
 
 using Refusals = std::vector<Refusal>;
 
-constexpr double standard_gravity = 9.80665;   // m/s2, exact by definition
+constexpr double standard_gravity = 9.80665;  // m/s2, exact by definition
 
 physics::FluidKind kind_of(job::FluidName name) {
     switch (name) {
@@ -44,10 +43,11 @@ void set_fluid(const job::Job& job, Design& d, Refusals& refusals) {
     if (state) {
         d.state = *state;
         d.metre_of_water = Pressure::from_si(state->density.si() * standard_gravity);
-    } else refusals.push_back({"fluid", job.fluid.concentration.place,
-                             fmt::format("has no properties at the mean water temperature of {}",
-                                         text(d.mean, unit::celsius, 1)),
-                             "the relations hold for liquid between the freezing point and 100 °C"});
+    } else
+        refusals.push_back(
+            {"fluid", job.fluid.concentration.place,
+             fmt::format("has no properties at the mean water temperature of {}", text(d.mean, unit::celsius, 1)),
+             "the relations hold for liquid between the freezing point and 100 °C"});
 }
 
 /// An emitter cannot give heat to a room that is as warm as its water.
@@ -55,9 +55,10 @@ void refuse_cold_water(const job::Job& job, const Design& d, Refusals& refusals)
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         const auto& room = job.rooms[i];
         if (!room.heated || d.return_ > room.temperature.value) continue;
-        refusals.push_back({fmt::format("rooms[{}].temperature_c", i), room.temperature.place,
-                            fmt::format("must lie below the return temperature of {}", text(d.return_, unit::celsius, 1)),
-                            "raise the flow temperature or make the temperature drop smaller"});
+        refusals.push_back(
+            {fmt::format("rooms[{}].temperature_c", i), room.temperature.place,
+             fmt::format("must lie below the return temperature of {}", text(d.return_, unit::celsius, 1)),
+             "raise the flow temperature or make the temperature drop smaller"});
     }
 }
 
@@ -68,9 +69,10 @@ void refuse_cold_emitters(const job::Job& job, const Design& d, Refusals& refusa
         const auto room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
         if (r.load <= Power{} || r.inlet - r.drop > room) continue;
         const auto& e = job.emitters[i];
-        refusals.push_back({fmt::format("emitters[{}].temperature_drop_k", i), e.drop ? e.drop->place : e.place,
-                            fmt::format("leaves the water at {}, no warmer than the room", text(r.inlet - r.drop, unit::celsius, 1)),
-                            "make the drop smaller or the flow temperature higher"});
+        refusals.push_back(
+            {fmt::format("emitters[{}].temperature_drop_k", i), e.drop ? e.drop->place : e.place,
+             fmt::format("leaves the water at {}, no warmer than the room", text(r.inlet - r.drop, unit::celsius, 1)),
+             "make the drop smaller or the flow temperature higher"});
     }
 }
 
@@ -88,7 +90,8 @@ void refuse_underived(const job::Job& job, Refusals& refusals) {
         const auto& e = job.emitters[i];
         if (e.output_at_50k.given() && e.output_at_50k.value > Power{}) continue;
         refusals.push_back({fmt::format("emitters[{}]", i), e.place,
-                            e.floor ? "has no output: its floor lies outside the tables of EN 1264-2" : "has no output", ""});
+                            e.floor ? "has no output: its floor lies outside the tables of EN 1264-2" : "has no output",
+                            ""});
     }
 }
 

@@ -42,7 +42,13 @@ template <class Q>
 /// Makes a finding whose verdict is known already.
 template <class Q>
 [[nodiscard]] Finding judged(About about, Verdict verdict, Q figure, Q limit) {
-    return {about.check, about.subject, about.index, verdict, figure, limit, share_left(row_of(about.check).sense, figure, limit)};
+    return {about.check,
+            about.subject,
+            about.index,
+            verdict,
+            figure,
+            limit,
+            share_left(row_of(about.check).sense, figure, limit)};
 }
 
 /// Judges a figure that must be at least `needed`: keep from `needed` on, noted down to `needed (1 - tolerance)`.
@@ -59,7 +65,8 @@ template <class Q>
 template <class Q>
 [[nodiscard]] Finding at_most(About about, Q figure, Q preferred, std::optional<Q> limit) {
     if (limit && figure > (1.0 + rounding) * *limit) return judged(about, Verdict::change, figure, *limit);
-    return judged(about, figure > (1.0 + rounding) * preferred ? Verdict::keep_noted : Verdict::keep, figure, preferred);
+    return judged(about, figure > (1.0 + rounding) * preferred ? Verdict::keep_noted : Verdict::keep, figure,
+                  preferred);
 }
 
 /// Judges a figure that must cover a need: keep with a margin of at least `margin_kept`, noted with less.

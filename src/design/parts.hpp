@@ -67,7 +67,7 @@ void check_sections(const job::Job& job, Design& design, Remedies remedies, Trac
 
 /// As `design`, for values that are already derived, such as those of a house with changes made.
 [[nodiscard]] std::variant<Design, std::vector<Refusal>> design_values(const job::Job& values, Trace* trace = nullptr,
-                                                                      Remedies remedies = Remedies::sought);
+                                                                       Remedies remedies = Remedies::sought);
 
 /// The index circuit, the duty, and the checks of the pump and heat source that must meet it.
 void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace* trace);
@@ -88,10 +88,10 @@ void judge_separation(const job::Job& job, Design& design);
 
 /// The hydraulic model of an emitter: a conduit with a length and a loss factor, and valves by their Kv.
 struct EmitterPath {
-    physics::Conduit conduit;   ///< bore 0 where it is not known
+    physics::Conduit conduit;  ///< bore 0 where it is not known
     Length length;
-    double loss_factor = 0.0;   ///< on v2/2 in `conduit`
-    double valve_resistance = 0.0;   ///< 1/Kv2, h2/m6
+    double loss_factor = 0.0;       ///< on v2/2 in `conduit`
+    double valve_resistance = 0.0;  ///< 1/Kv2, h2/m6
 };
 [[nodiscard]] EmitterPath path_of(const job::Emitter& emitter);
 

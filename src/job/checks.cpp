@@ -14,9 +14,7 @@ namespace {
 
 /// Temperature as text, to a hundredth at most, so that a difference of readings does not show the tail of its binary
 /// form.
-std::string celsius_text(Temperature t) {
-    return decimal(std::round(t.celsius() * 100.0) / 100.0) + " °C";
-}
+std::string celsius_text(Temperature t) { return decimal(std::round(t.celsius() * 100.0) / 100.0) + " °C"; }
 
 void check_flow_over_rooms(const Draft& draft) {
     const Conditions& c = draft.job.conditions;
@@ -54,8 +52,8 @@ void check_temperatures(const Draft& draft) {
         warn(*draft.conditions, "outdoor_temperature_c", "is mild for a design outdoor temperature");
     }
     if (c.mild_day.given() && c.outdoor.given() && c.mild_day.value <= c.outdoor.value) {
-        complain(*draft.conditions, "mild_day_temperature_c", "must be above the design outdoor temperature, " +
-                 celsius_text(c.outdoor.value));
+        complain(*draft.conditions, "mild_day_temperature_c",
+                 "must be above the design outdoor temperature, " + celsius_text(c.outdoor.value));
     }
     check_flow_over_rooms(draft);
     check_mild_day_under_rooms(draft);
@@ -86,8 +84,7 @@ void check_unique(const std::vector<Item>& items, const std::vector<Mapping>& ma
         const Place place = place_at(mappings[i], "id");
         const auto [first, is_new] = seen.try_emplace(items[i].id, place);
         if (is_new) continue;
-        complain(mappings[i], "id", "is used twice, first at " + words(first->second),
-                 "give each its own id");
+        complain(mappings[i], "id", "is used twice, first at " + words(first->second), "give each its own id");
     }
 }
 

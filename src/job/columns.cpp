@@ -14,7 +14,8 @@ namespace {
 constexpr std::size_t most_shown_of_a_name = 40;
 
 bool takes_one_cell(const Field& field) {
-    return field.form != Form::mapping && field.form != Form::list && field.form != Form::texts && field.form != Form::numbers;
+    return field.form != Form::mapping && field.form != Form::list && field.form != Form::texts &&
+           field.form != Form::numbers;
 }
 
 std::vector<Field> known_fields(const Columns& columns) {
@@ -44,15 +45,22 @@ std::string names_hint(const Group& known) {
 }
 
 /// Reports the unknown columns, and returns the columns that they seem to be meant for.
-std::vector<std::string_view> report_unknown(Findings& findings, const yaml::FileKind& kind, const Group& known, const Node& table) {
+std::vector<std::string_view> report_unknown(Findings& findings, const yaml::FileKind& kind, const Group& known,
+                                             const Node& table) {
     std::vector<std::string_view> out;
-    std::vector<Field> absent;   // a column that is present cannot be what another one was meant for
-    std::ranges::copy_if(known.fields, std::back_inserter(absent), [&](const Field& f) { return !has_column(table, f.key); });
+    std::vector<Field> absent;  // a column that is present cannot be what another one was meant for
+    std::ranges::copy_if(known.fields, std::back_inserter(absent),
+                         [&](const Field& f) { return !has_column(table, f.key); });
     for (const auto& column : table.entries) {
         if (find_field(known, column.key) != nullptr) continue;
         Meant meant = meant_by({"", absent}, column.key);
-        findings.add({Severity::error, {}, column.place, printable(column.key, most_shown_of_a_name), "",
-                      "is not a column of " + std::string{kind.one}, meant.key.empty() ? names_hint(known) : std::move(meant.hint)});
+        findings.add({Severity::error,
+                      {},
+                      column.place,
+                      printable(column.key, most_shown_of_a_name),
+                      "",
+                      "is not a column of " + std::string{kind.one},
+                      meant.key.empty() ? names_hint(known) : std::move(meant.hint)});
         out.push_back(meant.key);
     }
     return out;
@@ -76,7 +84,12 @@ bool check_columns(Reading& reading, const yaml::FileKind& kind, const Columns& 
         lacking = true;
         if (std::ranges::find(meant, name) != meant.end()) continue;
         const Place head = table.entries.front().place;
-        reading.findings.add({Severity::error, {}, head, std::string{name}, "", "is missing: each row of " + std::string{kind.one} + " needs it",
+        reading.findings.add({Severity::error,
+                              {},
+                              head,
+                              std::string{name},
+                              "",
+                              "is missing: each row of " + std::string{kind.one} + " needs it",
                               "add the column to the first line"});
     }
     if (lacking) reading.files_told_of.push_back(table.place.file);

@@ -16,7 +16,7 @@ struct Draft {
     Job job;
     std::optional<Mapping> conditions;
     std::vector<Mapping> rooms;
-    std::vector<std::vector<Mapping>> elements;   ///< by room
+    std::vector<std::vector<Mapping>> elements;  ///< by room
     std::vector<Mapping> emitters;
     std::vector<Mapping> sections;
     std::optional<Mapping> heat_source;

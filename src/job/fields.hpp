@@ -19,16 +19,17 @@
 /// What a job file has beyond any other: numbers with a basis, and files that it names.
 namespace loopfolio::job {
 
-using namespace yaml;   // most lines of the reader use nodes, places and findings
+using namespace yaml;  // most lines of the reader use nodes, places and findings
 
 /// What a read carries from field to field.
 struct Reading : yaml::Reading {
     Reading(std::string file, const UnprintableIn& unprintable_in, const ReadFile& reads)
-        : yaml::Reading{{std::move(file), {}}, unprintable_in, vocabulary(), "of the job file "}, read_file{reads} {}
+        : yaml::Reading{{std::move(file), {}}, unprintable_in, vocabulary(), "of the job file "},
+          read_file{reads} {}
 
     Basis plain_values = Basis::measured;
     const ReadFile& read_file;
-    std::vector<NamedFile> files = {};   ///< read so far
+    std::vector<NamedFile> files = {};  ///< read so far
 };
 
 /// Every mapping of a job was opened with the job's own reading.

@@ -19,7 +19,8 @@ std::string ending_of(const std::string& name) { return lower_snake(std::filesys
 bool check_name(const Mapping& m, std::string_view key, const std::string& name) {
     const std::string ending = ending_of(name);
     if (std::filesystem::path{name}.is_absolute()) {
-        complain(m, key, "must be a path from the job file's own folder", "write it from the job file's folder, such as `../catalogue/x.csv`");
+        complain(m, key, "must be a path from the job file's own folder",
+                 "write it from the job file's folder, such as `../catalogue/x.csv`");
         return false;
     }
     if (ending != ".csv" && ending != ".yaml" && ending != ".yml") {
@@ -51,7 +52,8 @@ std::optional<int> take(const Mapping& m, std::string_view key, const std::strin
 
 }  // namespace
 
-std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, const yaml::FileKind& kind, const Columns& columns) {
+std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, const yaml::FileKind& kind,
+                                    const Columns& columns) {
     const std::string name = text_at(m, key);
     if (name.empty() || !check_name(m, key, name)) return {};
     const auto number = take(m, key, name);
@@ -63,13 +65,20 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
     }
     const std::string& shown = m.reading->findings.named_files[static_cast<std::size_t>(*number) - 1];
     const bool table = ending_of(name) == ".csv";
-    auto tree = table ? yaml::parse_table(file.bytes, shown, kind, *number) : yaml::parse_tree(file.bytes, shown, kind, *number);
+    auto tree = table ? yaml::parse_table(file.bytes, shown, kind, *number)
+                      : yaml::parse_tree(file.bytes, shown, kind, *number);
     if (!tree.ok) {
         m.reading->findings.add(std::move(tree.fault));
         return {};
     }
     if (tree.root.kind != Node::Kind::list) {
-        m.reading->findings.add({Severity::error, {}, tree.root.place, "", "", std::string{kind.one} + " is a list", std::string{kind.start}});
+        m.reading->findings.add({Severity::error,
+                                 {},
+                                 tree.root.place,
+                                 "",
+                                 "",
+                                 std::string{kind.one} + " is a list",
+                                 std::string{kind.start}});
         return {};
     }
     OpenedFile out{std::move(tree.root), table};

@@ -12,8 +12,8 @@ namespace loopfolio::job {
 
 struct OpenedFile {
     Node list;
-    bool table = false;   ///< it is a table of comma-separated values
-    bool whole = true;    ///< false for a table whose first line has an error
+    bool table = false;  ///< it is a table of comma-separated values
+    bool whole = true;   ///< false for a table whose first line has an error
 };
 
 /// The columns that a table may have: every key of these groups whose value fits into one cell. The keys that the first

@@ -33,10 +33,8 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
     if (!note.empty()) out.source += (out.source.empty() ? "" : "; ") + note;
     const auto basis = choice_at(m, "basis", "basis", basis_names());
     if (!value) return out;
-    if (out.low && *out.low > *value)
-        complain(m, "low", "must not be above the value, " + decimal(*value));
-    if (out.high && *out.high < *value)
-        complain(m, "high", "must not be below the value, " + decimal(*value));
+    if (out.low && *out.low > *value) complain(m, "low", "must not be above the value, " + decimal(*value));
+    if (out.high && *out.high < *value) complain(m, "high", "must not be below the value, " + decimal(*value));
     out.value = *value;
     out.basis = basis.value_or(plain_basis(parent, out.place));
     return out;
@@ -44,7 +42,9 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
 
 }  // namespace
 
-std::string in_celsius(Temperature temperature) { return decimal(std::round(temperature.celsius() * 100.0) / 100.0) + " °C"; }
+std::string in_celsius(Temperature temperature) {
+    return decimal(std::round(temperature.celsius() * 100.0) / 100.0) + " °C";
+}
 
 Input<double> number_at(const Mapping& m, std::string_view key) {
     const Field& field = *find_field(*m.keys, key);

@@ -88,8 +88,7 @@ std::string junction_hint(std::string_view wanted, const std::vector<std::string
 
 bool check_junction(const Mapping& m, std::string_view key, const std::string& at, const Junctions& junctions) {
     if (at.empty() || junctions.known(at)) return !at.empty();
-    complain(m, key, "is not a junction: no section starts or ends there",
-             junction_hint(at, junctions.names()));
+    complain(m, key, "is not a junction: no section starts or ends there", junction_hint(at, junctions.names()));
     return false;
 }
 
@@ -106,7 +105,7 @@ std::string list_words(const std::vector<std::string>& ids) {
 
 /// A part of the pipework that water from the heat source cannot reach.
 struct Stray {
-    std::size_t first = 0;   ///< index of its first section
+    std::size_t first = 0;  ///< index of its first section
     std::vector<std::string> ids;
     std::vector<std::string_view> junctions;
 };
@@ -139,9 +138,10 @@ bool check_joined(const Draft& draft, Junctions& junctions, const std::string& r
             const std::string near = junction_hint(junction, reached);
             if (hint.empty() && !near.empty()) hint = named(junction) + ": " + near;
         }
-        complain(draft.sections[stray.first], "", (stray.ids.size() == 1 ? "section " : "sections ") +
-                 list_words(stray.ids) + (stray.ids.size() == 1 ? " is" : " are") +
-                 " not joined to the heat source at `" + root_name + "`", hint);
+        complain(draft.sections[stray.first], "",
+                 (stray.ids.size() == 1 ? "section " : "sections ") + list_words(stray.ids) +
+                     (stray.ids.size() == 1 ? " is" : " are") + " not joined to the heat source at `" + root_name + "`",
+                 hint);
     }
     return found.empty();
 }
@@ -166,8 +166,7 @@ void warn_of_dead_ends(const Draft& draft, const std::string& root) {
         const Section& section = draft.job.sections[i];
         for (const auto& [key, end] : {std::pair{"from", section.from}, std::pair{"to", section.to}}) {
             if (uses[end] > 1) continue;
-            warn(draft.sections[i], key,
-                 "is a dead end: no emitter hangs there, so no water flows to it");
+            warn(draft.sections[i], key, "is a dead end: no emitter hangs there, so no water flows to it");
         }
     }
 }
@@ -186,9 +185,11 @@ void check_pipework(const Draft& draft) {
         whole = check_junction(*draft.heat_source, "return_at", draft.job.heat_source->return_at, junctions) && whole;
     }
     for (const auto& candidate : draft.job.heat_source->could_join_at) {
-        if (candidate == root) complain(*draft.heat_source, "could_join_at", "names `" + root + "`, where it joins already");
+        if (candidate == root)
+            complain(*draft.heat_source, "could_join_at", "names `" + root + "`, where it joins already");
         else if (!junctions.known(candidate)) {
-            complain(*draft.heat_source, "could_join_at", "`" + candidate + "` is not a junction: no section starts or ends there",
+            complain(*draft.heat_source, "could_join_at",
+                     "`" + candidate + "` is not a junction: no section starts or ends there",
                      junction_hint(candidate, junctions.names()));
         }
     }
@@ -201,7 +202,7 @@ void check_pipework(const Draft& draft) {
     }
     whole = check_joined(draft, junctions, start) && whole;
     if (!whole) return;
-    warn_of_dead_ends(draft, root);   // with other errors present, a dead end is only a consequence of them
+    warn_of_dead_ends(draft, root);  // with other errors present, a dead end is only a consequence of them
     check_flow_and_return(draft);
 }
 

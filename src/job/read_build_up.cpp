@@ -13,7 +13,7 @@ namespace loopfolio::job {
 
 namespace {
 
-constexpr std::size_t most_bridges = 12;   // each bridge doubles the number of heat paths
+constexpr std::size_t most_bridges = 12;  // each bridge doubles the number of heat paths
 
 LayerBridge read_bridge(const Mapping& m) {
     LayerBridge out;
@@ -44,14 +44,19 @@ Fasteners read_fasteners(const Mapping& m) {
 /// Warns of more metal than ties or screws have. The limit of one part in a hundred is common practice, no source.
 void check_fasteners(const Mapping& m, const Fasteners& f, const Layer& layer) {
     constexpr double most_share = 0.01;
-    const double share = f.section.value.in(unit::square_metre) * f.per_square_metre.value;
+    const double share = f.section.value.in(unit::square_metre)*f.per_square_metre.value;
     if (f.section.given() && f.per_square_metre.given() && share > most_share) {
-        warn(m, "section_mm2", "makes " + decimal(std::round(share * 1000.0) / 10.0) + "% of the area metal, with `number_per_m2`: ties and "
-             "screws seldom take more than 1%", "state the section of one, and how many there are on one square metre");
+        warn(m, "section_mm2",
+             "makes " + decimal(std::round(share * 1000.0) / 10.0) +
+                 "% of the area metal, with `number_per_m2`: ties and "
+                 "screws seldom take more than 1%",
+             "state the section of one, and how many there are on one square metre");
     }
     if (f.depth && layer.thickness.given() && f.depth->given() && f.depth->value > layer.thickness.value) {
-        complain(m, "depth_mm", "must not be above the layer's own `thickness_mm`, " + decimal(layer.thickness.value.in(unit::millimetre)),
-                 "count only what lies in this layer");
+        complain(
+            m, "depth_mm",
+            "must not be above the layer's own `thickness_mm`, " + decimal(layer.thickness.value.in(unit::millimetre)),
+            "count only what lies in this layer");
     }
 }
 
@@ -65,7 +70,9 @@ void check_insulates(const Mapping& m, const Layer& layer) {
     if (!conductivity || *conductivity <= most) return;
     for (const std::string_view key : {"air_gap_level", "fasteners"}) {
         if (!has(m, key) || (key == "air_gap_level" && layer.air_gap_level == 0)) continue;
-        warn(m, key, "corrects insulation, and this layer lets " + decimal(conductivity->in(unit::watt_per_metre_kelvin)) + " W/(m·K) through",
+        warn(m, key,
+             "corrects insulation, and this layer lets " + decimal(conductivity->in(unit::watt_per_metre_kelvin)) +
+                 " W/(m·K) through",
              "state it of the layer that insulates");
     }
 }
@@ -87,8 +94,7 @@ Layer read_layer(const Mapping& m) {
     Layer out;
     read_keys(m, keys::layer, out);
     out.air = has(m, "air_mm");
-    out.thickness =
-        out.air ? input_at(m, "air_mm", unit::millimetre) : input_at(m, "thickness_mm", unit::millimetre);
+    out.thickness = out.air ? input_at(m, "air_mm", unit::millimetre) : input_at(m, "thickness_mm", unit::millimetre);
     const bool solid = has(m, "material") || has(m, "conductivity_w_per_mk");
     if (solid) {
         for (const std::string_view key : {"air_mm", "resistance_m2k_per_w"}) {
@@ -113,12 +119,14 @@ Layer read_layer(const Mapping& m) {
 
 /// A strip ten times as long as it is wide, with its whole edge exposed to outside, has 48; a square has 16.
 void check_slab(const Mapping& m, const Input<Area>& area, const Input<Length>& perimeter) {
-    constexpr double most = 50.0;   // common practice, no source
+    constexpr double most = 50.0;  // common practice, no source
     if (!area.given() || !perimeter.given()) return;
     const double edge = perimeter.value.in(unit::metre), size = area.value.in(unit::square_metre);
     if (edge * edge <= most * size) return;
-    warn(m, "perimeter_m", "is long for " + decimal(size) + " m²: a strip of that area, ten times as long as wide, has " +
-         decimal(std::round(10.0 * std::sqrt(48.4 * size)) / 10.0) + " m round it", "give the edge of this floor alone that lies to outside");
+    warn(m, "perimeter_m",
+         "is long for " + decimal(size) + " m²: a strip of that area, ten times as long as wide, has " +
+             decimal(std::round(10.0 * std::sqrt(48.4 * size)) / 10.0) + " m round it",
+         "give the edge of this floor alone that lies to outside");
 }
 
 void read_slab(const Mapping& m, Element& element) {

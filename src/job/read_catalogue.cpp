@@ -13,23 +13,26 @@ namespace loopfolio::job {
 
 namespace {
 
-constexpr yaml::FileKind source_file{"a catalogue of heat sources", "catalogues", "each item starts with `- model:`",
-                                     "the first line names the columns, such as `model,outdoor_c,flow_c,capacity_kw,ratio`"};
-constexpr yaml::FileKind emitter_file{"a catalogue of emitters", "catalogues", "each item starts with `- model:`",
-                                      "the first line names the columns, such as `model,kind,output_at_50k_w,length_mm,height_mm`"};
+constexpr yaml::FileKind source_file{
+    "a catalogue of heat sources", "catalogues", "each item starts with `- model:`",
+    "the first line names the columns, such as `model,outdoor_c,flow_c,capacity_kw,ratio`"};
+constexpr yaml::FileKind emitter_file{
+    "a catalogue of emitters", "catalogues", "each item starts with `- model:`",
+    "the first line names the columns, such as `model,kind,output_at_50k_w,length_mm,height_mm`"};
 constexpr std::size_t most_models = 2000;
 
 /// Keys of one line of a manufacturer's table.
 constexpr std::array<std::string_view, 5> point_keys{"outdoor_c", "flow_c", "capacity_kw", "least_kw", "ratio"};
 
 constexpr std::array<std::string_view, 3> keys_of_a_unit{"name", "performance", "minimum_output_kw"};
-constexpr std::array<std::string_view, 6> keys_of_an_emitter{"kind", "output_at_50k_w", "exponent", "length_mm", "height_mm",
-                                                            "water_content_l"};
+constexpr std::array<std::string_view, 6> keys_of_an_emitter{"kind",      "output_at_50k_w", "exponent",
+                                                             "length_mm", "height_mm",       "water_content_l"};
 
 /// The text under `key`, without reporting errors in it: the code that reads the item does that.
 std::string_view quiet_text(const Node& item, std::string_view key) {
     const Entry* entry = item.kind == Node::Kind::mapping ? find_entry(item, key) : nullptr;
-    return entry != nullptr && entry->value.kind == Node::Kind::scalar ? std::string_view{entry->value.text} : std::string_view{};
+    return entry != nullptr && entry->value.kind == Node::Kind::scalar ? std::string_view{entry->value.text}
+                                                                       : std::string_view{};
 }
 
 Entry& entry_of(Node& mapping, std::string_view key, Node::Kind kind, Place place) {
@@ -58,9 +61,13 @@ void add_row(Reading& reading, const Node& row, Node& model) {
         if (known == nullptr) {
             model.entries.push_back(cell);
         } else if (known->value.text != cell.value.text) {
-            reading.findings.add({Severity::error, {}, cell.place, cell.key, printable(cell.value.text, 40),
-                                  "is " + printable(known->value.text, 40) + " on line " + std::to_string(known->place.line) +
-                                      " for the same model",
+            reading.findings.add({Severity::error,
+                                  {},
+                                  cell.place,
+                                  cell.key,
+                                  printable(cell.value.text, 40),
+                                  "is " + printable(known->value.text, 40) + " on line " +
+                                      std::to_string(known->place.line) + " for the same model",
                                   "write it on one of its lines, or the same on all"});
         }
     }
@@ -116,20 +123,21 @@ Node with_source(Node model) {
     if (source == nullptr || find_entry(model, "performance") == nullptr) return model;
     const Entry copy = *source;
     Node& performance = entry_of(model, "performance", Node::Kind::mapping, copy.place).value;
-    if (performance.kind == Node::Kind::mapping && find_entry(performance, "source") == nullptr) performance.entries.push_back(copy);
+    if (performance.kind == Node::Kind::mapping && find_entry(performance, "source") == nullptr)
+        performance.entries.push_back(copy);
     return model;
 }
 
 /// Completes `item` with what `file` says of the model that it names.
-void take_model(Reading& reading, const OpenedFile& file, Node& item, const std::string& path, std::string_view keys_here,
-                std::span<const std::string_view> keys) {
+void take_model(Reading& reading, const OpenedFile& file, Node& item, const std::string& path,
+                std::string_view keys_here, std::span<const std::string_view> keys) {
     const auto model = quiet_text(item, "model");
     if (model.empty()) return;
     const Mapping m{&reading, &item, path, &group(keys_here), {}};
     const Node* found = find_model(m, model, file.list);
     if (found == nullptr) return;
     if (!file.whole) reading.told_of.insert(&item);
-    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));   // its keys are told here
+    (void)open(reading, *found, "", group("source_models"), "model " + printable(model, 40));  // its keys are told here
     take_over(with_source(*found), keys, item);
 }
 
@@ -180,14 +188,15 @@ EmitterSize read_size(const Mapping& m) {
     out.exponent = plain_at(m, "exponent");
     if (const auto length = input_at(m, "length_mm", unit::millimetre); length.given()) out.length = length.value;
     if (const auto height = input_at(m, "height_mm", unit::millimetre); height.given()) out.height = height.value;
-    (void)input_at(m, "water_content_l", unit::litre);   // reports a value out of range; emitters of this model use it
+    (void)input_at(m, "water_content_l", unit::litre);  // reports a value out of range; emitters of this model use it
     if (m.node != nullptr) out.place = m.node->place;
     return out;
 }
 
 void read_sizes(Reading& reading, const Node& list, Draft& draft) {
     if (list.items.size() > most_models) {
-        reading.findings.add({Severity::error, {}, list.place, "", "", "has more than " + std::to_string(most_models) + " models", ""});
+        reading.findings.add(
+            {Severity::error, {}, list.place, "", "", "has more than " + std::to_string(most_models) + " models", ""});
         return;
     }
     auto& sizes = draft.job.sizes;
@@ -195,7 +204,8 @@ void read_sizes(Reading& reading, const Node& list, Draft& draft) {
         const std::string path = "[" + std::to_string(i) + "]";
         const Mapping m = open(reading, list.items[i], path, group("emitter_models"));
         auto size = read_size(m);
-        const bool twice = !size.model.empty() && std::ranges::find(sizes, size.model, &EmitterSize::model) != sizes.end();
+        const bool twice = !size.model.empty() &&
+                           std::ranges::find(sizes, size.model, &EmitterSize::model) != sizes.end();
         if (twice) complain(m, "model", "stands twice in the catalogue", "give each size a name of its own");
         sizes.push_back(std::move(size));
     }
@@ -205,7 +215,8 @@ void read_sizes(Reading& reading, const Node& list, Draft& draft) {
 void check_kind(const Mapping& m, const Node& model) {
     const auto kind = quiet_text(model, "kind"), stated = quiet_text(*m.node, "kind");
     if (kind.empty() || stated.empty() || kind == stated) return;
-    complain(m, "kind", "is not the kind of the model, " + named(printable(kind, 40)), "leave `kind` out, or name another model");
+    complain(m, "kind", "is not the kind of the model, " + named(printable(kind, 40)),
+             "leave `kind` out, or name another model");
 }
 
 void take_emitters(const Mapping& catalogue, std::span<Node> emitters, Draft& draft) {
@@ -245,7 +256,8 @@ void take_catalogue(Reading& reading, Node& root, Draft& draft) {
     Node& source = stated != nullptr ? *stated : none;
     const auto emitters = items_of(root, "emitters");
     const auto has_model = [](const Node& item) { return !quiet_text(item, "model").empty(); };
-    demand_file(top, catalogue, "heat_sources", has_model(source) || std::ranges::any_of(items_of(source, "further_units"), has_model));
+    demand_file(top, catalogue, "heat_sources",
+                has_model(source) || std::ranges::any_of(items_of(source, "further_units"), has_model));
     demand_file(top, catalogue, "emitters", std::ranges::any_of(emitters, has_model));
     if (!catalogue) return;
     take_sources(*catalogue, source);

@@ -23,8 +23,7 @@ FluidChoice read_fluid(const Mapping& m) {
         complain(m, "concentration_percent", "is less than one percent", "write percent: 25, not 0.25");
     }
     if (kind == FluidName::water && out.concentration.value > 0.0) {
-        complain(m, "concentration_percent", "must be left out or 0 for water",
-                 "name the glycol under `kind`");
+        complain(m, "concentration_percent", "must be left out or 0 for water", "name the glycol under `kind`");
     }
     return out;
 }
@@ -68,8 +67,9 @@ void read_conditions(const Mapping& top, Draft& draft) {
         const Conditions& c = draft.job.conditions;
         if (c.velocity_preferred.given() && c.velocity_limit.given() &&
             c.velocity_preferred.value > c.velocity_limit.value) {
-            complain(m, "velocity_preferred_m_per_s", "must not be above `velocity_limit_m_per_s`, " +
-                     decimal(c.velocity_limit.value.in(unit::metre_per_second)) + " m/s");
+            complain(m, "velocity_preferred_m_per_s",
+                     "must not be above `velocity_limit_m_per_s`, " +
+                         decimal(c.velocity_limit.value.in(unit::metre_per_second)) + " m/s");
         }
     }
     if (const auto m = open_child(top, "fluid", group("fluid"))) draft.job.fluid = read_fluid(*m);

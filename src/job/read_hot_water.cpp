@@ -9,10 +9,12 @@ namespace loopfolio::job {
 namespace {
 
 void check_supply(const Mapping& m, const HotWater& s) {
-    if (s.coil && s.plate) complain(m, "plate_ua_w_per_k", "stands beside `coil_ua_w_per_k`", "a store is heated by one of the two");
+    if (s.coil && s.plate)
+        complain(m, "plate_ua_w_per_k", "stands beside `coil_ua_w_per_k`", "a store is heated by one of the two");
     if (!s.coil && !s.plate) demand(m, "coil_ua_w_per_k", "what heats the store must be known: a coil or a plate");
     if (s.stored.given() && s.source_flow.given() && s.source_flow.value <= s.stored.value) {
-        complain(m, "source_flow_c", "must lie above `stored_c`", "no coil brings a store up to the water that heats it");
+        complain(m, "source_flow_c", "must lie above `stored_c`",
+                 "no coil brings a store up to the water that heats it");
     }
     if (s.hot_cycle.given() && s.stored.given() && s.hot_cycle.value < s.stored.value) {
         complain(m, "hot_cycle_c", "must not lie below `stored_c`");

@@ -12,19 +12,23 @@ namespace {
 void check_kind(const Mapping& m, SeparationKind kind) {
     const bool plate = kind == SeparationKind::plate;
     const bool volumiser = kind == SeparationKind::volumiser;
-    if (plate) demand(m, "plate_ua_w_per_k", "a plate is described by its UA", "heat over the log mean difference, by its maker");
+    if (plate)
+        demand(m, "plate_ua_w_per_k", "a plate is described by its UA",
+               "heat over the log mean difference, by its maker");
     else if (has(m, "plate_ua_w_per_k")) complain(m, "plate_ua_w_per_k", "is read only with `kind: plate`");
     if (volumiser || kind == SeparationKind::buffer_two || kind == SeparationKind::buffer_four) {
         demand(m, "volume_l", "a buffer or volumiser is there for its content");
     }
     if (!plate && !volumiser) {
         for (const auto* key : {"pressure_drop_kpa", "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"}) {
-            if (has(m, key)) complain(m, key, "is read only with `kind: plate` or `volumiser`", "a header has next to none");
+            if (has(m, key))
+                complain(m, key, "is read only with `kind: plate` or `volumiser`", "a header has next to none");
         }
     }
     if (!volumiser) return;
     for (const auto* key : {"source_flow_l_per_min", "source_flow_l_per_s", "source_circulator"}) {
-        if (has(m, key)) complain(m, key, "is not read with `kind: volumiser`", "a volumiser stands in series: both sides are one");
+        if (has(m, key))
+            complain(m, key, "is not read with `kind: volumiser`", "a volumiser stands in series: both sides are one");
     }
 }
 
@@ -35,10 +39,12 @@ Separation read_separation(const Mapping& m) {
     const auto kind = choice_at(m, "kind", "separation", separation_kind_names());
     out.kind = kind.value_or(SeparationKind::header);
     out.source_flow = if_given(flow_at(m, "source_flow_l_per_min", "source_flow_l_per_s"));
-    if (const auto pump = open_child(m, "source_circulator", group("circulator"))) out.source_pump = read_circulator(*pump);
+    if (const auto pump = open_child(m, "source_circulator", group("circulator")))
+        out.source_pump = read_circulator(*pump);
     out.pressure_drop_flow = if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
     const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");
-    if (has(m, "pressure_drop_kpa") && !has_flow) demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");
+    if (has(m, "pressure_drop_kpa") && !has_flow)
+        demand(m, "pressure_drop_flow_l_per_min", "a pressure drop belongs to a flow");
     if (has_flow) demand(m, "pressure_drop_kpa", "its flow is given");
     if (kind) check_kind(m, *kind);
     return out;

@@ -41,8 +41,7 @@ Draft read_tree(Reading& reading, Node& root) {
     const Mapping top = open(reading, root, "", group("the file"));
     if (top.node == nullptr) return draft;
     (void)whole_at(top, "loopfolio");
-    reading.plain_values =
-        choice_at(top, "plain_values", "basis", basis_names()).value_or(Basis::measured);
+    reading.plain_values = choice_at(top, "plain_values", "basis", basis_names()).value_or(Basis::measured);
     draft.job.plain_values = reading.plain_values;
     read_parts(top, draft);
     check(draft);
@@ -53,9 +52,14 @@ ReadResult refused(Diagnostic diagnostic) { return {std::nullopt, {std::move(dia
 
 }  // namespace
 
-ReadResult read_job(std::string_view text, std::string_view file, const UnprintableIn& unprintable, const ReadFile& read_file) {
+ReadResult read_job(std::string_view text, std::string_view file, const UnprintableIn& unprintable,
+                    const ReadFile& read_file) {
     if (text.size() > largest_job_bytes) {
-        return refused({Severity::error, std::string{file}, {}, "", "",
+        return refused({Severity::error,
+                        std::string{file},
+                        {},
+                        "",
+                        "",
                         "the file is larger than " + std::to_string(largest_job_bytes) + " bytes",
                         "a job file of a house has some ten thousand"});
     }

@@ -23,9 +23,9 @@ date::year_month_day date_at(const Mapping& m, std::string_view key) {
     int year = 0;
     unsigned month = 0;
     unsigned day = 0;
-    const bool shaped = node->kind == Node::Kind::scalar && text.size() == 10 && text[4] == '-' &&
-                        text[7] == '-' && all_digits(text.substr(0, 4), year) &&
-                        all_digits(text.substr(5, 2), month) && all_digits(text.substr(8, 2), day);
+    const bool shaped = node->kind == Node::Kind::scalar && text.size() == 10 && text[4] == '-' && text[7] == '-' &&
+                        all_digits(text.substr(0, 4), year) && all_digits(text.substr(5, 2), month) &&
+                        all_digits(text.substr(8, 2), day);
     if (!shaped) {
         complain(m, key, "must be a date written year-month-day", "write it like 2026-10-14");
         return {};

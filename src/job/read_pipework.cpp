@@ -19,8 +19,7 @@ FittingCount read_fitting(const Mapping& m, const std::vector<std::string_view>&
     out.count = whole_at(m, "count").value_or(0);
     out.zeta = plain_at(m, "zeta").value_or(0.0);
     if (out.kind == other_fitting) {
-        demand(m, "zeta", "a fitting of another kind needs its loss factor on v²/2",
-               "take it from its maker's sheet");
+        demand(m, "zeta", "a fitting of another kind needs its loss factor on v²/2", "take it from its maker's sheet");
     } else if (!out.kind.empty() && has(m, "zeta")) {
         complain(m, "zeta", "is read only with `kind: other`",
                  "the factor of `" + out.kind + "` comes from the reference table");
@@ -34,8 +33,7 @@ std::vector<FittingCount> read_fittings(const Mapping& m) {
     std::vector<std::string_view> names = reference::fitting_names();
     names.push_back(other_fitting);
     std::vector<FittingCount> out;
-    for (const auto& item : open_items(m, "fittings", group("fittings")))
-        out.push_back(read_fitting(item, names));
+    for (const auto& item : open_items(m, "fittings", group("fittings"))) out.push_back(read_fitting(item, names));
     return out;
 }
 
@@ -69,8 +67,8 @@ void read_pipework(const Mapping& top, Draft& draft) {
         else if (has(m, "surroundings_c")) demand(m, "heat_loss_w_per_mk", "its surroundings are given");
         out.fittings = read_fittings(m);
         if (out.bore.given() && out.insert_bore.given() && out.insert_bore.value > out.bore.value) {
-            complain(m, "insert_bore_mm", "must not be above `bore_mm`, " +
-                     decimal(out.bore.value.in(unit::millimetre)) + " mm");
+            complain(m, "insert_bore_mm",
+                     "must not be above `bore_mm`, " + decimal(out.bore.value.in(unit::millimetre)) + " mm");
         }
         draft.job.sections.push_back(std::move(out));
     }

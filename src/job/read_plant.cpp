@@ -50,8 +50,9 @@ void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
     for (const double outdoor : outdoors) {
         for (const double flow : flows) {
             if (there.contains({outdoor, flow})) continue;
-            complain(m, "points", "have a hole: none at " + in_celsius(Temperature::from_celsius(outdoor)) + " outdoors and " +
-                     in_celsius(Temperature::from_celsius(flow)) + " flow",
+            complain(m, "points",
+                     "have a hole: none at " + in_celsius(Temperature::from_celsius(outdoor)) + " outdoors and " +
+                         in_celsius(Temperature::from_celsius(flow)) + " flow",
                      "give every outdoor temperature with every flow temperature");
             return;
         }
@@ -62,12 +63,16 @@ void check_grid(const Mapping& m, const std::vector<PerformancePoint>& points) {
 /// manufacturer about.
 void check_cold(const Mapping& m, const std::vector<PerformancePoint>& sorted) {
     for (std::size_t i = 0; i < sorted.size(); ++i) {
-        const auto warmer = std::find_if(sorted.begin() + static_cast<std::ptrdiff_t>(i) + 1, sorted.end(), [&](const auto& p) {
-            return p.flow == sorted[i].flow && p.outdoor > sorted[i].outdoor;
-        });
-        if (warmer == sorted.end() || !warmer->capacity || !sorted[i].capacity || *sorted[i].capacity <= *warmer->capacity) continue;
-        warn(m, "points", "have more capacity at " + in_celsius(sorted[i].outdoor) + " outdoors than at " +
-             in_celsius(warmer->outdoor) + ", with the same flow temperature", "check the two rows against the maker's table");
+        const auto warmer = std::find_if(
+            sorted.begin() + static_cast<std::ptrdiff_t>(i) + 1, sorted.end(),
+            [&](const auto& p) { return p.flow == sorted[i].flow && p.outdoor > sorted[i].outdoor; });
+        if (warmer == sorted.end() || !warmer->capacity || !sorted[i].capacity ||
+            *sorted[i].capacity <= *warmer->capacity)
+            continue;
+        warn(m, "points",
+             "have more capacity at " + in_celsius(sorted[i].outdoor) + " outdoors than at " +
+                 in_celsius(warmer->outdoor) + ", with the same flow temperature",
+             "check the two rows against the maker's table");
         return;
     }
 }
@@ -78,7 +83,8 @@ void check_least(const std::vector<Mapping>& items, const std::vector<Performanc
     const bool some = std::ranges::any_of(points, [](const auto& p) { return p.least.has_value(); });
     for (std::size_t i = 0; some && i < points.size(); ++i) {
         if (!points[i].least) {
-            demand(items[i], "least_kw", "other points state it", "give it at every point, or once as `minimum_output_kw`");
+            demand(items[i], "least_kw", "other points state it",
+                   "give it at every point, or once as `minimum_output_kw`");
             return;
         } else if (points[i].capacity && *points[i].least > *points[i].capacity) {
             complain(items[i], "least_kw", "must not be above the capacity");
@@ -116,7 +122,8 @@ void read_table(const Mapping& m, Units& out) {
         out.performance = read_points(*table);
     }
     const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
-    if (out.least_output && by_point) complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
+    if (out.least_output && by_point)
+        complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
 }
 
 constexpr std::string_view shared_by_capacity = "units of different kinds share the load by it";
@@ -142,8 +149,10 @@ void demand_capacities(const Mapping& source, const std::vector<PerformancePoint
     const auto unstated = std::ranges::find_if(points, [](const auto& p) { return !p.capacity; });
     if (unstated == points.end()) return;
     // Not opened again, because errors in its keys have been reported already.
-    const Mapping table{source.reading, value_at(source, "performance"), path_of(source, "performance"), &group("performance"), source.owner};
-    complain(table, "points", "state no capacity at " + in_celsius(unstated->outdoor) + " outdoors, and " + why, "give `capacity_kw` at every point");
+    const Mapping table{source.reading, value_at(source, "performance"), path_of(source, "performance"),
+                        &group("performance"), source.owner};
+    complain(table, "points", "state no capacity at " + in_celsius(unstated->outdoor) + " outdoors, and " + why,
+             "give `capacity_kw` at every point");
 }
 
 Input<VolumeFlow> flow_at(const Mapping& m, std::string_view per_minute, std::string_view per_second) {
@@ -168,7 +177,8 @@ void check_running(const Mapping& m, const HeatSource& out) {
     if (out.defrost_from.given() && out.defrost_to.given() && out.defrost_to.value <= out.defrost_from.value) {
         complain(m, "defrost_to_c", "must be above `defrost_from_c`");
     }
-    if (has(m, "minimum_run_min")) demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");
+    if (has(m, "minimum_run_min"))
+        demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");
 }
 
 HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
@@ -180,8 +190,7 @@ HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
     read_table(m, out);
     read_further(m, out, sound_asked);
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
-    out.pressure_drop_flow =
-        if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
+    out.pressure_drop_flow = if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
     check_running(m, out);
     const bool has_flow = has(m, "pressure_drop_flow_l_per_min") || has(m, "pressure_drop_flow_l_per_s");
     if (has(m, "pressure_drop_kpa") && !has_flow) {

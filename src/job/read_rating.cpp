@@ -44,11 +44,13 @@ Fan read_fan(const Mapping& m) {
         out.speeds.push_back({*speed, unit::watt(*output)});
     }
     out.speed = plain_at(m, "speed").value_or(0.0);
-    const bool inside =
-        !out.speeds.empty() && out.speed >= out.speeds.front().speed && out.speed <= out.speeds.back().speed;
+    const bool inside = !out.speeds.empty() && out.speed >= out.speeds.front().speed &&
+                        out.speed <= out.speeds.back().speed;
     if (has(m, "speed") && rising && !out.speeds.empty() && !inside) {
-        complain(m, "speed", "must lie within the stated ones, " + decimal(out.speeds.front().speed) + " to " +
-                 decimal(out.speeds.back().speed), "no output is known outside them");
+        complain(m, "speed",
+                 "must lie within the stated ones, " + decimal(out.speeds.front().speed) + " to " +
+                     decimal(out.speeds.back().speed),
+                 "no output is known outside them");
     }
     return out;
 }
@@ -59,8 +61,7 @@ HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
     one_of(m, {"covering", "covering_m2k_per_w"}, "what lies on the screed");
     if (emitter.loop_pipe.empty()) demand(m, "pipe_outside_mm", "no `loop` says what pipe it is");
     if (has(m, "below_m2k_per_w"))
-        demand(m, "below_c", "heat goes down to something",
-               "the room's temperature where a heated room lies below");
+        demand(m, "below_c", "heat goes down to something", "the room's temperature where a heated room lies below");
     else if (has(m, "below_c")) demand(m, "below_m2k_per_w", "what lies between pipes and that is not given");
     return out;
 }
@@ -68,8 +69,8 @@ HeatedFloor read_floor(const Mapping& m, const Emitter& emitter) {
 void read_pieces(const Mapping& m, Emitter& emitter) {
     if (has(m, "output_of_section_w")) {
         demand(m, "sections", "how many sections there are is not known");
-        emitter.by_piece =
-            RatedByPiece{whole_at(m, "sections").value_or(1), input_at(m, "output_of_section_w", unit::watt)};
+        emitter.by_piece = RatedByPiece{whole_at(m, "sections").value_or(1),
+                                        input_at(m, "output_of_section_w", unit::watt)};
     } else if (has(m, "sections")) {
         demand(m, "output_of_section_w", "what one section gives is not known");
     }
@@ -82,8 +83,7 @@ void read_pieces(const Mapping& m, Emitter& emitter) {
 void read_deratings(const Mapping& m, Emitter& emitter) {
     const auto names = reference::derating_names();
     for (const auto& name : texts_at(m, "derating")) {
-        const bool twice =
-            std::ranges::any_of(emitter.deratings, [&](const Derating& d) { return d.name == name; });
+        const bool twice = std::ranges::any_of(emitter.deratings, [&](const Derating& d) { return d.name == name; });
         if (std::ranges::find(names, name) == names.end()) {
             const auto near = did_you_mean(lower_snake(name), names);
             complain(m, "derating", "`" + name + "` is not the name of a circumstance",
@@ -118,8 +118,7 @@ void read_rating(const Mapping& m, Emitter& emitter) {
         if (emitter.kind != "underfloor" && has(m, "kind"))
             complain(m, "floor", "is read only with `kind: underfloor`");
         if (has(m, "exponent"))
-            complain(m, "exponent", "is not read with `floor`",
-                     "a floor's output grows with the excess itself");
+            complain(m, "exponent", "is not read with `floor`", "a floor's output grows with the excess itself");
     }
     read_deratings(m, emitter);
 }

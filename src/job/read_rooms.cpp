@@ -48,7 +48,8 @@ std::optional<UnheatedSpace> read_space(const Mapping& m) {
     if (!s) return {};
     UnheatedSpace out;
     read_keys(*s, keys::space, out);
-    if (out.to_rooms.given() && out.to_outside.given() && out.to_rooms.value + out.to_outside.value <= HeatLossCoefficient{}) {
+    if (out.to_rooms.given() && out.to_outside.given() &&
+        out.to_rooms.value + out.to_outside.value <= HeatLossCoefficient{}) {
         complain(m, "space", "must lose heat or take it: one of the two above 0");
     }
     return out;
@@ -72,7 +73,8 @@ std::optional<MechanicalVentilation> read_ventilation(const Mapping& m) {
     const auto v = open_child(m, "mechanical_ventilation", group("mechanical_ventilation"));
     if (!v) return {};
     if (has(m, "air_changes_per_hour")) {
-        complain(m, "air_changes_per_hour", "stands beside `mechanical_ventilation`, which gives it", "keep one of the two");
+        complain(m, "air_changes_per_hour", "stands beside `mechanical_ventilation`, which gives it",
+                 "keep one of the two");
     }
     MechanicalVentilation out;
     read_keys(*v, keys::mechanical_ventilation, out);
@@ -104,7 +106,8 @@ void read_heat_loss(const Mapping& m, Room& room, std::vector<Mapping>& elements
     const bool has_way = has(m, "fabric") || has(m, "heat_loss_rate_w_per_m2") || has(m, "elements") ||
                          has(m, "heat_loss_w");
     if (room.heated && m.node != nullptr && !has_way) {
-        complain(m, "", "there is no way to find its heat loss", "add `fabric`, `elements`, "
+        complain(m, "", "there is no way to find its heat loss",
+                 "add `fabric`, `elements`, "
                  "`heat_loss_rate_w_per_m2` or `heat_loss_w`, or write `heated: false`");
     }
 }
@@ -116,8 +119,10 @@ void read_rooms(const Mapping& top, Draft& draft) {
     for (const auto& m : draft.rooms) {
         Room room = read_basics(m);
         read_heat_loss(m, room, draft.elements.emplace_back());
-        if (room.ventilation && !room.ventilation->infiltration.given() && !draft.job.conditions.leakage_at_50_pa.given()) {
-            complain(m, "mechanical_ventilation", "says nothing of leaks", "add `infiltration_per_hour` here or "
+        if (room.ventilation && !room.ventilation->infiltration.given() &&
+            !draft.job.conditions.leakage_at_50_pa.given()) {
+            complain(m, "mechanical_ventilation", "says nothing of leaks",
+                     "add `infiltration_per_hour` here or "
                      "`leakage_at_50_pa_per_hour` under `conditions`");
         }
         draft.job.rooms.push_back(std::move(room));

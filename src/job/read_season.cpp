@@ -18,7 +18,7 @@ namespace loopfolio::job {
 namespace {
 
 constexpr std::size_t most_compared = 4;
-constexpr double far_from_design = 15.0;   // K; the coldest hour of a year differs by less
+constexpr double far_from_design = 15.0;  // K; the coldest hour of a year differs by less
 
 std::vector<OutdoorHours> read_bins(const Mapping& m) {
     std::vector<OutdoorHours> out;
@@ -35,15 +35,16 @@ std::vector<OutdoorHours> read_bins(const Mapping& m) {
         hours += *time;
         out.push_back({Temperature::from_celsius(*outdoor), unit::hour(*time)});
     }
-    if (hours > most_hours) complain(m, "bins", "have " + decimal(hours) + " hours together, and a year has at most 8784");
+    if (hours > most_hours)
+        complain(m, "bins", "have " + decimal(hours) + " hours together, and a year has at most 8784");
     if (!out.empty() && hours <= 0.0) complain(m, "bins", "have no hours at all");
     std::ranges::sort(out, {}, &OutdoorHours::outdoor);
     return out;
 }
 
-constexpr yaml::FileKind climate_kind{"a climate file", "climate files",
-                                      "each item starts with `- outdoor_c:`",
-                                      "the first line names the columns: `outdoor_c`, and `hours` unless each line is an hour"};
+constexpr yaml::FileKind climate_kind{
+    "a climate file", "climate files", "each item starts with `- outdoor_c:`",
+    "the first line names the columns: `outdoor_c`, and `hours` unless each line is an hour"};
 constexpr double whole_year = 8760.0;
 
 /// Groups rows by temperature. Rows with hours may repeat a temperature; rows without are one hour each, grouped by
@@ -63,7 +64,8 @@ std::vector<std::pair<double, double>> read_climate_rows(Reading& reading, const
         const Mapping row = open(reading, list.items[i], "[" + std::to_string(i) + "]", group("climate_rows"));
         if (row.node == nullptr) continue;
         const auto outdoor = plain_at(row, "outdoor_c"), hours = plain_at(row, "hours");
-        if (hourly && has(row, "hours")) complain(row, "hours", "stand here, and not in the first line", "state hours in every line or in none");
+        if (hourly && has(row, "hours"))
+            complain(row, "hours", "stand here, and not in the first line", "state hours in every line or in none");
         if (!hourly) demand(row, "hours", "the first line states them", "state hours in every line or in none");
         if (outdoor && (hourly || hours)) out.emplace_back(*outdoor, hours.value_or(1.0));
     }
@@ -83,7 +85,8 @@ void read_climate_file(const Mapping& m, Season& out) {
     double sum = 0.0;
     for (const auto& [outdoor, time] : rows) sum += time;
     if (sum > most_hours) {
-        complain(m, "climate_file", "has " + decimal(sum) + " hours together, and a year has at most 8784", "give one year");
+        complain(m, "climate_file", "has " + decimal(sum) + " hours together, and a year has at most 8784",
+                 "give one year");
         return;
     }
     if (hourly && sum < whole_year) warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760");
@@ -115,7 +118,8 @@ void check_prices(const Mapping& m) {
 
 std::vector<Temperature> read_compared(const Mapping& m) {
     std::vector<Temperature> out;
-    for (const double celsius : numbers_at(m, "compare_flows_c", most_compared)) out.push_back(Temperature::from_celsius(celsius));
+    for (const double celsius : numbers_at(m, "compare_flows_c", most_compared))
+        out.push_back(Temperature::from_celsius(celsius));
     std::ranges::sort(out);
     if (std::ranges::adjacent_find(out) != out.end()) complain(m, "compare_flows_c", "have the same temperature twice");
     return out;
@@ -152,7 +156,8 @@ void check_coldest(const Draft& draft) {
     }
     const auto& outdoor = draft.job.conditions.outdoor;
     if (!outdoor.given() || std::abs((coldest->outdoor - outdoor.value).si()) <= far_from_design) return;
-    warn(*draft.season, key, "has " + at + " as the coldest hour, far from the design outdoor temperature", "check the place, and that temperatures are in °C");
+    warn(*draft.season, key, "has " + at + " as the coldest hour, far from the design outdoor temperature",
+         "check the place, and that temperatures are in °C");
 }
 
 void check_season(const Draft& draft) {
@@ -161,7 +166,8 @@ void check_season(const Draft& draft) {
     const Season& season = *draft.job.season;
     const HeatSource& source = *draft.job.heat_source;
     const std::string why = "`season` is reckoned from the maker's table";
-    demand(*draft.heat_source, "performance", why, "give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`");
+    demand(*draft.heat_source, "performance", why,
+           "give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`");
     // With further units this has been reported already.
     if (source.further.empty()) demand_capacities(*draft.heat_source, source.performance, why);
     const auto& outdoor = draft.job.conditions.outdoor;

@@ -13,7 +13,8 @@ void check_pressures(const Mapping& m, const SystemWater& w) {
     if (!w.safety_valve.given()) return;
     const Pressure valve = w.safety_valve.value;
     if (w.cold_fill && w.cold_fill->value >= valve) {
-        complain(m, "cold_fill_bar", "must lie below `safety_valve_bar`", "the valve would lift before the system is warm");
+        complain(m, "cold_fill_bar", "must lie below `safety_valve_bar`",
+                 "the valve would lift before the system is warm");
     }
     if (w.precharge && w.precharge->value >= valve) {
         complain(m, "precharge_bar", "must lie below `safety_valve_bar`");

@@ -29,7 +29,9 @@ public:
         }
     }
 
-    bool flow_reaches(const std::string& junction) { return group(flow(junction)) == group(flow(job_.heat_source->at)); }
+    bool flow_reaches(const std::string& junction) {
+        return group(flow(junction)) == group(flow(job_.heat_source->at));
+    }
     bool return_reaches(const std::string& junction) {
         return group(back(junction)) == group(back(job_.heat_source->return_at));
     }
@@ -78,7 +80,8 @@ std::string closed_sections(const Job& job) {
 void complain_of_way(const Draft& draft, std::size_t i, bool there, bool only_closed) {
     const std::string key = there ? "at" : has(draft.emitters[i], "return_at") ? "return_at" : "at";
     if (only_closed) {
-        complain(draft.emitters[i], key, std::string{"can be reached only through a closed section"} + (there ? "" : " on its way back"),
+        complain(draft.emitters[i], key,
+                 std::string{"can be reached only through a closed section"} + (there ? "" : " on its way back"),
                  "closed: " + closed_sections(draft.job));
         return;
     }

@@ -25,9 +25,22 @@ using yaml::Need;
 
 /// The keys of a heat source that the manufacturer states, independent of the house.
 inline constexpr std::array<std::string_view, 16> keys_of_a_source{
-    "name", "performance", "maximum_drop_k", "minimum_flow_l_per_min", "minimum_flow_l_per_s", "pressure_drop_kpa",
-    "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s", "minimum_output_kw", "defrost_derating_percent",
-    "defrost_from_c", "defrost_to_c", "minimum_run_min", "allowed_swing_k", "backup_kw", "flammable_refrigerant",
+    "name",
+    "performance",
+    "maximum_drop_k",
+    "minimum_flow_l_per_min",
+    "minimum_flow_l_per_s",
+    "pressure_drop_kpa",
+    "pressure_drop_flow_l_per_min",
+    "pressure_drop_flow_l_per_s",
+    "minimum_output_kw",
+    "defrost_derating_percent",
+    "defrost_from_c",
+    "defrost_to_c",
+    "minimum_run_min",
+    "allowed_swing_k",
+    "backup_kw",
+    "flammable_refrigerant",
 };
 
 }  // namespace loopfolio::job

@@ -11,8 +11,8 @@ namespace loopfolio::layout {
 void put_bar(std::vector<Item>& items, BarLook look, const Box& box) {
     if (look == BarLook::solid) return put_area(items, box, style::accent);
     constexpr double line = 0.8;
-    const Box inside{box.left + line / 2.0, box.top + line / 2.0,
-                     std::max(box.right - line / 2.0, box.left + line), box.bottom - line / 2.0};
+    const Box inside{box.left + line / 2.0, box.top + line / 2.0, std::max(box.right - line / 2.0, box.left + line),
+                     box.bottom - line / 2.0};
     put_area(items, inside, style::glow);
     put_outline(items, inside, line, style::accent);
 }

@@ -36,8 +36,8 @@ void set_block(const report::Space& block, const Setting& setting, Galley& galle
                                              const TextMeasurer& measurer);
 
 /// The lines of a text as cells of a grid row, aligned as in put_lines.
-[[nodiscard]] std::vector<std::vector<Item>> cell_lines(std::string_view text, const TextStyle& style,
-                                                        double x, double width, const TextMeasurer& measurer);
+[[nodiscard]] std::vector<std::vector<Item>> cell_lines(std::string_view text, const TextStyle& style, double x,
+                                                        double width, const TextMeasurer& measurer);
 
 /// Appends strips, with space before the first; empty input adds nothing.
 void append(Galley& galley, std::vector<Strip> strips, double space_before);

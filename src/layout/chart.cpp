@@ -19,17 +19,17 @@ namespace {
 constexpr double bar_height = 6.6, bar_gap = 1.4, group_padding = 4.0;
 constexpr double sign_size = 6.6, sign_room = 14.0;
 constexpr std::size_t label_lines = 2;
-constexpr double unit_gap = 20.0;   // a tick may reach this far left of the plot; the unit ends there
+constexpr double unit_gap = 20.0;  // a tick may reach this far left of the plot; the unit ends there
 constexpr TextStyle label_style{8.5, 10.6, Face::regular, style::ink};
 constexpr TextStyle value_style{7.5, bar_height + bar_gap, Face::regular, style::ink};
 constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
-constexpr TextStyle name_style = style::in_colour(value_style, style::grey);   // of a series, beside its bar
+constexpr TextStyle name_style = style::in_colour(value_style, style::grey);  // of a series, beside its bar
 constexpr double value_gap = 4.0, name_gap = 5.0;
 
 /// The scale across the page.
 struct Axis {
     Scale scale;
-    double left = 0.0, width = 1.0;     ///< of the plot, in points
+    double left = 0.0, width = 1.0;  ///< of the plot, in points
     [[nodiscard]] double share(double value) const { return (value - scale.low) / (scale.high - scale.low); }
     [[nodiscard]] double x(double value) const { return left + share(value) * width; }
 };
@@ -52,7 +52,10 @@ BarLook look_of(std::size_t series) { return series % 2 == 0 ? BarLook::solid : 
 class ChartSetter {
 public:
     ChartSetter(const report::BarChart& chart, const Setting& setting, Galley& galley)
-        : chart_{chart}, setting_{setting}, galley_{galley}, axis_{plot()} {
+        : chart_{chart},
+          setting_{setting},
+          galley_{galley},
+          axis_{plot()} {
         name_at_bars();
     }
 
@@ -98,7 +101,7 @@ private:
     /// The first pair of bars shows the names of the series if there is room beside it; the plot may become a little
     /// narrower.
     void name_at_bars() {
-        constexpr double least_share = 0.6;   // share of its width that the plot keeps
+        constexpr double least_share = 0.6;  // share of its width that the plot keeps
         const std::size_t count = std::min<std::size_t>(chart_.series.size(), 2);
         const auto complete = [&](const report::BarChart::Group& group) {
             const auto first = group.values.begin();
@@ -135,15 +138,13 @@ private:
         const double top = head.height + 3.0;
         const double ticks_bottom = top + axis_style.leading + 3.0;
         // From left to right, as some readers join text that steps back on a line.
-        const auto unit =
-            break_label(chart_.unit, axis_style, axis_.left - unit_gap - 4.0, 1, setting_.measurer);
+        const auto unit = break_label(chart_.unit, axis_style, axis_.left - unit_gap - 4.0, 1, setting_.measurer);
         put_lines(head.items, unit, {0.0, top}, 0.0, axis_style, setting_.measurer);
         double free_from = -1e9;
         for (const double tick : ticks_of(axis_.scale)) {
             std::string text = fixed(tick, axis_.scale.decimals);
             const double width = setting_.measurer.width(text, axis_style.face, axis_style.size);
-            const double x =
-                std::clamp(axis_.x(tick) - width / 2.0, axis_.left - unit_gap, setting_.width - width);
+            const double x = std::clamp(axis_.x(tick) - width / 2.0, axis_.left - unit_gap, setting_.width - width);
             if (x < free_from) continue;
             free_from = x + width + 4.0;
             const double baseline = top + baseline_in(axis_style, setting_.measurer);
@@ -183,8 +184,7 @@ private:
         Strip strip;
         const auto& measurer = setting_.measurer;
         const auto bars = static_cast<double>(std::clamp<std::size_t>(group.values.size(), 1, 2));
-        const auto label =
-            break_label(group.label, label_style, axis_.left - sign_room - 6.0, label_lines, measurer);
+        const auto label = break_label(group.label, label_style, axis_.left - sign_room - 6.0, label_lines, measurer);
         const double label_height = static_cast<double>(label.size()) * label_style.leading;
         const double bars_height = bars * bar_height + (bars - 1.0) * bar_gap;
         strip.height = std::max(label_height, bars_height) + 2.0 * group_padding;
@@ -228,7 +228,7 @@ private:
     const Setting& setting_;
     Galley& galley_;
     Axis axis_;
-    std::optional<std::size_t> named_;   ///< the group at whose bars the series are named
+    std::optional<std::size_t> named_;  ///< the group at whose bars the series are named
 };
 
 }  // namespace

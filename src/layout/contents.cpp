@@ -18,7 +18,7 @@ constexpr double gap = 20.0, number_room = 20.0, indent = 8.0;
 constexpr std::size_t columns_at_most = 3;
 constexpr TextStyle entry_style{8.5, 12.6, Face::regular, style::ink};
 constexpr TextStyle part_style{8.5, 14.0, Face::bold, style::accent};
-constexpr double below_part = 2.0;   // its rule
+constexpr double below_part = 2.0;  // its rule
 
 struct Entry {
     std::string text;
@@ -73,7 +73,9 @@ std::vector<Column> wanted_columns(report::Contents::Of of, const Setting& setti
 class ContentsSetter {
 public:
     ContentsSetter(double width, const TextMeasurer& measurer, Galley& galley)
-        : width_{width}, measurer_{measurer}, galley_{galley} {}
+        : width_{width},
+          measurer_{measurer},
+          galley_{galley} {}
 
     /// Columns side by side: the titles of the parts in one strip, then one strip for each line of chapters.
     std::vector<Strip> set(const std::vector<Column>& columns, std::size_t first, std::size_t last) {
@@ -119,7 +121,7 @@ private:
         return row + count;
     }
 
-    double width_;                 ///< of a column
+    double width_;  ///< of a column
     const TextMeasurer& measurer_;
     Galley& galley_;
     int list_ = 0;

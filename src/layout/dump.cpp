@@ -38,8 +38,8 @@ std::string paint(bool filled, const Colour& fill, double line_width, const Colo
 
 std::string line_of(const TextItem& item) {
     return fmt::format("text {:.1f} {:.1f} width {:.1f} {} {:.1f} {} | {}", tenth(item.baseline.x),
-                       tenth(item.baseline.y), tenth(item.width), name(item.face), item.size,
-                       hex(item.colour), item.text);
+                       tenth(item.baseline.y), tenth(item.width), name(item.face), item.size, hex(item.colour),
+                       item.text);
 }
 
 std::string line_of(const PathItem& item) {
@@ -53,8 +53,8 @@ std::string line_of(const PathItem& item) {
 }
 
 std::string line_of(const CircleItem& item) {
-    return fmt::format("circle {:.1f},{:.1f} radius {:.2f}{}", tenth(item.centre.x), tenth(item.centre.y),
-                       item.radius, paint(item.filled, item.fill, item.line_width, item.stroke));
+    return fmt::format("circle {:.1f},{:.1f} radius {:.2f}{}", tenth(item.centre.x), tenth(item.centre.y), item.radius,
+                       paint(item.filled, item.fill, item.line_width, item.stroke));
 }
 
 std::string line_of(const ImageItem& item) {
@@ -134,8 +134,8 @@ std::string dump(const Pages& pages) {
                    "title: {}\nauthor: {}\nsubject: {}\ncreator: {}\ndate: {:04}-{:02}-{:02}\n", info.title,
                    info.author, info.subject, info.creator, info.year, info.month, info.day);
     for (const Bookmark& mark : pages.bookmarks) {
-        fmt::format_to(std::back_inserter(out), "bookmark {} page {} at {:.1f} | {}\n", mark.level,
-                       mark.page + 1, tenth(mark.top), mark.title);
+        fmt::format_to(std::back_inserter(out), "bookmark {} page {} at {:.1f} | {}\n", mark.level, mark.page + 1,
+                       tenth(mark.top), mark.title);
     }
     for (std::size_t i = 0; i < pages.images.size(); ++i) {
         fmt::format_to(std::back_inserter(out), "image {} of {} x {} pixels\n", i + 1, pages.images[i]->width,

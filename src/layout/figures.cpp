@@ -45,10 +45,8 @@ Lines figure_lines(const std::string& value, double width, const TextMeasurer& m
         }
     }
     const Extent whole = extent(value, style::figure, measurer);
-    const double fit =
-        whole.natural > width ? style::figure.size * width / whole.natural : style::figure.size;
-    const TextStyle text{std::max(fit, style::figure_unit.size), style::figure.leading, Face::bold,
-                         style::accent};
+    const double fit = whole.natural > width ? style::figure.size * width / whole.natural : style::figure.size;
+    const TextStyle text{std::max(fit, style::figure_unit.size), style::figure.leading, Face::bold, style::accent};
     return cell_lines(value, text, 0.0, width, measurer);
 }
 
@@ -114,8 +112,8 @@ StepColumns step_columns(const report::Derivation& derivation, const Setting& se
 }
 
 /// A step, as an entry of `list`.
-std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t number,
-                               const StepColumns& columns, int list, const Setting& setting, Galley& galley) {
+std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t number, const StepColumns& columns,
+                               int list, const Setting& setting, Galley& galley) {
     constexpr double padding = 3.6;
     const auto& text = style::table;
     const TextStyle bold = style::in_face(text, Face::bold);
@@ -125,8 +123,8 @@ std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t
     const double formula_width = setting.width - formula_left - columns.gap - columns.result;
     GridRow row{{}, text.leading, padding, padding};
     const int entry = add_element(galley, Role::list_item, list);
-    row.lines.push_back(cell_lines(std::to_string(number), style::in_colour(bold, style::accent), 0.0,
-                                   columns.number, setting.measurer));
+    row.lines.push_back(cell_lines(std::to_string(number), style::in_colour(bold, style::accent), 0.0, columns.number,
+                                   setting.measurer));
     mark_text(row.lines.back(), add_element(galley, Role::list_label, entry));
     const int body = add_element(galley, Role::list_body, entry);
     row.lines.push_back(cell_lines(step.what, text, columns.number, columns.what, setting.measurer));
@@ -134,7 +132,7 @@ std::vector<Strip> step_strips(const report::Derivation::Step& step, std::size_t
     Lines formula = cell_lines(step.formula, text, formula_left, formula_width, setting.measurer);
     Lines from = cell_lines(step.source, source, formula_left, formula_width, setting.measurer);
     mark_text(formula, add_element(galley, Role::p, body));
-    const int result_element = add_element(galley, Role::p, body);   // is read before the source
+    const int result_element = add_element(galley, Role::p, body);  // is read before the source
     mark_text(from, add_element(galley, Role::p, body));
     std::move(from.begin(), from.end(), std::back_inserter(formula));
     row.lines.push_back(std::move(formula));

@@ -19,7 +19,9 @@ constexpr double rounding = 1e-6;
 class PageMaker {
 public:
     PageMaker(Galley galley, const Setting& setting)
-        : galley_{std::move(galley)}, measurer_{setting.measurer}, sheet_{setting.sheet} {
+        : galley_{std::move(galley)},
+          measurer_{setting.measurer},
+          sheet_{setting.sheet} {
         start_page();
     }
 
@@ -126,8 +128,8 @@ private:
     /// An outline may not skip a level on its way down.
     void add_bookmark(const Strip::Anchor& anchor) {
         const int deepest = pages_.bookmarks.empty() ? 0 : pages_.bookmarks.back().level + 1;
-        pages_.bookmarks.push_back({anchor.title, std::min(anchor.level, deepest),
-                                    static_cast<int>(pages_.pages.size()) - 1, y_});
+        pages_.bookmarks.push_back(
+            {anchor.title, std::min(anchor.level, deepest), static_cast<int>(pages_.pages.size()) - 1, y_});
     }
 
     void start_page() {
@@ -139,7 +141,7 @@ private:
     Galley galley_;
     const TextMeasurer& measurer_;
     const style::Sheet& sheet_;
-    std::vector<std::pair<std::size_t, Strip::Reference>> open_;   ///< with the page they are on
+    std::vector<std::pair<std::size_t, Strip::Reference>> open_;  ///< with the page they are on
     Pages pages_;
     double y_ = 0.0;
     bool fresh_ = true;

@@ -34,17 +34,17 @@ void set_block(const report::Checklist& block, const Setting& setting, Galley& g
         const double baseline = baseline_in(text, setting.measurer);
         auto& first = row.lines.emplace_back().emplace_back();
         const double middle = baseline - 0.36 * text.size;
-        put_outline(first, {0.5, middle - box / 2.0, 0.5 + box, middle + box / 2.0}, pen_line + 0.2,
-                    style::ink);
+        put_outline(first, {0.5, middle - box / 2.0, 0.5 + box, middle + box / 2.0}, pen_line + 0.2, style::ink);
         if (!item.blank.empty()) {
-            put_rule(first, {blank_left, baseline + 3.0}, {blank_left + blank_width, baseline + 3.0},
-                     pen_line, style::grey);
-            row.lines.push_back(cell_lines(item.blank, text, blank_left + blank_width + 5.0, unit_width - 5.0,
-                                           setting.measurer));
+            put_rule(first, {blank_left, baseline + 3.0}, {blank_left + blank_width, baseline + 3.0}, pen_line,
+                     style::grey);
+            row.lines.push_back(
+                cell_lines(item.blank, text, blank_left + blank_width + 5.0, unit_width - 5.0, setting.measurer));
             mark_text(row.lines.back(), add_element(galley, Role::p, body));
         }
         auto strips = grid_strips(std::move(row));
-        if (block.items.size() > 1 && (i == 0 || i + 2 == block.items.size())) strips.back().keep = Keep::near;   // none alone on a page
+        if (block.items.size() > 1 && (i == 0 || i + 2 == block.items.size()))
+            strips.back().keep = Keep::near;  // none alone on a page
         append(galley, std::move(strips), i == 0 ? 2.0 : 0.0);
     }
 }
@@ -82,8 +82,7 @@ void set_block(const report::SignOff& block, const Setting& setting, Galley& gal
         strips.push_back(std::move(lines));
         strips = fused(std::move(strips), whole_row_limit);
         if (strips.size() == 1) {
-            put_outline(strips.front().items, {0.0, 0.0, setting.width, strips.front().height}, 0.5,
-                        style::hairline);
+            put_outline(strips.front().items, {0.0, 0.0, setting.width, strips.front().height}, 0.5, style::hairline);
         }
         // All signatures are on the same page.
         if (&signer != &block.signers.back()) strips.back().keep = Keep::near;

@@ -58,7 +58,8 @@ void add_furniture(Pages& pages, const report::Report& report, const Setting& se
         }
         put_frame_rule(items, sheet.footer_baseline - 13.0, sheet);
         const std::string number = with_figure(report.words.page_of, "{page}", i + 1);
-        put_pair(items, report.footer, with_figure(number, "{pages}", pages.pages.size()), sheet.footer_baseline, setting);
+        put_pair(items, report.footer, with_figure(number, "{pages}", pages.pages.size()), sheet.footer_baseline,
+                 setting);
         if (!report.draft.empty()) put_draft(items, report.draft, setting);
     }
 }

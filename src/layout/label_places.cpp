@@ -16,8 +16,8 @@ constexpr double nearer_to_another = 60.0, leader_over_label = 80.0, leader_alon
 constexpr double later_anchor = 0.5, each_point_off = 0.25;
 
 constexpr double between_labels = 1.5;
-constexpr double line_step = 4.0;        // so short that a line cannot pass through a label unnoticed
-constexpr double leader_from = 10.0;     // distance beyond the usual one
+constexpr double line_step = 4.0;     // so short that a line cannot pass through a label unnoticed
+constexpr double leader_from = 10.0;  // distance beyond the usual one
 
 double distance_squared(Point a, Point b) {
     const double dx = a.x - b.x, dy = a.y - b.y;
@@ -57,14 +57,17 @@ void sample(Point a, Point b, std::vector<Point>& out) {
 
 /// The cost of being `off` from something else and `own` from what the label names.
 double cost_of_other(double off, double own) {
-    constexpr double at_least = 3.0;   // how much further away the other should be
+    constexpr double at_least = 3.0;  // how much further away the other should be
     return nearer_to_another * std::max(0.0, own + at_least - off) / (own + at_least);
 }
 
 class Placer {
 public:
     Placer(const Box& plot, const Obstacles& obstacles, const std::vector<LabelWish>& wishes)
-        : plot_{plot}, obstacles_{obstacles}, wishes_{wishes}, places_(wishes.size()) {
+        : plot_{plot},
+          obstacles_{obstacles},
+          wishes_{wishes},
+          places_(wishes.size()) {
         for (const auto& line : obstacles.lines) {
             auto& points = line_points_.emplace_back();
             for (std::size_t i = 1; i < line.size(); ++i) sample(line[i - 1], line[i], points);
@@ -126,7 +129,7 @@ private:
 
     /// The cost of a place only increases as more is checked, so most places are rejected before lines are checked.
     void consider(std::size_t label, Point anchor, Point corner, double cost, Search& search) const {
-        constexpr double rounding = 1e-9;   // among equal places the first one tried wins
+        constexpr double rounding = 1e-9;  // among equal places the first one tried wins
         const double most = search.least - rounding;
         const auto& wish = wishes_[label];
         const Box wished{corner.x, corner.y, corner.x + wish.width, corner.y + wish.height};

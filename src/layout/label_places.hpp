@@ -11,18 +11,18 @@ namespace loopfolio::layout {
 
 /// A label that needs a place.
 struct LabelWish {
-    std::vector<Point> anchors;   ///< points beside which it may be, the best first
+    std::vector<Point> anchors;  ///< points beside which it may be, the best first
     double width = 0.0, height = 0.0;
-    double clear = 0.0;           ///< its distance from its anchor
-    int line = -1;                ///< the line it names: index in Obstacles::lines; -1 if it names a mark
+    double clear = 0.0;  ///< its distance from its anchor
+    int line = -1;       ///< the line it names: index in Obstacles::lines; -1 if it names a mark
 };
 
 /// The place of a label.
 struct LabelPlace {
     Box box;
-    Point anchor;                ///< what it names
-    bool stands_off = false;     ///< too far from its anchor to be clear without a leader line
-    [[nodiscard]] Point nearest() const;   ///< point of the box where the leader line ends
+    Point anchor;                         ///< what it names
+    bool stands_off = false;              ///< too far from its anchor to be clear without a leader line
+    [[nodiscard]] Point nearest() const;  ///< point of the box where the leader line ends
 };
 
 /// What labels should not cover.

@@ -62,14 +62,20 @@ Pages lay_out(const report::Report& report, const TextMeasurer& measurer) {
         set_part(part, setting, galley);
         galley.strips[first].new_page = setting.part > 0;
         set_blocks(part, setting, galley);
-        const bool opens = setting.part == 0;   // below the title, on a page without a running head
+        const bool opens = setting.part == 0;  // below the title, on a page without a running head
         const double page = sheet.frame.bottom - (opens ? sheet.first_top : sheet.frame.top);
         if (part.one_page) tighten(galley, opens ? 0 : first, page);
     }
     drop_trailing_blanks(galley);
     Pages pages = flow(std::move(galley), setting);
-    pages.info = {report.file_title.empty() ? report.title : report.file_title, report.author, report.subject, report.creator,
-                  report.year,  report.month,  report.day,     report.language};
+    pages.info = {report.file_title.empty() ? report.title : report.file_title,
+                  report.author,
+                  report.subject,
+                  report.creator,
+                  report.year,
+                  report.month,
+                  report.day,
+                  report.language};
     add_furniture(pages, report, setting);
     repaint(pages, report.palette);
     return pages;

@@ -49,7 +49,9 @@ struct Range {
 class LineChartSetter {
 public:
     LineChartSetter(const LineChart& chart, const Setting& setting, Galley& galley)
-        : chart_{chart}, setting_{setting}, galley_{galley} {
+        : chart_{chart},
+          setting_{setting},
+          galley_{galley} {
         Range x, y;
         const auto take = [&](LineChart::Point p) {
             if (!drawable_point(p)) return;
@@ -122,7 +124,8 @@ private:
             put_rule(items, {plot_.left, y}, {plot_.right, y}, base ? 0.8 : 0.35, base ? style::grey : style::hairline);
             std::string text = fixed(t, y_.decimals);
             const double width = width_of(text);
-            items.push_back(text_at({plot_.left - 5.0 - width, y + 0.36 * axis_style.size}, std::move(text), axis_style, m));
+            items.push_back(
+                text_at({plot_.left - 5.0 - width, y + 0.36 * axis_style.size}, std::move(text), axis_style, m));
         }
         double free_from = 0.0;
         for (const double t : ticks_of(x_)) {
@@ -133,9 +136,11 @@ private:
             const double left = std::clamp(x - width / 2.0, 0.0, setting_.width - width);
             if (left < free_from) continue;
             free_from = left + width + 2.0;
-            items.push_back(text_at({left, plot_.bottom + 4.0 + baseline_in(axis_style, m)}, std::move(text), axis_style, m));
+            items.push_back(
+                text_at({left, plot_.bottom + 4.0 + baseline_in(axis_style, m)}, std::move(text), axis_style, m));
         }
-        put_lines(items, break_label(title(chart_.y), axis_style, setting_.width, 1, m), {0.0, 4.0}, 0.0, axis_style, m);
+        put_lines(items, break_label(title(chart_.y), axis_style, setting_.width, 1, m), {0.0, 4.0}, 0.0, axis_style,
+                  m);
         put_lines(items, break_label(title(chart_.x), axis_style, plot_.right - plot_.left, 1, m),
                   {plot_.right, plot_.bottom + 5.0 + axis_style.leading}, 1.0, axis_style, m);
     }
@@ -220,8 +225,8 @@ private:
             while (i + 1 < line.size() && so_far[i] < at) ++i;
             const double stretch = so_far[i] - so_far[i - 1];
             const double t = stretch > 0.0 ? (at - so_far[i - 1]) / stretch : 0.0;
-            places.push_back({line[i - 1].x + t * (line[i].x - line[i - 1].x),
-                              line[i - 1].y + t * (line[i].y - line[i - 1].y)});
+            places.push_back(
+                {line[i - 1].x + t * (line[i].x - line[i - 1].x), line[i - 1].y + t * (line[i].y - line[i - 1].y)});
         }
         return places;
     }

@@ -57,9 +57,7 @@ void put_rule(std::vector<Item>& items, Point from, Point to, double line_width,
     items.push_back(std::move(path));
 }
 
-void put_area(std::vector<Item>& items, const Box& box, Colour fill) {
-    items.push_back(polygon(corners(box), fill));
-}
+void put_area(std::vector<Item>& items, const Box& box, Colour fill) { items.push_back(polygon(corners(box), fill)); }
 
 void put_outline(std::vector<Item>& items, const Box& box, double line_width, Colour stroke) {
     PathItem path;
@@ -70,8 +68,7 @@ void put_outline(std::vector<Item>& items, const Box& box, double line_width, Co
     items.push_back(std::move(path));
 }
 
-void put_circle(std::vector<Item>& items, Point centre, double radius, Colour fill, double line_width,
-                Colour stroke) {
+void put_circle(std::vector<Item>& items, Point centre, double radius, Colour fill, double line_width, Colour stroke) {
     items.push_back(CircleItem{centre, radius, true, line_width, stroke, fill});
 }
 
@@ -82,11 +79,9 @@ void put_verdict(std::vector<Item>& items, Verdict verdict, Point centre, double
         case Verdict::keep:
             put_circle(items, centre, r - ring_width / 2.0, style::white, ring_width, style::ink);
             break;
-        case Verdict::keep_noted:
-            put_diamond(items, centre, r);
-            break;
+        case Verdict::keep_noted: put_diamond(items, centre, r); break;
         case Verdict::change: {
-            const double half = 0.86 * r;   // a square looks larger than a circle of the same width
+            const double half = 0.86 * r;  // a square looks larger than a circle of the same width
             put_area(items, {centre.x - half, centre.y - half, centre.x + half, centre.y + half}, style::ink);
             break;
         }
@@ -96,18 +91,16 @@ void put_verdict(std::vector<Item>& items, Verdict verdict, Point centre, double
 void put_warning_sign(std::vector<Item>& items, Point left_top, double size) {
     const double middle = left_top.x + size / 2.0;
     const double height = 0.9 * size;
-    PathItem triangle = polygon({{middle, left_top.y}, {left_top.x + size, left_top.y + height},
-                                 {left_top.x, left_top.y + height}}, style::white);
+    PathItem triangle = polygon(
+        {{middle, left_top.y}, {left_top.x + size, left_top.y + height}, {left_top.x, left_top.y + height}},
+        style::white);
     triangle.line_width = size * 0.09;
     triangle.stroke = style::ink;
     items.push_back(std::move(triangle));
-    put_rule(items, {middle, left_top.y + 0.36 * height}, {middle, left_top.y + 0.66 * height}, size * 0.1,
-             style::ink);
+    put_rule(items, {middle, left_top.y + 0.36 * height}, {middle, left_top.y + 0.66 * height}, size * 0.1, style::ink);
     put_circle(items, {middle, left_top.y + 0.8 * height}, size * 0.055, style::ink);
 }
 
-void shift(Item& item, double dx, double dy) {
-    std::visit(Shift{dx, dy}, item);
-}
+void shift(Item& item, double dx, double dy) { std::visit(Shift{dx, dy}, item); }
 
 }  // namespace loopfolio::layout

@@ -14,7 +14,7 @@
 /// A chart of ranges, measured before it is drawn: the words to print, and the axis that leaves room for them.
 namespace loopfolio::layout::range {
 
-inline constexpr double text_gap = 4.0;     // between a bar and its words
+inline constexpr double text_gap = 4.0;  // between a bar and its words
 inline constexpr TextStyle label_style{8.5, 10.6, Face::regular, style::ink};
 inline constexpr TextStyle value_style{7.5, 9.6, Face::regular, style::ink};
 inline constexpr TextStyle name_style = style::in_colour(value_style, style::grey);
@@ -23,11 +23,11 @@ inline constexpr TextStyle axis_style{7.5, 10.0, Face::regular, style::grey};
 /// One end of an input's range: its bar, if it has one, and the words beyond the bar.
 struct End {
     BarLook look = BarLook::solid;
-    double change = 0.0;            ///< NaN if there is none
+    double change = 0.0;  ///< NaN if there is none
     bool leftwards = false;
     std::string text;
     double text_width = 0.0;
-    std::vector<Line> name;         ///< above the text, beside the first bar of its look
+    std::vector<Line> name;  ///< above the text, beside the first bar of its look
     [[nodiscard]] double length() const;
     [[nodiscard]] double room() const { return text_gap + std::max(text_width, widest(name)); }
 };
@@ -49,8 +49,8 @@ struct Axis {
 };
 
 struct Plan {
-    double left = 0.0;              ///< edge of the plot; labels are to the left of it
-    std::vector<Input> inputs;      ///< the longest first
+    double left = 0.0;          ///< edge of the plot; labels are to the left of it
+    std::vector<Input> inputs;  ///< the longest first
     Axis axis;
 };
 

@@ -36,7 +36,10 @@ double name_height(const BarLine& line) {
 class RangeChartSetter {
 public:
     RangeChartSetter(const RangeChart& chart, const Setting& setting, Galley& galley)
-        : chart_{chart}, setting_{setting}, galley_{galley}, plan_{plan_of(chart, setting)} {}
+        : chart_{chart},
+          setting_{setting},
+          galley_{galley},
+          plan_{plan_of(chart, setting)} {}
 
     void set() {
         if (chart_.rows.empty()) {
@@ -104,8 +107,7 @@ private:
         constexpr double gap = 4.0;
         const double baseline = top + baseline_in(axis_style, setting_.measurer);
         auto ticks = ticks_of(plan_.axis.scale);
-        std::stable_sort(ticks.begin(), ticks.end(),
-                         [](double a, double b) { return std::abs(a) < std::abs(b); });
+        std::stable_sort(ticks.begin(), ticks.end(), [](double a, double b) { return std::abs(a) < std::abs(b); });
         double taken_to_left = setting_.width, taken_to_right = 0.0;
         for (const double tick : ticks) {
             std::string text = printed(tick, plan_.axis.scale.decimals);

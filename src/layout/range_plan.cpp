@@ -14,8 +14,8 @@ namespace {
 
 using report::RangeChart;
 
-constexpr double label_share = 1.0 / 3.0;   // of the width; at most this for labels
-constexpr double side_share = 0.38;         // of the plot; at most this for words beside a bar
+constexpr double label_share = 1.0 / 3.0;  // of the width; at most this for labels
+constexpr double side_share = 0.38;        // of the plot; at most this for words beside a bar
 constexpr double column_gap = 12.0;
 constexpr std::size_t label_lines = 2;
 

@@ -9,7 +9,7 @@ namespace loopfolio::layout {
 /// Round ticks over a range of values.
 struct Scale {
     double low = 0.0, high = 1.0, step = 1.0;
-    int decimals = 0;   ///< decimals that its ticks need
+    int decimals = 0;  ///< decimals that its ticks need
 };
 
 /// Ticks at 1, 2 or 5 times a power of ten, from at or below `low` to at or above `high`, and at most about

@@ -53,7 +53,7 @@ std::vector<Strip> grid_strips(GridRow row) {
     for (std::size_t k = 0; k < count; ++k) {
         Strip& strip = strips[k];
         strip.height = row.leading + (k == 0 ? row.above : 0.0) + (k + 1 == count ? row.below : 0.0);
-        strip.items.reserve(row.lines.size() + 1);   // most cells have one run on a line, and a rule below
+        strip.items.reserve(row.lines.size() + 1);  // most cells have one run on a line, and a rule below
         for (auto& cell : row.lines) {
             if (k >= cell.size()) continue;
             for (Item& item : cell[k]) {

@@ -20,44 +20,44 @@ enum class Keep { free, whole, near, tight };
 /// flow decides where pages end.
 struct Strip {
     double height = 0.0;
-    double space_before = 0.0;       ///< dropped at the head of a page
+    double space_before = 0.0;  ///< dropped at the head of a page
     Keep keep = Keep::free;
     bool new_page = false;
-    double room = 0.0;               ///< points needed on the page, from this strip's top on
-    int head = -1;                   ///< index in Galley::heads: repeated if this strip opens a page
+    double room = 0.0;  ///< points needed on the page, from this strip's top on
+    int head = -1;      ///< index in Galley::heads: repeated if this strip opens a page
     struct Anchor {
         std::string title;
         int level = 0;
     };
-    std::optional<Anchor> anchor;    ///< for the outline
+    std::optional<Anchor> anchor;  ///< for the outline
     struct Reference {
-        std::size_t anchor = 0;      ///< number of the anchor in the galley, from 0
-        Box area;                    ///< of the entry that is the link
-        Point number_end;            ///< right end of the baseline of its page number
+        std::size_t anchor = 0;  ///< number of the anchor in the galley, from 0
+        Box area;                ///< of the entry that is the link
+        Point number_end;        ///< right end of the baseline of its page number
         TextStyle style;
-        int mark = -1;               ///< the element of the entry
+        int mark = -1;  ///< the element of the entry
     };
     std::vector<Reference> references;
-    std::vector<Item> items;         ///< from the frame's left edge and the strip's top
+    std::vector<Item> items;  ///< from the frame's left edge and the strip's top
 };
 
 /// The whole report as one column of unlimited height.
 struct Galley {
     std::vector<Strip> strips;
-    std::vector<Strip> heads;        ///< what continued tables and drawings repeat
+    std::vector<Strip> heads;  ///< what continued tables and drawings repeat
     std::vector<std::shared_ptr<const Image>> images;
     std::vector<Element> structure{{Role::document, -1, {}, 0, {}, 1}};
-    int open = 0;                    ///< the element that blocks are part of
-    int heading = 0;                 ///< level of the last heading, 1 for h1
+    int open = 0;     ///< the element that blocks are part of
+    int heading = 0;  ///< level of the last heading, 1 for h1
 };
 
 /// What every block needs for its layout.
 struct Setting {
     const TextMeasurer& measurer;
     double width = style::a4.frame.right - style::a4.frame.left;
-    const report::Report* report = nullptr;   ///< the whole report, for the table of contents
+    const report::Report* report = nullptr;  ///< the whole report, for the table of contents
     style::Sheet sheet = style::a4;
-    std::size_t part = 0;                     ///< index of the part that is being set
+    std::size_t part = 0;  ///< index of the part that is being set
 
     /// The words that pages need; the default ones if there is no report.
     [[nodiscard]] const report::PageWords& words() const;

@@ -11,7 +11,7 @@ namespace loopfolio::layout {
 /// How a piece of text is set.
 struct TextStyle {
     double size = 9.8;
-    double leading = 14.0;      ///< from baseline to baseline
+    double leading = 14.0;  ///< from baseline to baseline
     Face face = Face::regular;
     Colour colour;
 };
@@ -22,7 +22,7 @@ inline constexpr double millimetre = 72.0 / 25.4;
 
 // One deep accent and greys. All text colours have a contrast of at least 5 on white and on the tint, and the accent
 // prints as a dark grey.
-inline constexpr Palette palette;                    // replaced by a firm's own colours on the finished pages
+inline constexpr Palette palette;  // replaced by a firm's own colours on the finished pages
 inline constexpr Colour ink = palette.ink;
 inline constexpr Colour accent = palette.accent;
 inline constexpr Colour grey = palette.grey;
@@ -35,14 +35,14 @@ inline constexpr Colour white{1.0, 1.0, 1.0};
 struct Sheet {
     double width = 595.276, height = 841.890;
     Box frame{62.4, 82.0, 595.276 - 62.4, 841.890 - 76.0};
-    double first_top = 52.0;                         ///< of the first page, which has no running head
+    double first_top = 52.0;  ///< of the first page, which has no running head
     double header_baseline = 52.0;
     double footer_baseline = 841.890 - 45.0;
 };
 inline constexpr Sheet a4;
 inline constexpr Sheet letter{612.0, 792.0, {62.4, 82.0, 612.0 - 62.4, 792.0 - 76.0}, 52.0, 52.0, 792.0 - 45.0};
 
-inline constexpr double measure = 410.0;             // running text is set narrower than tables
+inline constexpr double measure = 410.0;  // running text is set narrower than tables
 
 // The type scale.
 inline constexpr TextStyle body{9.8, 14.0, Face::regular, ink};
@@ -65,7 +65,7 @@ inline constexpr TextStyle figure_unit{14.0, 31.0, Face::bold, accent};
 
 // Distances between blocks.
 inline constexpr double before_block = 8.0;
-inline constexpr double before_display = 14.0;       ///< tables, charts, boxes
+inline constexpr double before_display = 14.0;  ///< tables, charts, boxes
 inline constexpr double before_heading[] = {26.0, 18.0, 12.0};
 inline constexpr double after_heading[] = {7.0, 4.0, 2.0};
 

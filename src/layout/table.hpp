@@ -13,12 +13,12 @@ namespace loopfolio::layout {
 
 struct ColumnPlan {
     double left = 0.0, width = 0.0;
-    double after_point = 0.0;      ///< decimal columns: width to the right of whole numbers
+    double after_point = 0.0;  ///< decimal columns: width to the right of whole numbers
 };
 
 struct TablePlan {
-    TextStyle text;                ///< of plain cells; heads, units and sums are derived from it
-    double width = 0.0;            ///< of the whole table, at most the frame's
+    TextStyle text;      ///< of plain cells; heads, units and sums are derived from it
+    double width = 0.0;  ///< of the whole table, at most the frame's
     std::vector<ColumnPlan> columns;
 };
 

@@ -14,11 +14,11 @@ namespace {
 
 /// The widths that a column's content needs.
 struct Need {
-    double head = 0.0;             ///< of the longest word in head and unit
+    double head = 0.0;  ///< of the longest word in head and unit
     double least = 0.0, natural = 0.0;
     double before_point = 0.0, after_point = 0.0;
     double weight = 0.0;
-    std::vector<double> cells;     ///< natural width of the cell in each row; 0 if none
+    std::vector<double> cells;  ///< natural width of the cell in each row; 0 if none
 };
 
 void ask(Need& need, const Extent& content, double beside) {
@@ -31,8 +31,7 @@ bool ask_figure(Need& need, std::string_view text, const TextStyle& style, doubl
                 const TextMeasurer& measurer) {
     const Figure figure = split_figure(text);
     if (figure.whole.empty()) return false;
-    need.before_point =
-        std::max(need.before_point, beside + measurer.width(figure.whole, style.face, style.size));
+    need.before_point = std::max(need.before_point, beside + measurer.width(figure.whole, style.face, style.size));
     need.after_point = std::max(need.after_point, measurer.width(figure.rest, style.face, style.size));
     return true;
 }
@@ -55,8 +54,7 @@ std::vector<Need> needs_of(const report::Table& table, const TextStyle& text, co
         for (std::size_t c = 0; c < std::min(row.cells.size(), needs.size()); ++c) {
             const double sign = sign_width(row.cells[c], style);
             const std::string_view words = cell_text(row.cells[c]);
-            if (table.columns[c].align == report::Align::decimal &&
-                ask_figure(needs[c], words, style, sign, measurer))
+            if (table.columns[c].align == report::Align::decimal && ask_figure(needs[c], words, style, sign, measurer))
                 continue;
             const Extent content = extent(words, style, measurer);
             ask(needs[c], content, sign);
@@ -67,8 +65,7 @@ std::vector<Need> needs_of(const report::Table& table, const TextStyle& text, co
     for (std::size_t c = 0; c < needs.size(); ++c) {
         Need& need = needs[c];
         need.least = std::max(need.least, need.before_point + need.after_point);
-        need.natural =
-            std::max(need.natural, is_blank(table, c) ? std::max(need.least, pen_width) : need.least);
+        need.natural = std::max(need.natural, is_blank(table, c) ? std::max(need.least, pen_width) : need.least);
     }
     return needs;
 }
@@ -110,7 +107,7 @@ std::vector<double> levelled(const std::vector<Need>& needs, double available, b
     };
     double low = 0.0, high = available;
     for (const double share : shares) high = std::max(high, available / share);
-    for (int i = 0; i < 40; ++i) {   // halving finds the level at which the widths add up
+    for (int i = 0; i < 40; ++i) {  // halving finds the level at which the widths add up
         const double level = (low + high) / 2.0;
         (total_at(level) > available ? high : low) = level;
     }
@@ -120,7 +117,7 @@ std::vector<double> levelled(const std::vector<Need>& needs, double available, b
 
 /// The approximate number of lines of all rows at these widths.
 double lines_at(const std::vector<Need>& needs, const std::vector<double>& widths) {
-    constexpr double ragged = 1.08;   // lines are not filled to the end
+    constexpr double ragged = 1.08;  // lines are not filled to the end
     double total = 0.0;
     const std::size_t rows = needs.front().cells.size();
     for (std::size_t r = 0; r < rows; ++r) {
@@ -165,8 +162,7 @@ std::vector<double> wrapped_widths(const std::vector<Need>& needs, double availa
     return best;
 }
 
-TablePlan plan(const std::vector<Need>& needs, const std::vector<double>& widths, const TextStyle& text,
-               double gap) {
+TablePlan plan(const std::vector<Need>& needs, const std::vector<double>& widths, const TextStyle& text, double gap) {
     TablePlan result;
     result.text = text;
     double x = 0.0;
@@ -226,7 +222,7 @@ TablePlan measure_table(const report::Table& table, const Setting& setting) {
     needs = needs_of(table, text, setting.measurer);
     constexpr double smallest_for_heads = 5.0, in_hand = 0.999;
     const double for_heads = text.size * in_hand * available / std::max(sum(needs, &Need::head), 1.0);
-    if (for_heads < text.size && for_heads >= smallest_for_heads) {   // smaller type keeps the words of heads whole
+    if (for_heads < text.size && for_heads >= smallest_for_heads) {  // smaller type keeps the words of heads whole
         text = style::in_size(text, for_heads);
         needs = needs_of(table, text, setting.measurer);
     }

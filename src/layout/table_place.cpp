@@ -24,8 +24,8 @@ double anchor_of(report::Align align) { return align == report::Align::left ? 0.
 using Lines = std::vector<std::vector<Item>>;
 
 /// Lines of text in a column, aligned as the column is, with a width of `sign` kept free before them.
-Lines wrapped(std::string_view text, const TextStyle& style, const ColumnPlan& column, double anchor,
-              double sign, const TextMeasurer& measurer) {
+Lines wrapped(std::string_view text, const TextStyle& style, const ColumnPlan& column, double anchor, double sign,
+              const TextMeasurer& measurer) {
     Lines out;
     for (const Line& line : break_evenly(text, style, column.width - sign, false, measurer)) {
         const double x = column.left + sign + anchor * (column.width - sign - line.width);
@@ -52,8 +52,7 @@ Lines on_the_point(std::string_view text, const TextStyle& style, const ColumnPl
 
 /// The left end of the first line, where the symbol of a verdict goes.
 double first_left(const Lines& lines) {
-    return lines.empty() || lines.front().empty() ? 0.0
-                                                  : std::get<TextItem>(lines.front().front()).baseline.x;
+    return lines.empty() || lines.front().empty() ? 0.0 : std::get<TextItem>(lines.front().front()).baseline.x;
 }
 
 /// Whether the text itself names the verdict, so that the symbol adds nothing to it.
@@ -72,8 +71,7 @@ Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& c
     mark_text(lines, element);
     if (signed_cell && !lines.empty()) {
         const double size = sign_size_in_ems * style.size;
-        const double middle =
-            baseline_in(style, measurer) - 0.5 * measurer.cap_height(style.face) * style.size;
+        const double middle = baseline_in(style, measurer) - 0.5 * measurer.cap_height(style.face) * style.size;
         put_verdict(lines.front(), *cell.verdict, {first_left(lines) - sign + size / 2.0, middle}, size);
         const auto& verdict = setting.words().verdicts[static_cast<std::size_t>(*cell.verdict)];
         if (!says(text, verdict)) mark_all(lines.front(), add_sign(galley, element, verdict));
@@ -84,7 +82,10 @@ Lines cell_of(const report::Cell& cell, report::Align align, const ColumnPlan& c
 class TableSetter {
 public:
     TableSetter(const report::Table& table, const Setting& setting, Galley& galley)
-        : table_{table}, setting_{setting}, galley_{galley}, plan_{measure_table(table, setting)} {
+        : table_{table},
+          setting_{setting},
+          galley_{galley},
+          plan_{measure_table(table, setting)} {
         // At least a third of the columns: a single column without entries does not make a form.
         std::size_t blank = 0;
         for (std::size_t c = 0; c < table.columns.size(); ++c) blank += is_blank(table, c) ? 1 : 0;
@@ -94,8 +95,7 @@ public:
     void set() {
         const bool any = !plan_.columns.empty();
         if (any) element_ = add_element(galley_, Role::table);
-        const int caption =
-            any ? add_element(galley_, Role::caption, element_) : add_element(galley_, Role::p);
+        const int caption = any ? add_element(galley_, Role::caption, element_) : add_element(galley_, Role::p);
         set_caption(table_.caption, caption, setting_, galley_);
         const bool captioned = !table_.caption.empty();
         if (any) {
@@ -124,10 +124,8 @@ private:
         std::size_t tallest = 0;
         for (std::size_t c = 0; c < table_.columns.size(); ++c) {
             const double anchor = anchor_of(table_.columns[c].align);
-            Lines lines =
-                wrapped(table_.columns[c].head, bold, plan_.columns[c], anchor, 0.0, setting_.measurer);
-            Lines unit =
-                wrapped(table_.columns[c].unit, light, plan_.columns[c], anchor, 0.0, setting_.measurer);
+            Lines lines = wrapped(table_.columns[c].head, bold, plan_.columns[c], anchor, 0.0, setting_.measurer);
+            Lines unit = wrapped(table_.columns[c].unit, light, plan_.columns[c], anchor, 0.0, setting_.measurer);
             if (units && unit.empty()) unit.emplace_back();
             std::move(unit.begin(), unit.end(), std::back_inserter(lines));
             mark_text(lines, add_cell(Role::head_cell, row_element, 1));
@@ -176,7 +174,7 @@ private:
     }
 
     void keep_small_table_whole(std::size_t first) {
-        constexpr double small = 190.0;   // about a quarter of a page
+        constexpr double small = 190.0;  // about a quarter of a page
         auto& strips = galley_.strips;
         double height = 0.0;
         for (std::size_t i = first; i < strips.size(); ++i) height += strips[i].height;
@@ -212,16 +210,16 @@ private:
             grid.above = 2.5 * row_padding;
             const int cell = add_cell(Role::cell, element, plan_.columns.size());
             if (!row.cells.empty()) {
-                grid.lines.push_back(cell_of(row.cells.front(), report::Align::left, whole, group, cell,
-                                             setting_, galley_));
+                grid.lines.push_back(
+                    cell_of(row.cells.front(), report::Align::left, whole, group, cell, setting_, galley_));
             }
             return grid_strips(std::move(grid));
         }
         for (std::size_t c = 0; c < plan_.columns.size(); ++c) {
             const int cell = add_cell(Role::cell, element, 1);
             if (c >= row.cells.size()) continue;
-            grid.lines.push_back(cell_of(row.cells[c], table_.columns[c].align, plan_.columns[c], style, cell,
-                                         setting_, galley_));
+            grid.lines.push_back(
+                cell_of(row.cells[c], table_.columns[c].align, plan_.columns[c], style, cell, setting_, galley_));
         }
         return grid_strips(std::move(grid));
     }
@@ -234,8 +232,8 @@ private:
     const Setting& setting_;
     Galley& galley_;
     TablePlan plan_;
-    int element_ = 0;           ///< of the structure
-    bool written_ = false;      ///< filled in by hand: rows are high enough for writing
+    int element_ = 0;       ///< of the structure
+    bool written_ = false;  ///< filled in by hand: rows are high enough for writing
 };
 
 }  // namespace
@@ -263,10 +261,9 @@ std::string_view cell_text(const report::Cell& cell) {
 }
 
 bool is_blank(const report::Table& table, std::size_t column) {
-    return !table.rows.empty() &&
-           std::all_of(table.rows.begin(), table.rows.end(), [&](const report::Row& row) {
-               return row.group_head || column >= row.cells.size() || cell_text(row.cells[column]).empty();
-           });
+    return !table.rows.empty() && std::all_of(table.rows.begin(), table.rows.end(), [&](const report::Row& row) {
+        return row.group_head || column >= row.cells.size() || cell_text(row.cells[column]).empty();
+    });
 }
 
 double sign_width(const report::Cell& cell, const TextStyle& style) {

@@ -17,7 +17,7 @@ namespace {
 /// Adds the bar and the tinted ground of a caution to each of its strips.
 void put_caution_ground(std::vector<Strip>& strips, double width) {
     constexpr double bar = 3.5;
-    constexpr double seam = 0.4;   // strips overlap a little, so that no seam shows between them
+    constexpr double seam = 0.4;  // strips overlap a little, so that no seam shows between them
     for (std::size_t i = 0; i < strips.size(); ++i) {
         const double bottom = strips[i].height + (i + 1 < strips.size() ? seam : 0.0);
         std::vector<Item> ground;
@@ -52,8 +52,8 @@ std::vector<Strip> text_strips(std::string_view text, const TextStyle& style, do
     return strips;
 }
 
-std::vector<std::vector<Item>> cell_lines(std::string_view text, const TextStyle& style, double x,
-                                          double width, const TextMeasurer& measurer) {
+std::vector<std::vector<Item>> cell_lines(std::string_view text, const TextStyle& style, double x, double width,
+                                          const TextMeasurer& measurer) {
     std::vector<std::vector<Item>> out;
     for (const Line& line : break_lines(text, style, width, measurer)) {
         put_line(out.emplace_back(), line, {x, 0.0}, style, measurer);
@@ -184,8 +184,7 @@ void set_block(const report::List& block, const Setting& setting, Galley& galley
         const int label = add_element(galley, Role::list_label, entry);
         mark_text(strips, add_element(galley, Role::list_body, entry));
         if (block.numbered) {
-            const auto lines =
-                break_lines(std::to_string(i + 1) + ".", number, setting.width, setting.measurer);
+            const auto lines = break_lines(std::to_string(i + 1) + ".", number, setting.width, setting.measurer);
             put_lines(strips.front().items, lines, {number_width, 0.0}, 1.0, number, setting.measurer);
             mark_text(strips.front().items, label);
         } else {
@@ -247,8 +246,7 @@ Strip continued_caption(const std::string& caption, const Setting& setting) {
     const TextStyle plain = style::in_colour(style::in_face(style::caption, Face::regular), style::grey);
     const std::string& mark = caption.empty() ? setting.words().continued_alone : setting.words().continued;
     const double mark_width = setting.measurer.width(mark, plain.face, plain.size);
-    const auto lines =
-        break_label(caption, style::caption, setting.width - mark_width - 6.0, 1, setting.measurer);
+    const auto lines = break_label(caption, style::caption, setting.width - mark_width - 6.0, 1, setting.measurer);
     Strip strip;
     strip.height = style::caption.leading;
     put_lines(strip.items, lines, {0.0, 0.0}, 0.0, style::caption, setting.measurer);

@@ -13,7 +13,7 @@ namespace loopfolio::layout {
 namespace {
 
 constexpr std::string_view ellipsis = "\u2026";
-constexpr int letters_beside_break = 3;   // keeps units such as W/m² and l/s whole
+constexpr int letters_beside_break = 3;  // keeps units such as W/m² and l/s whole
 
 /// A piece of a word in one face.
 struct Span {
@@ -24,7 +24,7 @@ struct Span {
 
 /// Spans that stay on one line, and what separates them from the text before.
 struct Atom {
-    std::size_t first = 0, end = 0;   ///< in Words::spans
+    std::size_t first = 0, end = 0;  ///< in Words::spans
     double width = 0.0;
     bool after_space = false;
     bool new_line = false;
@@ -49,8 +49,8 @@ bool is_letter(std::string_view text, std::size_t at, std::size_t& next) {
 
 /// Whether the word may break after the hyphen or slash at `at`, which needs enough letters on both sides.
 bool breaks_after(std::string_view word, std::size_t at) {
-    if (utf8::letter_end(word, at) != at + 1) return false;   // a mark stands on it
-    constexpr std::size_t look_back = 4 * letters_beside_break;   // four bytes a letter at most
+    if (utf8::letter_end(word, at) != at + 1) return false;      // a mark stands on it
+    constexpr std::size_t look_back = 4 * letters_beside_break;  // four bytes a letter at most
     int behind = 0;
     for (std::size_t i = at + 1, next = 0; i < word.size() && behind < letters_beside_break; i = next) {
         if (!is_letter(word, i, next)) return false;
@@ -265,12 +265,12 @@ std::vector<Line> break_lines(std::string_view text, const TextStyle& style, dou
 std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width, bool wholly,
                                const TextMeasurer& measurer) {
     constexpr double short_line = 0.18, step = 0.025;
-    constexpr std::size_t longest = 12;   // evenness matters only in short text
+    constexpr std::size_t longest = 12;  // evenness matters only in short text
     const double narrowest = wholly ? 0.5 : 0.87;
     const Words words = Reader{style, measurer}.read(text);
     std::vector<Line> lines = lines_of(words, style, width, measurer);
     if (lines.size() < 2 || lines.size() > longest) return lines;
-    double longest_word = 0.0;   // of the words that need no break inside
+    double longest_word = 0.0;  // of the words that need no break inside
     for (const Atom& atom : words.atoms) {
         if (atom.width <= width + rounding) longest_word = std::max(longest_word, atom.width);
     }
@@ -350,8 +350,8 @@ void put_line(std::vector<Item>& items, const Line& line, Point left_top, const 
               const TextMeasurer& measurer) {
     const double baseline = left_top.y + baseline_in(style, measurer);
     for (const Run& run : line.runs) {
-        items.push_back(TextItem{{left_top.x + run.x, baseline}, run.text, run.face, style.size, run.width,
-                                 style.colour});
+        items.push_back(
+            TextItem{{left_top.x + run.x, baseline}, run.text, run.face, style.size, run.width, style.colour});
     }
 }
 

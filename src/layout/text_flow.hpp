@@ -31,8 +31,8 @@ struct Line {
 
 /// Like `break_lines`, with the same number of lines but more even ones, so that the last is not a single short word.
 /// `wholly` evens all lines, for headings.
-[[nodiscard]] std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width,
-                                             bool wholly, const TextMeasurer& measurer);
+[[nodiscard]] std::vector<Line> break_evenly(std::string_view text, const TextStyle& style, double width, bool wholly,
+                                             const TextMeasurer& measurer);
 
 /// Like `break_lines`, but text beyond the last of `most` lines is replaced by an ellipsis. For labels in drawings and
 /// running heads, whose space is limited.
@@ -52,8 +52,7 @@ struct Extent {
 [[nodiscard]] double baseline_in(const TextStyle& style, const TextMeasurer& measurer);
 
 /// Text on one baseline, without line breaks.
-[[nodiscard]] TextItem text_at(Point baseline, std::string text, const TextStyle& style,
-                               const TextMeasurer& measurer);
+[[nodiscard]] TextItem text_at(Point baseline, std::string text, const TextStyle& style, const TextMeasurer& measurer);
 
 /// Sets a line with its left end at `x` and the top of its box at `top`.
 void put_line(std::vector<Item>& items, const Line& line, Point left_top, const TextStyle& style,

@@ -15,15 +15,15 @@ namespace {
 
 using report::PipeTree;
 
-constexpr double glow_beside = 3.0;       // ground of the index circuit on each side of the pipe
+constexpr double glow_beside = 3.0;  // ground of the index circuit on each side of the pipe
 constexpr double row_gap = 4.5;
 constexpr double node_radius = 2.3;
 
 /// A row of the drawing in layers: nodes are on top of pipes, and pipes on top of the index circuit's ground.
 struct Row {
-    double above = 0.0, below = 0.0;      ///< of the axis, on which pipes and nodes lie
+    double above = 0.0, below = 0.0;  ///< of the axis, on which pipes and nodes lie
     bool near_next = false;
-    std::vector<Item> ground, pipes, nodes;   ///< y is measured from the axis
+    std::vector<Item> ground, pipes, nodes;  ///< y is measured from the axis
 };
 
 /// A pipe or bar that runs down from the axis of one row to that of another.
@@ -34,7 +34,7 @@ struct Down {
     Colour colour;
     std::vector<double> dashes;
     bool glows = false;
-    std::size_t node = 0;                 ///< the node that it comes from
+    std::size_t node = 0;  ///< the node that it comes from
 };
 
 std::size_t index(int node) { return static_cast<std::size_t>(node); }
@@ -48,7 +48,10 @@ std::vector<double> dashes_of(const PipeTree::Node& node) {
 class TreeSetter {
 public:
     TreeSetter(const PipeTree& tree, double largest_type, const Setting& setting, Galley& galley)
-        : tree_{tree}, setting_{setting}, galley_{galley}, shape_{shape_of(tree)},
+        : tree_{tree},
+          setting_{setting},
+          galley_{galley},
+          shape_{shape_of(tree)},
           plan_{plan_tree(tree, shape_, largest_type, setting)} {
         add_row();
         draw_source();
@@ -108,16 +111,16 @@ private:
         const std::size_t from = bar_end_;
         add_row();
         const double label_left = x + (drawn.verdict ? tree_sign / 2.0 : 0.0) + tree_pad;
-        const auto lines = break_label(drawn.pipe_label, plan_.label, setting_.width - label_left,
-                                       tree_label_lines, setting_.measurer);
+        const auto lines = break_label(drawn.pipe_label, plan_.label, setting_.width - label_left, tree_label_lines,
+                                       setting_.measurer);
         const double half = static_cast<double>(lines.size()) * plan_.label.leading / 2.0;
         put_lines(last().nodes, lines, {label_left, -half}, 0.0, plan_.label, setting_.measurer);
         if (drawn.verdict) put_sign(*drawn.verdict, {x, 0.0});
         make_room(last(), std::max(half, 5.0), std::max(half, 5.0) + 4.0);
         last().near_next = true;
         const std::size_t to = add_row();
-        downs_.push_back({x, from, to, pipe_width(drawn), pipe_colour(drawn.on_index_circuit),
-                          dashes_of(drawn), drawn.on_index_circuit, parent_of_main_});
+        downs_.push_back({x, from, to, pipe_width(drawn), pipe_colour(drawn.on_index_circuit), dashes_of(drawn),
+                          drawn.on_index_circuit, parent_of_main_});
     }
 
     void draw_branches(int node, std::size_t own_row) {
@@ -157,13 +160,12 @@ private:
         const double width = pipe_width(drawn);
         Row& row = last();
         if (drawn.on_index_circuit) {
-            put_area(row.ground, {left, -width / 2.0 - glow_beside, right, width / 2.0 + glow_beside},
-                     style::glow);
+            put_area(row.ground, {left, -width / 2.0 - glow_beside, right, width / 2.0 + glow_beside}, style::glow);
         }
         put_rule(row.pipes, {left, 0.0}, {right, 0.0}, width, pipe_colour(drawn.on_index_circuit));
         std::get<PathItem>(row.pipes.back()).dashes = dashes_of(drawn);
-        const auto lines = break_label(drawn.pipe_label, plan_.label, plan_.pipe_label_width,
-                                       tree_label_lines, setting_.measurer);
+        const auto lines = break_label(drawn.pipe_label, plan_.label, plan_.pipe_label_width, tree_label_lines,
+                                       setting_.measurer);
         const double height = static_cast<double>(lines.size()) * plan_.label.leading;
         const double clear = glow_beside + 1.6;
         put_lines(row.nodes, lines, {left + tree_pad, -height - clear}, 0.0, plan_.label, setting_.measurer);
@@ -182,14 +184,12 @@ private:
         const Colour colour = pipe_colour(drawn.on_index_circuit);
         put_circle(row.nodes, {x, 0.0}, node_radius, colour, 1.0, colour);
         const auto label = break_label(drawn.label, plan_.bold, plan_.node_label_width, 2, setting_.measurer);
-        const auto detail =
-            break_label(drawn.detail, plan_.detail, plan_.node_label_width, 2, setting_.measurer);
+        const auto detail = break_label(drawn.detail, plan_.detail, plan_.node_label_width, 2, setting_.measurer);
         const double label_height = static_cast<double>(label.size()) * plan_.bold.leading;
         const double height = label_height + static_cast<double>(detail.size()) * plan_.detail.leading;
         const double top = fed_from_left ? glow_beside + 1.6 : -height / 2.0;
         put_lines(row.nodes, label, {x - tree_pad, top}, 1.0, plan_.bold, setting_.measurer);
-        put_lines(row.nodes, detail, {x - tree_pad, top + label_height}, 1.0, plan_.detail,
-                  setting_.measurer);
+        put_lines(row.nodes, detail, {x - tree_pad, top + label_height}, 1.0, plan_.detail, setting_.measurer);
         make_room(row, std::max(node_radius, -top), std::max(node_radius, top + height));
     }
 
@@ -239,7 +239,8 @@ private:
         const Piece pieces[] = {
             {break_label(node.label, plan_.bold, width, 2, setting_.measurer), plan_.bold},
             {break_label(node.detail, plan_.detail, width, 2, setting_.measurer), plan_.detail},
-            {break_label(index_end ? setting_.words().index_circuit : std::string{}, mark, width, 1, setting_.measurer), mark},
+            {break_label(index_end ? setting_.words().index_circuit : std::string{}, mark, width, 1, setting_.measurer),
+             mark},
         };
         double height = 0.0;
         for (const Piece& piece : pieces) {
@@ -292,8 +293,8 @@ private:
         strips.push_back(continued_caption(tree_.caption, setting_));
         Strip ways;
         ways.height = style::running.leading + 4.0;
-        put_lines(ways.items, break_label(from, style::running, setting_.width, 1, setting_.measurer),
-                  {0.0, 0.0}, 0.0, style::running, setting_.measurer);
+        put_lines(ways.items, break_label(from, style::running, setting_.width, 1, setting_.measurer), {0.0, 0.0}, 0.0,
+                  style::running, setting_.measurer);
         strips.push_back(std::move(ways));
         galley_.heads.push_back(std::move(fused(std::move(strips), whole_row_limit).front()));
         return static_cast<int>(galley_.heads.size()) - 1;
@@ -321,9 +322,7 @@ private:
 
     /// The meaning of those kinds of line that the drawing has.
     void append_legend() {
-        const auto any = [&](auto&& is) {
-            return std::any_of(tree_.nodes.begin() + 1, tree_.nodes.end(), is);
-        };
+        const auto any = [&](auto&& is) { return std::any_of(tree_.nodes.begin() + 1, tree_.nodes.end(), is); };
         Strip legend;
         legend.height = style::running.leading + 4.0;
         double x = 0.0;
@@ -352,8 +351,8 @@ private:
     TreePlan plan_;
     std::vector<Row> rows_;
     std::vector<Down> downs_;
-    std::size_t bar_end_ = 0;             ///< row of the last branch of the node last drawn
-    std::size_t parent_of_main_ = 0;      ///< the last node drawn
+    std::size_t bar_end_ = 0;         ///< row of the last branch of the node last drawn
+    std::size_t parent_of_main_ = 0;  ///< the last node drawn
 };
 
 }  // namespace
@@ -361,7 +360,7 @@ private:
 void set_block(const report::PipeTree& block, const Setting& setting, Galley& galley) {
     // A drawing that almost fits one page is set in smaller type; one of many pages is not.
     const double page = setting.sheet.frame.bottom - setting.sheet.frame.top - 60.0;
-    const double below_opener = page - 110.0;   // so that a part may open with its drawing
+    const double below_opener = page - 110.0;  // so that a part may open with its drawing
     constexpr double sizes[] = {8.4, 7.6, 6.8};
     if (block.nodes.empty()) return set_caption(block.caption, add_element(galley, Role::p), setting, galley);
     for (const double room : {below_opener, page}) {

@@ -9,15 +9,14 @@ namespace loopfolio::layout {
 namespace {
 
 struct Attempt {
-    double size;           ///< of the type
-    double pipe_label;     ///< longest line over a branch
+    double size;        ///< of the type
+    double pipe_label;  ///< longest line over a branch
 };
 
 // From roomy to tight; 6.5 pt is the smallest type.
 constexpr double unbroken = 150.0;
-constexpr Attempt attempts[] = {{8.4, unbroken}, {8.0, unbroken}, {7.6, unbroken}, {7.2, unbroken},
-                                {7.6, 84.0},     {7.2, 76.0},     {6.8, unbroken}, {6.8, 60.0},
-                                {6.5, 46.0},     {6.5, 34.0}};
+constexpr Attempt attempts[] = {{8.4, unbroken}, {8.0, unbroken}, {7.6, unbroken}, {7.2, unbroken}, {7.6, 84.0},
+                                {7.2, 76.0},     {6.8, unbroken}, {6.8, 60.0},     {6.5, 46.0},     {6.5, 34.0}};
 constexpr double smallest_type = 6.5;
 constexpr double node_label_most = 72.0;
 constexpr double emitter_label_least = 92.0;
@@ -30,8 +29,7 @@ TreePlan styles_of(double size) {
     return plan;
 }
 
-double label_width(const std::string& text, const TextStyle& style, double most,
-                   const TextMeasurer& measurer) {
+double label_width(const std::string& text, const TextStyle& style, double most, const TextMeasurer& measurer) {
     return widest(break_label(text, style, most, tree_label_lines, measurer));
 }
 
@@ -42,8 +40,8 @@ struct Needs {
     double pipe_label = 0.0;
 };
 
-Needs needs_of(const report::PipeTree& tree, const TreeShape& shape, const TreePlan& plan,
-               double pipe_label_most, const TextMeasurer& measurer) {
+Needs needs_of(const report::PipeTree& tree, const TreeShape& shape, const TreePlan& plan, double pipe_label_most,
+               const TextMeasurer& measurer) {
     Needs needs;
     needs.columns.assign(static_cast<std::size_t>(shape.columns), 0.0);
     for (std::size_t i = 1; i < tree.nodes.size(); ++i) {
@@ -54,8 +52,8 @@ Needs needs_of(const report::PipeTree& tree, const TreeShape& shape, const TreeP
             room = label_width(tree.nodes[i].label, plan.bold, node_label_most, measurer) + 2.0 * tree_pad;
         }
         if (!leaf) {
-            room = std::max(room, label_width(tree.nodes[i].detail, plan.detail, node_label_most, measurer) +
-                                      2.0 * tree_pad);
+            room = std::max(room,
+                            label_width(tree.nodes[i].detail, plan.detail, node_label_most, measurer) + 2.0 * tree_pad);
         }
         if (column == 0) {
             needs.first = std::max(needs.first, room);
@@ -63,8 +61,8 @@ Needs needs_of(const report::PipeTree& tree, const TreeShape& shape, const TreeP
         }
         const double label = label_width(tree.nodes[i].pipe_label, plan.label, pipe_label_most, measurer);
         needs.pipe_label = std::max(needs.pipe_label, label);
-        needs.columns[column - 1] =
-            std::max({needs.columns[column - 1], room, label + tree_sign_room + 2.0 * tree_pad});
+        needs.columns[column - 1] = std::max(
+            {needs.columns[column - 1], room, label + tree_sign_room + 2.0 * tree_pad});
     }
     return needs;
 }
@@ -93,8 +91,8 @@ TreeShape shape_of(const report::PipeTree& tree) {
         std::stable_sort(node.branches.begin(), node.branches.end(),
                          [&](int a, int b) { return leaves_of(a) < leaves_of(b); });
         // An end of the tree is always at the right, never below a main.
-        const bool goes_on =
-            !node.branches.empty() && !children[static_cast<std::size_t>(node.branches.back())].empty();
+        const bool goes_on = !node.branches.empty() &&
+                             !children[static_cast<std::size_t>(node.branches.back())].empty();
         if (goes_on) {
             node.main = node.branches.back();
             node.branches.pop_back();
@@ -108,8 +106,7 @@ TreeShape shape_of(const report::PipeTree& tree) {
     return shape;
 }
 
-TreePlan plan_tree(const report::PipeTree& tree, const TreeShape& shape, double largest_type,
-                   const Setting& setting) {
+TreePlan plan_tree(const report::PipeTree& tree, const TreeShape& shape, double largest_type, const Setting& setting) {
     constexpr double least_first = 10.0;
     for (const Attempt& attempt : attempts) {
         if (attempt.size > largest_type) continue;

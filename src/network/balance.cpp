@@ -17,7 +17,7 @@ namespace loopfolio::network {
 namespace {
 
 constexpr double unset = -std::numeric_limits<double>::infinity();
-constexpr double nothing_to_add = 1e-6;   // Pa
+constexpr double nothing_to_add = 1e-6;  // Pa
 
 Findings task_refusals(const Pipework& p, const BalanceTask& task) {
     Findings out;
@@ -57,8 +57,7 @@ std::vector<MassFlow> pump_flows(const BalanceTask& task) {
 
 /// The network without the links whose flow is fixed. Their flow is drawn from the node where they start, and fed in at
 /// the node where they end.
-Pipework with_fixed_flows(const Pipework& pipework, const BalanceTask& task,
-                          const std::vector<MassFlow>& pumps) {
+Pipework with_fixed_flows(const Pipework& pipework, const BalanceTask& task, const std::vector<MassFlow>& pumps) {
     Pipework p = pipework;
     p.drawn.assign(at(p.nodes), {});
     const auto fix = [&](int link, MassFlow flow) {
@@ -84,8 +83,8 @@ struct Ask {
     double least;
 };
 
-std::vector<Ask> asks_of(const Pipework& p, const BalanceTask& task, const Topology& t,
-                         const HydraulicResult& flow, const physics::FluidState& fluid) {
+std::vector<Ask> asks_of(const Pipework& p, const BalanceTask& task, const Topology& t, const HydraulicResult& flow,
+                         const physics::FluidState& fluid) {
     std::vector<Ask> asks;
     for (const auto& e : task.emitters) {
         const Link& link = p.links[at(e.link)];
@@ -132,8 +131,8 @@ double kv_of(Pressure added, MassFlow flow, const physics::FluidState& fluid) {
     return std::sqrt(own_drop(valve, flow, fluid) / added.si());
 }
 
-void set_emitters(BalanceResult& r, const Pipework& p, const physics::FluidState& fluid,
-                  const BalanceTask& task, const std::vector<Ask>& asks, const std::vector<double>& level) {
+void set_emitters(BalanceResult& r, const Pipework& p, const physics::FluidState& fluid, const BalanceTask& task,
+                  const std::vector<Ask>& asks, const std::vector<double>& level) {
     for (std::size_t i = 0; i < task.emitters.size(); ++i) {
         const auto& e = task.emitters[i];
         EmitterSetting s = setting_of(e, p.links[at(e.link)], fluid, task);
@@ -162,9 +161,8 @@ void set_emitters(BalanceResult& r, const Pipework& p, const physics::FluidState
     r.index_emitter = r.order.empty() ? -1 : r.order.front();
 }
 
-void size_pumps(BalanceResult& r, const Pipework& p, const physics::FluidState& fluid,
-                const BalanceTask& task, const Topology& t, const HydraulicResult& flow,
-                const std::vector<double>& level) {
+void size_pumps(BalanceResult& r, const Pipework& p, const physics::FluidState& fluid, const BalanceTask& task,
+                const Topology& t, const HydraulicResult& flow, const std::vector<double>& level) {
     for (std::size_t i = 0; i < task.pumps.size(); ++i) {
         const Link& link = p.links[at(task.pumps[i].link)];
         const double lift = (flow.pressure[at(link.to)] - flow.pressure[at(link.from)]).si() +
@@ -189,9 +187,7 @@ BalanceResult balance(const Pipework& pipework, const physics::FluidState& fluid
     }
     r.pressure_residual = flow.pressure_residual;
     const Topology t = topology_of(fixed);
-    const int suction = task.pumps.empty()
-                            ? 0
-                            : t.part[at(pipework.links[at(task.pumps.front().link)].from)];
+    const int suction = task.pumps.empty() ? 0 : t.part[at(pipework.links[at(task.pumps.front().link)].from)];
     const auto asks = asks_of(pipework, task, t, flow, fluid);
     const auto level = levels_of(t.zero_node.size(), suction, asks);
     set_emitters(r, pipework, fluid, task, asks, level);

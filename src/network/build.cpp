@@ -11,7 +11,7 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double least_resistance = 1e-9;   // Pa/(kg/s)2
+constexpr double least_resistance = 1e-9;  // Pa/(kg/s)2
 
 Findings refusals_of(const Plan& plan) {
     Findings out;
@@ -27,12 +27,10 @@ Findings refusals_of(const Plan& plan) {
         ends(i, "from", plan.sections[i].from, "to", plan.sections[i].to);
     }
     for (std::size_t i = 0; i < plan.emitters.size(); ++i) {
-        ends(i, "flow_junction", plan.emitters[i].flow_junction, "return_junction",
-             plan.emitters[i].return_junction);
+        ends(i, "flow_junction", plan.emitters[i].flow_junction, "return_junction", plan.emitters[i].return_junction);
     }
     for (std::size_t i = 0; i < plan.sources.size(); ++i) {
-        ends(i, "flow_junction", plan.sources[i].flow_junction, "return_junction",
-             plan.sources[i].return_junction);
+        ends(i, "flow_junction", plan.sources[i].flow_junction, "return_junction", plan.sources[i].return_junction);
     }
     for (std::size_t i = 0; i < plan.mixers.size(); ++i) {
         ends(i, "from", plan.mixers[i].from, "to", plan.mixers[i].to);

@@ -37,15 +37,13 @@ void check_link(Refusals& r, const Link& link, const Pipework& p) {
 }
 
 void check_points(Refusals& r, const Pump& pump) {
-    if (pump.points.size() < 2)
-        r.add(FindingKind::bad_value, "points", static_cast<double>(pump.points.size()));
+    if (pump.points.size() < 2) r.add(FindingKind::bad_value, "points", static_cast<double>(pump.points.size()));
     for (std::size_t i = 0; i < pump.points.size(); ++i) {
         const double flow = pump.points[i].flow.si();
         const double rise = pump.points[i].rise.si();
         r.want("points.flow", flow, i == 0 ? 0.0 : std::nextafter(pump.points[i - 1].flow.si(), unbounded));
         r.want("points.rise", rise, i == 0 ? 1e-6 : 0.0);
-        if (i > 0 && rise > pump.points[i - 1].rise.si())
-            r.add(FindingKind::pump_curve_rising, "points", flow);
+        if (i > 0 && rise > pump.points[i - 1].rise.si()) r.add(FindingKind::pump_curve_rising, "points", flow);
     }
 }
 

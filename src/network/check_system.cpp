@@ -8,7 +8,7 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double coldest = 200.0;   // K
+constexpr double coldest = 200.0;  // K
 constexpr double hottest = 400.0;
 
 void check_room(Refusals& r, const Room& room) {
@@ -54,8 +54,7 @@ void check_uses(Refusals& r, const System& system) {
         r.about_link(static_cast<int>(i));
         r.want("per_metre", system.pipe_loss[i].per_metre.si(), 0.0);
         r.want("ambient", system.pipe_loss[i].ambient.kelvin(), coldest, hottest);
-        if (used[i] != 0 && system.pipe_loss[i].per_metre.si() > 0.0)
-            r.add(FindingKind::pipe_loss_not_allowed);
+        if (used[i] != 0 && system.pipe_loss[i].per_metre.si() > 0.0) r.add(FindingKind::pipe_loss_not_allowed);
     }
 }
 

@@ -25,18 +25,15 @@ std::string_view word(FindingKind kind) {
         case FindingKind::pumps_oppose: return "two pumps in one line push against each other";
         case FindingKind::pump_driven_backwards: return "the pump is driven backwards";
         case FindingKind::pump_past_curve: return "the flow is beyond the end of the pump's curve";
-        case FindingKind::fluid_out_of_range:
-            return "the fluid's properties are not known at this temperature";
-        case FindingKind::pipe_loss_not_allowed:
-            return "an emitter or a source cannot lose heat as a pipe does";
+        case FindingKind::fluid_out_of_range: return "the fluid's properties are not known at this temperature";
+        case FindingKind::pipe_loss_not_allowed: return "an emitter or a source cannot lose heat as a pipe does";
         case FindingKind::room_without_loss: return "a room that finds its own temperature must lose heat";
         case FindingKind::demand_in_heat: return "flow fed in from outside has no temperature";
         case FindingKind::temperatures_not_found: return "temperatures were not found";
         case FindingKind::properties_not_settled: return "flows and temperatures do not agree";
         case FindingKind::would_freeze: return "the fluid would freeze here";
         case FindingKind::emitter_without_flow: return "the emitter gets no flow";
-        case FindingKind::source_at_capacity:
-            return "the source gives all it can and misses its flow temperature";
+        case FindingKind::source_at_capacity: return "the source gives all it can and misses its flow temperature";
         case FindingKind::source_below_minimum_flow: return "the source gets less than its minimum flow";
         case FindingKind::source_without_flow: return "the source gets no flow";
         case FindingKind::pump_flow_needed: return "with several pumps to size, each needs its flow stated";

@@ -19,8 +19,7 @@ void Incidence::set(int nodes, std::span<const std::pair<int, int>> ends, const 
     std::vector<int> next(first_.begin(), first_.end() - 1);
     for (std::size_t i = 0; i < ends.size(); ++i) {
         if (!counts(i)) continue;
-        for (const int node : {ends[i].first, ends[i].second})
-            link_[at(next[at(node)]++)] = static_cast<int>(i);
+        for (const int node : {ends[i].first, ends[i].second}) link_[at(next[at(node)]++)] = static_cast<int>(i);
     }
 }
 

@@ -10,8 +10,8 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double usual_velocity = 0.3;    // m/s
-constexpr double usual_drop = 1000.0;     // Pa
+constexpr double usual_velocity = 0.3;  // m/s
+constexpr double usual_drop = 1000.0;   // Pa
 constexpr double two_over_ln10 = 2.0 / std::numbers::ln10;
 
 /// d(ln f)/d(ln Re) of Colebrook and White at a known friction factor: the implicit equation for x = 1/sqrt f,
@@ -31,8 +31,7 @@ double transition_slope(double reynolds, double relative_roughness) {
     constexpr double lower = 64.0 / laminar_below;
     const double upper = physics::colebrook(turbulent_above, relative_roughness);
     const double p1 = -width * lower / laminar_below;
-    const double p2 = width * upper / turbulent_above *
-                      colebrook_exponent(turbulent_above, relative_roughness, upper);
+    const double p2 = width * upper / turbulent_above * colebrook_exponent(turbulent_above, relative_roughness, upper);
     const double t = (reynolds - laminar_below) / width;
     const double rise = upper - lower;
     return (p1 + t * (2.0 * (3.0 * rise - 2.0 * p1 - p2) + t * 3.0 * (p1 + p2 - 2.0 * rise))) / width;
@@ -51,11 +50,10 @@ Tangent friction_at(const LinkLaw& law, double flow, double reynolds) {
 void take_conduit(LinkLaw& law, const Link& link, const physics::FluidState& fluid) {
     const double d = link.conduit.bore.si();
     const double area = std::numbers::pi / 4.0 * d * d;
-    const double dynamic = 0.5 / (fluid.density.si() * area * area);   // Pa at 1 kg/s
+    const double dynamic = 0.5 / (fluid.density.si() * area * area);  // Pa at 1 kg/s
     law.square += link.loss_factor * dynamic;
     law.usual_flow = usual_velocity * fluid.density.si() * area;
-    law.reynolds_per_flow =
-        physics::reynolds_number(MassFlow::from_si(1.0), link.conduit.bore, fluid.viscosity);
+    law.reynolds_per_flow = physics::reynolds_number(MassFlow::from_si(1.0), link.conduit.bore, fluid.viscosity);
     law.friction = link.length.si() / d * dynamic;
     law.laminar = 64.0 / law.reynolds_per_flow * law.friction;
     law.relative_roughness = link.conduit.roughness / link.conduit.bore;
@@ -69,8 +67,7 @@ LinkLaw link_law(const Link& link, const physics::FluidState& fluid) {
     law.square = link.square_resistance;
     if (link.valve_resistance > 0.0) {
         const VolumeFlow at_one_kilogram = MassFlow::from_si(1.0) / fluid.density;
-        law.square += link.valve_resistance *
-                      physics::valve_pressure_drop(at_one_kilogram, 1.0, fluid.density).si();
+        law.square += link.valve_resistance * physics::valve_pressure_drop(at_one_kilogram, 1.0, fluid.density).si();
     }
     if (link.conduit.bore.si() > 0.0) take_conduit(law, link, fluid);
     if (law.square > 0.0) {

@@ -10,13 +10,13 @@ namespace loopfolio::network {
 
 /// A link's resistance with its fluid, prepared for many evaluations. dp = friction f(Re) m|m| + square m|m|.
 struct LinkLaw {
-    double laminar = 0.0;              // Pa/(kg/s): the friction term below Re 2000
-    double friction = 0.0;             // Pa/(kg/s)2 for a friction factor of 1
-    double square = 0.0;               // Pa/(kg/s)2: fittings, valves, fixed resistance
-    double reynolds_per_flow = 0.0;    // 1/(kg/s); 0 without a pipe
+    double laminar = 0.0;            // Pa/(kg/s): the friction term below Re 2000
+    double friction = 0.0;           // Pa/(kg/s)2 for a friction factor of 1
+    double square = 0.0;             // Pa/(kg/s)2: fittings, valves, fixed resistance
+    double reynolds_per_flow = 0.0;  // 1/(kg/s); 0 without a pipe
     double relative_roughness = 0.0;
-    double volume = 0.0;               // m3/kg
-    double usual_flow = 0.0;           // kg/s: roughly the flow of such a link; scales the first step
+    double volume = 0.0;      // m3/kg
+    double usual_flow = 0.0;  // kg/s: roughly the flow of such a link; scales the first step
 };
 
 [[nodiscard]] LinkLaw link_law(const Link& link, const physics::FluidState& fluid);

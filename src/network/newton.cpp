@@ -15,8 +15,8 @@ namespace {
 
 constexpr int most_iterations = 100;
 constexpr int most_trials = 12;
-constexpr double small_step = 1e-6;                 // of the largest flow
-constexpr double least_pressure_tolerance = 1e-7;   // Pa
+constexpr double small_step = 1e-6;                // of the largest flow
+constexpr double least_pressure_tolerance = 1e-7;  // Pa
 
 Tangent drop_of(const FlowState& s, std::size_t link, double flow) {
     Tangent out = drop_at(s.laws[link], flow);
@@ -180,7 +180,7 @@ NewtonOutcome find_flows(FlowState& s) {
     const bool from_rest = !s.warm;
     if (from_rest) std::ranges::fill(s.flow, 0.0);
     std::ranges::fill(s.pressure, 0.0);
-    bool balanced = false;   // once the flows meet continuity, the content measures progress
+    bool balanced = false;  // once the flows meet continuity, the content measures progress
     evaluate(s);
     for (out.iterations = 1; out.iterations <= most_iterations; ++out.iterations) {
         if (from_rest && out.iterations == 1) slopes_from_rest(s);

@@ -17,23 +17,23 @@ namespace loopfolio::network {
 struct FlowState {
     Topology topology;
     NodeMatrix matrix;
-    bool ready = false;                // topology and matrix are set
-    bool warm = false;                 // `flow` holds a starting point
+    bool ready = false;  // topology and matrix are set
+    bool warm = false;   // `flow` holds a starting point
     std::vector<LinkLaw> laws;
     std::vector<PumpLaw> pumps;
-    std::vector<int> pump_of;          // by link; -1 for none
-    std::vector<int> pump_links;       // open links with a pump
+    std::vector<int> pump_of;     // by link; -1 for none
+    std::vector<int> pump_links;  // open links with a pump
     std::vector<double> drawn;
     std::vector<double> flow;
     std::vector<double> pressure;
     // Used within one iteration.
-    std::vector<Tangent> drop;         // without the pump's pressure
-    std::vector<double> miss;          // pressure drop less the difference of pressures
-    std::vector<double> slope;         // slope used in the matrix
+    std::vector<Tangent> drop;  // without the pump's pressure
+    std::vector<double> miss;   // pressure drop less the difference of pressures
+    std::vector<double> slope;  // slope used in the matrix
     std::vector<double> conductance;
-    std::vector<double> step;          // change of the flows
+    std::vector<double> step;  // change of the flows
     std::vector<double> trial;
-    std::vector<double> base;          // flows at the start of a step
+    std::vector<double> base;  // flows at the start of a step
     std::vector<double> start;
     Eigen::VectorXd right;
 };

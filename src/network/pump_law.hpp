@@ -13,9 +13,9 @@ namespace loopfolio::network {
 struct PumpLaw {
     PumpMode mode = PumpMode::constant_speed;
     bool has_curve = false;
-    std::vector<double> flow;    // m3/s
-    std::vector<double> rise;    // Pa
-    std::vector<double> slope;   // Pa s/m3, at the points
+    std::vector<double> flow;   // m3/s
+    std::vector<double> rise;   // Pa
+    std::vector<double> slope;  // Pa s/m3, at the points
     double shutoff = 0.0;
     double linear = 0.0;
     double square = 0.0;

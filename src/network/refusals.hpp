@@ -28,8 +28,7 @@ public:
         out_.push_back(f);
     }
     void want(std::string_view field, double value, double low, double high = unbounded) {
-        if (!(std::isfinite(value) && value >= low && value <= high))
-            add(FindingKind::bad_value, field, value);
+        if (!(std::isfinite(value) && value >= low && value <= high)) add(FindingKind::bad_value, field, value);
     }
     /// True if the index is valid.
     bool want_index(std::string_view field, int index, int low, std::size_t size) {
@@ -39,7 +38,7 @@ public:
     }
 
 private:
-    void about(int Finding::* which, int index) {
+    void about(int Finding::*which, int index) {
         about_ = Finding{};
         about_.*which = index;
     }

@@ -82,11 +82,10 @@ void SoftLinks::correct(FlowState& s) {
         root[i] = std::sqrt(excess_[at(i)]);
         first[i] = root[i] * s.step[at(links_[at(i)])];
     }
-    const Eigen::MatrixXd system =
-        Eigen::MatrixXd::Identity(k, k) - root.asDiagonal() * response_ * root.asDiagonal();
+    const Eigen::MatrixXd system = Eigen::MatrixXd::Identity(k, k) - root.asDiagonal() * response_ * root.asDiagonal();
     const Eigen::LLT<Eigen::MatrixXd> factors{system};
     if (factors.info() != Eigen::Success) return;
-    const Eigen::VectorXd pushed = root.asDiagonal() * factors.solve(first);   // pressure added in each link
+    const Eigen::VectorXd pushed = root.asDiagonal() * factors.solve(first);  // pressure added in each link
     for (Eigen::Index j = 0; j < k; ++j) s.right += pushed[j] * pressure_[at(j)];
     for (std::size_t i = 0; i < s.step.size(); ++i) {
         if (t.open[i] == 0) continue;
@@ -94,8 +93,7 @@ void SoftLinks::correct(FlowState& s) {
             s.step[i] += across(s, pressure_[at(j)], static_cast<int>(i)) * s.conductance[i] * pushed[j];
         }
     }
-    for (Eigen::Index j = 0; j < k; ++j)
-        s.step[at(links_[at(j)])] += s.conductance[at(links_[at(j)])] * pushed[j];
+    for (Eigen::Index j = 0; j < k; ++j) s.step[at(links_[at(j)])] += s.conductance[at(links_[at(j)])] * pushed[j];
 }
 
 }  // namespace loopfolio::network

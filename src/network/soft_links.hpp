@@ -23,7 +23,7 @@ public:
 
 private:
     std::vector<int> links_;
-    std::vector<double> excess_;   // slope used, less the true slope
+    std::vector<double> excess_;  // slope used, less the true slope
     std::vector<Eigen::VectorXd> pressure_;
     Eigen::MatrixXd response_;
 };

@@ -13,8 +13,8 @@ namespace loopfolio::network {
 namespace {
 
 constexpr int most_rounds = 100;
-constexpr double first_reach = 20.0;      // K: largest step at the start
-constexpr double settled = 1e-9;          // K
+constexpr double first_reach = 20.0;  // K: largest step at the start
+constexpr double settled = 1e-9;      // K
 // Added to a node's own coefficient, as a share of it: without this, the temperature of water that circulates without
 // an emitter would be undetermined.
 constexpr double held_in_place = 1e-11;
@@ -77,8 +77,7 @@ private:
             coldest_ = std::min(coldest_, room.set_temperature.kelvin());
             double without_emitters = room.set_temperature.kelvin();
             if (room.control != RoomControl::fixed) {
-                without_emitters =
-                    std::max(without_emitters, (system_.outdoor + room.gains / room.loss).kelvin());
+                without_emitters = std::max(without_emitters, (system_.outdoor + room.gains / room.loss).kelvin());
             }
             hottest_ = std::max(hottest_, without_emitters);
         }
@@ -139,8 +138,7 @@ private:
         const auto r = at(emitter.room);
         const double share = s_.share[r];
         const EmitterState e = emitter_at(s_, system_, stream, inlet, s_.room[r]);
-        add_mixing(stream, inlet - share * e.output / stream.capacity,
-                   1.0 - share * e.slope / stream.capacity);
+        add_mixing(stream, inlet - share * e.output / stream.capacity, 1.0 - share * e.slope / stream.capacity);
         if (room_[r] < 0) return;
         const bool by_share = kind_[r] == RoomUnknown::share;
         const double by_room = by_share ? -e.output / stream.capacity : share * e.slope / stream.capacity;
@@ -149,8 +147,7 @@ private:
         const EmitterState inside{e.output * to_room(emitter), e.slope * to_room(emitter)};
         right_[room_[r]] += share * inside.output;
         entries_.emplace_back(room_[r], room_[r], by_share ? -inside.output : share * inside.slope);
-        if (node_[at(stream.up)] >= 0)
-            entries_.emplace_back(room_[r], node_[at(stream.up)], -share * inside.slope);
+        if (node_[at(stream.up)] >= 0) entries_.emplace_back(room_[r], node_[at(stream.up)], -share * inside.slope);
     }
 
     /// Heat balance of a room: its loss to outdoors, less its gains and the output of its emitters, is zero.
@@ -202,12 +199,12 @@ private:
     ThermalState& s_;
     const System& system_;
     int size_ = 0;
-    double coldest_ = 0.0;             // K
+    double coldest_ = 0.0;  // K
     double hottest_ = 0.0;
     double reach_ = first_reach;
     double last_sum_ = 0.0;
-    std::vector<int> node_;            // index of the unknown by node; -1 for none
-    std::vector<int> room_;            // index of the unknown by room; -1 for none
+    std::vector<int> node_;  // index of the unknown by node; -1 for none
+    std::vector<int> room_;  // index of the unknown by room; -1 for none
     std::vector<RoomUnknown> kind_;
     std::vector<Eigen::Triplet<double>> entries_;
     Eigen::SparseMatrix<double> matrix_;

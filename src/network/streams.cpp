@@ -9,8 +9,8 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double still_share = 1e-9;   // of the largest flow: a smaller flow counts as none
-constexpr double still = 1e-12;        // kg/s: and so does a flow below this
+constexpr double still_share = 1e-9;  // of the largest flow: a smaller flow counts as none
+constexpr double still = 1e-12;       // kg/s: and so does a flow below this
 
 void add_streams(ThermalState& s, const System& system, std::span<const MassFlow> flow, SpecificHeat cp) {
     double most = 0.0;
@@ -128,9 +128,8 @@ EmitterState work_out(const Emitter& emitter, const Stream& stream, double inlet
     const double excess = inlet - room;
     const auto cp = SpecificHeat::from_si(stream.capacity / stream.flow);
     const physics::EmitterRating rating{(1.0 + emitter.beyond) * emitter.rating.output_at_50k, emitter.rating.exponent};
-    const auto found =
-        physics::balance_at_flow(rating, MassFlow::from_si(stream.flow), cp,
-                                 Temperature::from_kelvin(inlet), Temperature::from_kelvin(room));
+    const auto found = physics::balance_at_flow(rating, MassFlow::from_si(stream.flow), cp,
+                                                Temperature::from_kelvin(inlet), Temperature::from_kelvin(room));
     if (!found) return {};
     // u = ln(inlet excess over outlet excess) solves n ln u + (1 - n) ln(1 - exp(-u)) + (1 - n) ln excess = constant.
     // This is its derivative by the excess.
@@ -165,8 +164,7 @@ void set_streams(ThermalState& s, const System& system, std::span<const MassFlow
     if (s.node.size() != nodes) s.node.assign(nodes, s.standing);
 }
 
-EmitterState emitter_at(ThermalState& s, const System& system, const Stream& stream, double inlet,
-                        double room) {
+EmitterState emitter_at(ThermalState& s, const System& system, const Stream& stream, double inlet, double room) {
     EmitterMemory& m = s.memory[at(stream.emitter)];
     if (m.inlet == inlet && m.room == room && m.capacity == stream.capacity) return m.state;
     m = {inlet, room, stream.capacity, work_out(system.emitters[at(stream.emitter)], stream, inlet, room)};

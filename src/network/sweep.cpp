@@ -10,7 +10,7 @@ namespace loopfolio::network {
 namespace {
 
 constexpr int most_rounds = 200;
-constexpr double settled = 1e-9;   // K
+constexpr double settled = 1e-9;  // K
 
 /// One pass over the nodes in order. Returns the largest change of a node's temperature.
 double pass(ThermalState& s, const System& system) {
@@ -56,20 +56,18 @@ SourceOutlet source_outlet(const Source& source, const Stream& stream, double in
 
 double outlet_of(ThermalState& s, const System& system, const Stream& stream) {
     const double inlet = s.node[at(stream.up)];
-    if (stream.source >= 0)
-        return source_outlet(system.sources[at(stream.source)], stream, inlet).temperature;
+    if (stream.source >= 0) return source_outlet(system.sources[at(stream.source)], stream, inlet).temperature;
     if (stream.emitter < 0) return pipe_outlet(stream, inlet);
     const auto room = at(system.emitters[at(stream.emitter)].room);
-    return inlet -
-           s.share[room] * emitter_at(s, system, stream, inlet, s.room[room]).output / stream.capacity;
+    return inlet - s.share[room] * emitter_at(s, system, stream, inlet, s.room[room]).output / stream.capacity;
 }
 
 TemperatureOutcome sweep_temperatures(ThermalState& s, const System& system) {
     TemperatureOutcome out;
     if (s.cyclic) return out;
     s.mixed.resize(s.node.size());
-    const bool rooms_settle = std::ranges::any_of(
-        system.rooms, [](const Room& r) { return r.control != RoomControl::fixed; });
+    const bool rooms_settle = std::ranges::any_of(system.rooms,
+                                                  [](const Room& r) { return r.control != RoomControl::fixed; });
     for (out.rounds = 1; out.rounds <= most_rounds; ++out.rounds) {
         out.last_change = pass(s, system);
         if (!rooms_settle) {
@@ -77,8 +75,7 @@ TemperatureOutcome sweep_temperatures(ThermalState& s, const System& system) {
             break;
         }
         double moved = 0.0;
-        for (std::size_t r = 0; r < system.rooms.size(); ++r)
-            moved = std::max(moved, settle_room(s, system, r));
+        for (std::size_t r = 0; r < system.rooms.size(); ++r) moved = std::max(moved, settle_room(s, system, r));
         // If no room moved, the pass over the nodes already used the present room temperatures.
         if (moved <= settled) {
             out.found = true;

@@ -14,9 +14,9 @@ namespace loopfolio::network {
 namespace {
 
 constexpr int most_rounds = 50;
-constexpr double same_temperature = 1e-6;   // K
-constexpr double same_flow = 1e-9;          // of the largest
-constexpr double same_state = 1e-8;         // K: properties are not looked up again for a smaller change
+constexpr double same_temperature = 1e-6;  // K
+constexpr double same_flow = 1e-9;         // of the largest
+constexpr double same_state = 1e-8;        // K: properties are not looked up again for a smaller change
 
 void fail(SystemResult& r, FindingKind kind, int link, double value) {
     Finding f;
@@ -47,8 +47,7 @@ bool look_up(PropertyState& p, const System& system, SystemResult& r) {
 
 /// Before anything is known, every link has the temperature of the warmest source's flow.
 void start_properties(PropertyState& p, const System& system) {
-    const bool same_fluid =
-        p.of.kind == system.fluid.kind && p.of.mass_fraction == system.fluid.mass_fraction;
+    const bool same_fluid = p.of.kind == system.fluid.kind && p.of.mass_fraction == system.fluid.mass_fraction;
     if (same_fluid && p.wanted.size() == system.pipework.links.size()) return;
     double warmest = 0.0;
     for (const auto& s : system.sources) warmest = std::max(warmest, s.flow_temperature.kelvin());
@@ -66,7 +65,9 @@ double coldest_liquid(const physics::Fluid& fluid) {
     return freezing ? freezing->kelvin() + clear_of_it : 0.0;
 }
 
-double mean_of(const ThermalResult& t, std::size_t link) { return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin()); }
+double mean_of(const ThermalResult& t, std::size_t link) {
+    return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin());
+}
 
 /// Takes the mean temperature of each link, but none below freezing. Returns the largest change, kelvin.
 double take_means(PropertyState& p, const ThermalResult& t, double coldest) {
@@ -87,7 +88,8 @@ std::optional<SpecificHeat> mean_specific_heat(const System& system, const Therm
         flow += s.flow.si();
         sum += s.flow.si() * 0.5 * (s.inlet.kelvin() + s.outlet.kelvin());
     }
-    const double mean = std::max(flow > 0.0 ? sum / flow : t.sources.front().outlet.kelvin(), coldest_liquid(system.fluid));
+    const double mean = std::max(flow > 0.0 ? sum / flow : t.sources.front().outlet.kelvin(),
+                                 coldest_liquid(system.fluid));
     const auto state = physics::state_of(system.fluid, Temperature::from_kelvin(mean));
     if (!state) return {};
     return state->specific_heat;
@@ -143,8 +145,7 @@ void iterate(const System& system, Workspace& workspace, SystemResult& r) {
         }
         moved = take_means(p, r.thermal, coldest_liquid(system.fluid));
         const bool same_heat = std::abs(*cp / r.specific_heat - 1.0) <= same_flow;
-        r.solved =
-            same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
+        r.solved = same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
         if (r.solved) return;
         before = r.hydraulic.flow;
         r.specific_heat = *cp;
@@ -171,7 +172,7 @@ SystemResult solve_system(const System& system, Workspace& workspace) {
         p.specific_heat = r.specific_heat;
         note_freezing(system, r);
     } else {
-        p = {};   // the result of a failed solution is no starting point
+        p = {};  // the result of a failed solution is no starting point
     }
     gather_findings(r);
     return r;

@@ -9,7 +9,7 @@ namespace loopfolio::network {
 struct TemperatureOutcome {
     bool found = false;
     int rounds = 0;
-    double last_change = 0.0;   // K
+    double last_change = 0.0;  // K
 };
 
 /// Calculates temperatures in the direction of flow, node by node and with the rooms in between: exact, and linear in
@@ -24,7 +24,8 @@ struct TemperatureOutcome {
 /// Outlet temperature of a stream in the present state.
 [[nodiscard]] double outlet_of(ThermalState& state, const System& system, const Stream& stream);
 
-/// A source's outlet, and whether its temperature follows the inlet (at capacity, or idle because the water is warm enough).
+/// A source's outlet, and whether its temperature follows the inlet (at capacity, or idle because the water is warm
+/// enough).
 struct SourceOutlet {
     double temperature = 0.0;
     bool follows_inlet = false;

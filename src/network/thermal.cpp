@@ -14,7 +14,7 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr double met_within = 1e-6;   // of a room's need
+constexpr double met_within = 1e-6;  // of a room's need
 
 Finding finding(FindingKind kind, Severity severity, int index, int link, double value = 0.0) {
     Finding f;
@@ -56,8 +56,8 @@ void take_emitters(ThermalState& s, const System& system, ThermalResult& r) {
             out.available = Power::from_si(full * to_room(emitter));
             out.output = s.share[room] * out.available;
         } else {
-            r.findings.push_back(finding(FindingKind::emitter_without_flow, Severity::warning,
-                                         static_cast<int>(e), emitter.link));
+            r.findings.push_back(
+                finding(FindingKind::emitter_without_flow, Severity::warning, static_cast<int>(e), emitter.link));
         }
         r.energy.emitters += (1.0 + emitter.beyond) * out.output;
         r.emitters.push_back(out);
@@ -95,17 +95,16 @@ void take_sources(const ThermalState& s, const System& system, ThermalResult& r)
             out.power = Power::from_si(stream.capacity * (out.outlet - out.inlet).si());
             out.at_capacity = source_outlet(source, stream, out.inlet.kelvin()).at_capacity;
         } else {
-            r.findings.push_back(
-                finding(FindingKind::source_without_flow, Severity::warning, index, source.link));
+            r.findings.push_back(finding(FindingKind::source_without_flow, Severity::warning, index, source.link));
         }
         out.below_minimum_flow = out.flow < source.minimum_flow;
         if (out.at_capacity) {
-            r.findings.push_back(finding(FindingKind::source_at_capacity, Severity::warning, index,
-                                         source.link, out.outlet.kelvin()));
+            r.findings.push_back(
+                finding(FindingKind::source_at_capacity, Severity::warning, index, source.link, out.outlet.kelvin()));
         }
         if (out.below_minimum_flow) {
-            r.findings.push_back(finding(FindingKind::source_below_minimum_flow, Severity::warning, index,
-                                         source.link, out.flow.si()));
+            r.findings.push_back(
+                finding(FindingKind::source_below_minimum_flow, Severity::warning, index, source.link, out.flow.si()));
         }
         r.energy.sources += out.power;
         r.sources.push_back(out);
@@ -135,8 +134,7 @@ ThermalResult find_temperatures(const System& system, std::span<const MassFlow> 
         r.rounds += found.rounds;
     }
     if (!found.found) {
-        r.findings.push_back(
-            finding(FindingKind::temperatures_not_found, Severity::error, -1, -1, found.last_change));
+        r.findings.push_back(finding(FindingKind::temperatures_not_found, Severity::error, -1, -1, found.last_change));
         return r;
     }
     r.solved = true;

@@ -12,9 +12,7 @@ namespace loopfolio::network {
 
 namespace {
 
-int other_end(const std::pair<int, int>& ends, int node) {
-    return ends.first == node ? ends.second : ends.first;
-}
+int other_end(const std::pair<int, int>& ends, int node) { return ends.first == node ? ends.second : ends.first; }
 
 /// Finds the connected parts by breadth-first search; the one with the reference node comes first.
 void find_parts(Topology& t, const Incidence& in, int nodes, int reference) {
@@ -43,7 +41,7 @@ void find_parts(Topology& t, const Incidence& in, int nodes, int reference) {
 struct Visit {
     int node;
     int by_link;
-    int next;   // position in the incidence
+    int next;  // position in the incidence
 };
 
 /// Marks the links that lie on some circuit: all but the bridges (Tarjan's lowest reachable number, without recursion).
@@ -104,8 +102,8 @@ struct PartFacts {
 
 PartFacts part_facts(const Topology& t, const Pipework& p) {
     const std::size_t parts = t.zero_node.size();
-    PartFacts facts{std::vector<int>(parts, 0), std::vector<double>(parts, 0.0),
-                    std::vector<double>(parts, 0.0), std::vector<char>(parts, 0)};
+    PartFacts facts{std::vector<int>(parts, 0), std::vector<double>(parts, 0.0), std::vector<double>(parts, 0.0),
+                    std::vector<char>(parts, 0)};
     for (std::size_t n = 0; n < t.part.size(); ++n) {
         const auto part = at(t.part[n]);
         ++facts.nodes[part];

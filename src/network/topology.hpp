@@ -13,14 +13,14 @@ namespace loopfolio::network {
 /// Everything that follows from the connections of the network alone. It is found once and kept while they stay the
 /// same.
 struct Topology {
-    std::vector<std::pair<int, int>> ends;   // by link
-    std::vector<char> open;                  // by link
-    std::vector<int> part;                   // by node: index of its connected part
-    std::vector<int> zero_node;              // by part: node with zero pressure
-    std::vector<int> unknown;   // by node: its index among the unknown pressures; -1 at a node with zero pressure
+    std::vector<std::pair<int, int>> ends;  // by link
+    std::vector<char> open;                 // by link
+    std::vector<int> part;                  // by node: index of its connected part
+    std::vector<int> zero_node;             // by part: node with zero pressure
+    std::vector<int> unknown;  // by node: its index among the unknown pressures; -1 at a node with zero pressure
     int unknowns = 0;
-    std::vector<char> on_circuit;            // by link: some circuit of open links passes through it
-    std::vector<char> on_shut_circuit;       // by link: a circuit passes through it if every link is open
+    std::vector<char> on_circuit;       // by link: some circuit of open links passes through it
+    std::vector<char> on_shut_circuit;  // by link: a circuit passes through it if every link is open
 };
 
 /// Whether `t` was made for a network with the same connections and reference node as this one.

@@ -24,7 +24,7 @@ struct Workspace::Parts {
 };
 
 /// solve_thermal() for a system that has been checked already.
-[[nodiscard]] ThermalResult find_temperatures(const System& system, std::span<const MassFlow> flow,
-                                              SpecificHeat cp, Workspace& workspace);
+[[nodiscard]] ThermalResult find_temperatures(const System& system, std::span<const MassFlow> flow, SpecificHeat cp,
+                                              Workspace& workspace);
 
 }  // namespace loopfolio::network

@@ -43,8 +43,7 @@ bool has_class(const void* object, int wanted) {
 /// either: a reader may need the length to find the stream.
 bool stands_alone_in_file(const void* object) {
     return has_class(object, HPDF_OCLASS_NUMBER) ||
-           (has_class(object, HPDF_OCLASS_DICT) &&
-            static_cast<const HPDF_Dict_Rec*>(object)->stream != nullptr);
+           (has_class(object, HPDF_OCLASS_DICT) && static_cast<const HPDF_Dict_Rec*>(object)->stream != nullptr);
 }
 
 class File {
@@ -93,10 +92,11 @@ public:
             put(table, each.index, 2);
         }
         constexpr std::size_t row = 7;
-        add_stream(next_, fmt::format("/Type/XRef/Size {}/W[1 4 2]/Root {} 0 R/Info {} 0 R/ID{}"
-                                      "/DecodeParms<</Predictor 12/Columns {}>>",
-                                      places_.size(), number_of(document_.catalog()),
-                                      number_of(document_.get()->info), room_for_identifiers(), row),
+        add_stream(next_,
+                   fmt::format("/Type/XRef/Size {}/W[1 4 2]/Root {} 0 R/Info {} 0 R/ID{}"
+                               "/DecodeParms<</Predictor 12/Columns {}>>",
+                               places_.size(), number_of(document_.catalog()), number_of(document_.get()->info),
+                               room_for_identifiers(), row),
                    minus_row_above(table, row));
         return std::move(out_) + fmt::format("startxref\n{}\n%%EOF\n", start);
     }
@@ -105,7 +105,7 @@ private:
     /// The place of an object (ISO 32000-1, table 18); number 0 is free.
     struct Place {
         unsigned kind = 0;
-        std::size_t where = 0;  ///< offset in the file, or number of its object stream
+        std::size_t where = 0;       ///< offset in the file, or number of its object stream
         std::size_t index = 0xFFFF;  ///< in its object stream
     };
     static constexpr unsigned in_file = 1, in_stream = 2;
@@ -122,8 +122,8 @@ private:
 
     void add_stream(int number, std::string_view entries, std::string_view bytes) {
         const std::string packed = deflate_(bytes);
-        fmt::format_to(std::back_inserter(out_), "{} 0 obj\n<<{}/Filter/FlateDecode/Length {}>>\nstream\n",
-                       number, entries, packed.size());
+        fmt::format_to(std::back_inserter(out_), "{} 0 obj\n<<{}/Filter/FlateDecode/Length {}>>\nstream\n", number,
+                       entries, packed.size());
         out_ += packed;
         out_ += "\nendstream\nendobj\n";
     }
@@ -136,8 +136,7 @@ private:
             content.put_all(objects[i].number, " ", objects[i].start - start, " ");
             place(objects[i].number) = {in_stream, static_cast<std::size_t>(stream), i};
         }
-        const std::string entries =
-            fmt::format("/Type/ObjStm/N {}/First {}", objects.size(), content.text.size());
+        const std::string entries = fmt::format("/Type/ObjStm/N {}/First {}", objects.size(), content.text.size());
         content.text.append(texts.text, start, end - start);
         place(stream) = {in_file, out_.size(), 0};
         add_stream(stream, entries, content.text);
@@ -147,8 +146,8 @@ private:
     /// Elements, of which there are thousands, are nearly half of all the data to compress.
     Deflater deflate_{Deflater::Effort::quick};
     std::string out_ = "%PDF-1.7\n%\xB7\xBE\xAD\xAA\n";  // high bytes say that it is not text
-    std::vector<Place> places_;  ///< by number
-    int next_;  ///< first number not yet used
+    std::vector<Place> places_;                          ///< by number
+    int next_;                                           ///< first number not yet used
 };
 
 }  // namespace

@@ -14,8 +14,7 @@ namespace loopfolio::pdf {
 namespace {
 
 /// The relationships that ISO 19005-3, 6.8 names.
-constexpr std::array<std::string_view, 5> relationships{"Source", "Data", "Alternative", "Supplement",
-                                                        "Unspecified"};
+constexpr std::array<std::string_view, 5> relationships{"Source", "Data", "Alternative", "Supplement", "Unspecified"};
 
 struct Attached {
     std::string_view name;
@@ -33,8 +32,7 @@ void check(const Attachment& attachment) {
     if (attachment.media_type.find('/') == std::string::npos) {
         refuse(attachment, fmt::format("\"{}\" is no media type", attachment.media_type));
     }
-    if (std::find(relationships.begin(), relationships.end(), attachment.relationship) ==
-        relationships.end()) {
+    if (std::find(relationships.begin(), relationships.end(), attachment.relationship) == relationships.end()) {
         refuse(attachment, fmt::format("\"{}\" is no relationship of PDF/A", attachment.relationship));
     }
 }

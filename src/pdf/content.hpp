@@ -68,9 +68,9 @@ private:
     std::string out_;
     bool in_text_ = false, round_corners_ = false;
     bool mark_in_text_ = false;  ///< the open mark is inside a text object
-    Hundredths line_{};  ///< start of the current text object's last line
-    Rgb fill_{}, stroke_{};   ///< thousandths; a page starts with black
-    long pen_ = 100;  ///< hundredths of a point; a page starts with 1
+    Hundredths line_{};          ///< start of the current text object's last line
+    Rgb fill_{}, stroke_{};      ///< thousandths; a page starts with black
+    long pen_ = 100;             ///< hundredths of a point; a page starts with 1
     std::vector<double> dashes_;
     FontFile font_ = FontFile::regular;
     long font_size_ = 0;  ///< hundredths of a point; 0 before the first text

@@ -17,8 +17,8 @@ Deflater::Deflater(Effort effort)
 
 std::string Deflater::operator()(std::string_view bytes) const {
     std::string out(libdeflate_zlib_compress_bound(compressor_.get(), bytes.size()), '\0');
-    const std::size_t size =
-        libdeflate_zlib_compress(compressor_.get(), bytes.data(), bytes.size(), out.data(), out.size());
+    const std::size_t size = libdeflate_zlib_compress(compressor_.get(), bytes.data(), bytes.size(), out.data(),
+                                                      out.size());
     if (size == 0) throw std::runtime_error{"the PDF could not be written: its compression failed"};
     out.resize(size);
     return out;

@@ -19,8 +19,7 @@ std::string_view bytes_of(FontFile file) {
         case FontFile::bold: return {loopfolio_font_bold, loopfolio_font_bold_end};
         case FontFile::italic: return {loopfolio_font_italic, loopfolio_font_italic_end};
         case FontFile::fallback: return {loopfolio_font_fallback, loopfolio_font_fallback_end};
-        case FontFile::fallback_bold:
-            return {loopfolio_font_fallback_bold, loopfolio_font_fallback_bold_end};
+        case FontFile::fallback_bold: return {loopfolio_font_fallback_bold, loopfolio_font_fallback_bold_end};
     }
     return {};
 }

@@ -22,9 +22,8 @@ hb_codepoint_t glyph_of(hb_font_t* font, char32_t c) {
 
 bool are_even(hb_font_t* font, const Figures& figures) {
     const hb_position_t first = hb_font_get_glyph_h_advance(font, figures.front());
-    return std::all_of(figures.begin(), figures.end(), [&](hb_codepoint_t glyph) {
-        return hb_font_get_glyph_h_advance(font, glyph) == first;
-    });
+    return std::all_of(figures.begin(), figures.end(),
+                       [&](hb_codepoint_t glyph) { return hb_font_get_glyph_h_advance(font, glyph) == first; });
 }
 
 struct Destroy {
@@ -42,8 +41,7 @@ Figures for_tables(hb_font_t* font, const Figures& plain) {
     const hb_glyph_info_t* glyphs = hb_buffer_get_glyph_infos(buffer.get(), &count);
     if (count != plain.size()) return plain;
     Figures found{};
-    std::transform(glyphs, glyphs + count, found.begin(),
-                   [](const hb_glyph_info_t& glyph) { return glyph.codepoint; });
+    std::transform(glyphs, glyphs + count, found.begin(), [](const hb_glyph_info_t& glyph) { return glyph.codepoint; });
     return are_even(font, found) ? found : plain;
 }
 
@@ -51,19 +49,16 @@ Figures for_tables(hb_font_t* font, const Figures& plain) {
 
 Figures figures_of(hb_font_t* font) {
     Figures figures{};
-    for (std::size_t i = 0; i < figures.size(); ++i)
-        figures[i] = glyph_of(font, U'0' + static_cast<char32_t>(i));
+    for (std::size_t i = 0; i < figures.size(); ++i) figures[i] = glyph_of(font, U'0' + static_cast<char32_t>(i));
     return are_even(font, figures) ? figures : for_tables(font, figures);
 }
 
 std::string with_even_figures(hb_font_t* font, const Figures& figures, std::string_view bytes) {
     std::vector<hb_codepoint_t> glyphs{figures.begin(), figures.end()};
     hb_position_t advance = 0;
-    for (const hb_codepoint_t glyph : glyphs)
-        advance = std::max(advance, hb_font_get_glyph_h_advance(font, glyph));
+    for (const hb_codepoint_t glyph : glyphs) advance = std::max(advance, hb_font_get_glyph_h_advance(font, glyph));
     if (const hb_codepoint_t space = glyph_of(font, U'\u2007'); space != 0) glyphs.push_back(space);
-    std::erase_if(glyphs,
-                  [&](hb_codepoint_t glyph) { return hb_font_get_glyph_h_advance(font, glyph) == advance; });
+    std::erase_if(glyphs, [&](hb_codepoint_t glyph) { return hb_font_get_glyph_h_advance(font, glyph) == advance; });
     if (glyphs.empty()) return {};
     const std::string_view metrics = table_of(bytes, "hmtx");  // an advance and a bearing a glyph
     const std::size_t count = big_endian(table_of(bytes, "hhea"), 34, 2);

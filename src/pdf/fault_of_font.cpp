@@ -21,8 +21,7 @@ std::string fault_of_kind(std::string_view bytes) {
     if (tag == "wOFF" || tag == "wOF2") return "is packed for the web; its TrueType original is needed";
     if (tag != std::string_view{"\0\1\0\0", 4} && tag != "true") return "is not a TrueType font";
     for (const std::string_view needed : {"head", "hhea", "hmtx", "maxp", "loca", "glyf", "cmap"}) {
-        if (table_of(bytes, needed).empty())
-            return fmt::format("lacks the table \"{}\" or is cut off", needed);
+        if (table_of(bytes, needed).empty()) return fmt::format("lacks the table \"{}\" or is cut off", needed);
     }
     return {};
 }
@@ -34,8 +33,7 @@ std::string fault_of_licence(std::string_view bytes) {
     if (metrics.size() < 10) return "does not say whether it may be embedded (table \"OS/2\")";
     const std::size_t type = big_endian(metrics, 8, 2);
     if ((type & usage) == restricted) return "must not be embedded, by its licence (fsType)";
-    if ((type & no_subsetting) != 0)
-        return "must not be cut down to the characters used, by its licence (fsType)";
+    if ((type & no_subsetting) != 0) return "must not be cut down to the characters used, by its licence (fsType)";
     if ((type & bitmap_only) != 0) return "may be embedded as bitmaps only, by its licence (fsType)";
     return {};
 }

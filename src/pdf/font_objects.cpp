@@ -68,8 +68,7 @@ std::string DocumentFont::to_unicode() const {
     std::vector<std::string> rows;
     for (std::size_t code = 1; code < used_.size(); ++code) {
         if (used_[code].character == 0) continue;
-        rows.push_back(
-            fmt::format("<{:04X}> <{:04X}>\n", code, static_cast<std::uint32_t>(used_[code].character)));
+        rows.push_back(fmt::format("<{:04X}> <{:04X}>\n", code, static_cast<std::uint32_t>(used_[code].character)));
     }
     std::string map =
         "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"

@@ -37,9 +37,9 @@ struct OpenFont {
     unsigned units = 0;  ///< in an em
     double cap_height = 0.0, descent = 0.0;
     std::array<hb_codepoint_t, 10> figures{};  ///< glyphs of 0 to 9, all of the same width
-    std::string name;          ///< its PostScript name
-    int italic_angle = 0;      ///< degrees, negative where it leans to the right
-    std::array<double, 4> box{};  ///< left, bottom, right and top of the box of all glyphs
+    std::string name;                          ///< its PostScript name
+    int italic_angle = 0;                      ///< degrees, negative where it leans to the right
+    std::array<double, 4> box{};               ///< left, bottom, right and top of the box of all glyphs
 };
 
 /// Opens a font file. If `lasting`, the bytes must outlive the font; otherwise they are copied. Throws

@@ -90,9 +90,9 @@ std::vector<char32_t> Fonts::unprintable(std::string_view utf8) const {
     std::vector<char32_t> found;
     for_each_character(utf8, [&](char32_t c) {
         // The face in which a text will be set is not known here, so every face must have the character.
-        const bool printable =
-            std::all_of(impl_->glyphs.begin(), impl_->glyphs.end(),
-                        [c](const std::vector<Glyph>& face) { return c < face.size() && face[c].id != 0; });
+        const bool printable = std::all_of(
+            impl_->glyphs.begin(), impl_->glyphs.end(),
+            [c](const std::vector<Glyph>& face) { return c < face.size() && face[c].id != 0; });
         if (!printable && std::find(found.begin(), found.end(), c) == found.end()) found.push_back(c);
     });
     return found;

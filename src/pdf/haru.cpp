@@ -31,9 +31,7 @@ std::string_view meaning(HPDF_STATUS code) {
 }
 
 /// Adds the entry that libharu would add to a stream that it had compressed itself.
-HPDF_STATUS write_filter(HPDF_Dict, HPDF_Stream out) {
-    return HPDF_Stream_WriteStr(out, "/Filter /FlateDecode\n");
-}
+HPDF_STATUS write_filter(HPDF_Dict, HPDF_Stream out) { return HPDF_Stream_WriteStr(out, "/Filter /FlateDecode\n"); }
 
 /// Adds the entries of a dictionary that is given as text.
 HPDF_STATUS write_entries(HPDF_Dict dictionary, HPDF_Stream out) {
@@ -72,9 +70,8 @@ void HaruDocument::check(std::string_view doing) const {
 
 void HaruDocument::fail(std::string_view doing) const {
     const HPDF_STATUS code = HPDF_GetError(doc_);
-    throw std::runtime_error{
-        fmt::format("the PDF could not be written: {} (while {}; libharu code {:#06x}, detail {})",
-                    meaning(code), doing, code, HPDF_GetErrorDetail(doc_))};
+    throw std::runtime_error{fmt::format("the PDF could not be written: {} (while {}; libharu code {:#06x}, detail {})",
+                                         meaning(code), doing, code, HPDF_GetErrorDetail(doc_))};
 }
 
 HPDF_Dict HaruDocument::dictionary() const {
@@ -107,16 +104,14 @@ HPDF_Dict HaruDocument::stream(std::string_view bytes) const {
     return made;
 }
 
-HPDF_Dict HaruDocument::inner_dictionary() const {
-    return checked(HPDF_Dict_New(doc_->mmgr), "making a dictionary");
-}
+HPDF_Dict HaruDocument::inner_dictionary() const { return checked(HPDF_Dict_New(doc_->mmgr), "making a dictionary"); }
 
 HPDF_Array HaruDocument::array() const { return checked(HPDF_Array_New(doc_->mmgr), "making an array"); }
 
 void* HaruDocument::binary(std::string bytes) const {
-    return checked(HPDF_Binary_New(doc_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
-                                   static_cast<HPDF_UINT>(bytes.size())),
-                   "making a string");
+    return checked(
+        HPDF_Binary_New(doc_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()), static_cast<HPDF_UINT>(bytes.size())),
+        "making a string");
 }
 
 void* HaruDocument::text(std::string_view utf8) const {

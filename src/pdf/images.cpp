@@ -14,8 +14,7 @@ constexpr std::size_t channels = 3;
 void check(const Image& image) {
     const bool empty = image.width <= 0 || image.height <= 0;
     const std::size_t row = empty ? 1 : channels * static_cast<std::size_t>(image.width);
-    if (empty || image.rgb.size() % row != 0 ||
-        image.rgb.size() / row != static_cast<std::size_t>(image.height)) {
+    if (empty || image.rgb.size() % row != 0 || image.rgb.size() / row != static_cast<std::size_t>(image.height)) {
         throw std::runtime_error{"an image has other than three bytes for each of its pixels"};
     }
 }
@@ -24,8 +23,7 @@ HPDF_Dict write(const HaruDocument& document, const Image& image) {
     constexpr int best_filter_of_each_row = 15;  // ISO 32000-1, table 10
     check(image);
     const std::string_view bytes{reinterpret_cast<const char*>(image.rgb.data()), image.rgb.size()};
-    HPDF_Dict made =
-        document.stream(predicted(bytes, channels * static_cast<std::size_t>(image.width), channels));
+    HPDF_Dict made = document.stream(predicted(bytes, channels * static_cast<std::size_t>(image.width), channels));
     HPDF_Dict parameters = document.inner_dictionary();
     HPDF_Dict_AddNumber(parameters, "Predictor", best_filter_of_each_row);
     HPDF_Dict_AddNumber(parameters, "Colors", channels);

@@ -19,7 +19,9 @@ class DocumentImages {
 public:
     /// `images` must outlive this object.
     DocumentImages(const HaruDocument& document, const std::vector<std::shared_ptr<const Image>>& images)
-        : document_{document}, images_{images}, made_(images.size()) {}
+        : document_{document},
+          images_{images},
+          made_(images.size()) {}
 
     /// The image for a page's resources. Throws std::runtime_error if it is missing or incomplete.
     [[nodiscard]] HPDF_Dict dictionary(int image);

@@ -31,8 +31,7 @@ HPDF_Page page_at(const std::vector<HPDF_Page>& pages, int index, std::string_vi
 HPDF_Dict annotation(const HaruDocument& document, const layout::Box& area, double page_height) {
     constexpr int print = 1 << 2;
     HPDF_Array rectangle = document.array(), frame = document.array();
-    for (const double edge :
-         {area.left, page_height - area.bottom, area.right, page_height - area.top}) {
+    for (const double edge : {area.left, page_height - area.bottom, area.right, page_height - area.top}) {
         HPDF_Array_AddReal(rectangle, static_cast<float>(edge));
     }
     for (int i = 0; i < 3; ++i) HPDF_Array_AddNumber(frame, 0);

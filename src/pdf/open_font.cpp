@@ -50,8 +50,7 @@ std::string postscript_name(hb_face_t* face) {
 
 OpenFont open_blob(std::string_view bytes, hb_memory_mode_t mode) {
     OpenFont open;
-    hb_blob_t* blob =
-        hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()), mode, nullptr, nullptr);
+    hb_blob_t* blob = hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()), mode, nullptr, nullptr);
     open.face.reset(hb_face_create(blob, 0));
     hb_blob_destroy(blob);
     open.font.reset(hb_font_create(open.face.get()));
@@ -75,8 +74,7 @@ OpenFont open_font(std::string_view bytes, bool lasting) {
     open.cap_height = capital.y_bearing / static_cast<double>(open.units);
     open.descent = -(descender.y_bearing + descender.height) / static_cast<double>(open.units);
     open.name = postscript_name(open.face.get());
-    open.italic_angle =
-        static_cast<int>(std::lround(hb_style_get_value(open.font.get(), HB_STYLE_TAG_SLANT_ANGLE)));
+    open.italic_angle = static_cast<int>(std::lround(hb_style_get_value(open.font.get(), HB_STYLE_TAG_SLANT_ANGLE)));
     return open;
 }
 

@@ -81,9 +81,7 @@ private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
     [[nodiscard]] int number(std::size_t element) const { return first_ + static_cast<int>(element); }
-    [[nodiscard]] int page_number(int page) const {
-        return number_of(pages_[static_cast<std::size_t>(page)]);
-    }
+    [[nodiscard]] int page_number(int page) const { return number_of(pages_[static_cast<std::size_t>(page)]); }
 
     /// The object that holds the content marked `element`.
     [[nodiscard]] int holder(int element) const {
@@ -94,8 +92,7 @@ private:
     void write_element(std::size_t i) {
         const bool has_link = link_numbers_[i] != 0;
         const Sequences content = has_link ? Sequences{} : sequences_.of(i);
-        begin(number(i), structure_type(elements_[i].role), i == 0 ? first_ - 1 : number_of_parent(i),
-              content);
+        begin(number(i), structure_type(elements_[i].role), i == 0 ? first_ - 1 : number_of_parent(i), content);
         write_properties(i, content);
         out_.put("/K[");
         put_content(content);
@@ -112,8 +109,7 @@ private:
         out_.put("/K[");
         put_content(content);
         for (const Tagging::LinkArea& each : links_.of(i)) {
-            out_.put_all("<</Type/OBJR/Pg ", page_number(each.page), " 0 R/Obj ", number_of(each.annotation),
-                         " 0 R>>");
+            out_.put_all("<</Type/OBJR/Pg ", page_number(each.page), " 0 R/Obj ", number_of(each.annotation), " 0 R>>");
         }
         out_.put("]>>");
     }

@@ -60,7 +60,10 @@ void check_tree(const std::vector<layout::Element>& elements) {
 }  // namespace
 
 Tagging::Tagging(const layout::Pages& pages, const layout::TextMeasurer& measurer)
-    : pages_{pages}, measurer_{measurer}, about_(pages.structure.size()), used_(pages.pages.size()) {
+    : pages_{pages},
+      measurer_{measurer},
+      about_(pages.structure.size()),
+      used_(pages.pages.size()) {
     check_tree(pages.structure);
     for (About& about : about_) about.area = BoxOf::nothing;
     for (const layout::Page& page : pages.pages) {

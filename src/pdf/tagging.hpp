@@ -28,9 +28,9 @@ public:
     };
     /// What is needed of an element besides its own content.
     struct About {
-        layout::Box area;         ///< of a figure's items
-        std::string label;        ///< the first text of a list label
-        std::string link_text;    ///< all text of an element with a link
+        layout::Box area;       ///< of a figure's items
+        std::string label;      ///< the first text of a list label
+        std::string link_text;  ///< all text of an element with a link
         bool has_link = false;
         const layout::Item* last_text = nullptr;
     };

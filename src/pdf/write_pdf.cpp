@@ -33,8 +33,7 @@ using layout::Page;
 /// The fonts of one document, each created when its first character appears.
 class DocumentFonts {
 public:
-    DocumentFonts(const HaruDocument& document, const Fonts::Impl& fonts)
-        : document_{document}, fonts_{fonts} {}
+    DocumentFonts(const HaruDocument& document, const Fonts::Impl& fonts) : document_{document}, fonts_{fonts} {}
 
     /// The codes of the item's text, and of a space if it `ends_word`; valid until the next call.
     [[nodiscard]] const Encoded& encode(const layout::TextItem& item, bool ends_word) {
@@ -121,8 +120,7 @@ void draw(const std::vector<layout::Item>& items, int page, Tagging& tagging, Dr
             drawing.content.begin_mark(tagging.type(mark), number, only_text);
         }
         for (; first != last; ++first) {
-            drawing.ends_word =
-                is_text(*first) && tagging.ends_word(*first, first + 1 == last ? nullptr : first + 1);
+            drawing.ends_word = is_text(*first) && tagging.ends_word(*first, first + 1 == last ? nullptr : first + 1);
             std::visit(drawing, *first);
         }
         drawing.content.end_mark();
@@ -141,8 +139,7 @@ HPDF_Page add_page(const HaruDocument& document, const Page& page, int index) {
 
 void fill_page(const HaruDocument& document, HPDF_Page page, Drawing& drawing) {
     document.fill(static_cast<HPDF_PageAttr>(page->attr)->contents, drawing.content.finish());
-    auto* resources =
-        static_cast<HPDF_Dict>(HPDF_Page_GetInheritableItem(page, "Resources", HPDF_OCLASS_DICT));
+    auto* resources = static_cast<HPDF_Dict>(HPDF_Page_GetInheritableItem(page, "Resources", HPDF_OCLASS_DICT));
     HPDF_Dict fonts = document.inner_dictionary();
     HPDF_Dict_Add(resources, "Font", fonts);
     for (std::size_t i = 0; i < font_file_count; ++i) {
@@ -162,8 +159,7 @@ void fill_page(const HaruDocument& document, HPDF_Page page, Drawing& drawing) {
 
 }  // namespace
 
-std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
-                      std::span<const Attachment> attachments) {
+std::string write_pdf(const layout::Pages& pages, const Fonts& fonts, std::span<const Attachment> attachments) {
     const HaruDocument document;
     DocumentFonts document_fonts{document, fonts.impl()};
     DocumentImages document_images{document, pages.images};

@@ -11,8 +11,7 @@ namespace {
 constexpr double greatest = 1.5;
 
 bool usable(const Derating& d) {
-    return all_above_zero(d.low, d.factor, d.high) && d.low <= d.factor && d.factor <= d.high &&
-           d.high <= greatest;
+    return all_above_zero(d.low, d.factor, d.high) && d.low <= d.factor && d.factor <= d.high && d.high <= greatest;
 }
 
 }  // namespace

@@ -40,15 +40,14 @@ double balance_exponent(double ratio, double n) {
         const double slope = n - (n - 1.0) * u / std::expm1(u);
         const double step = (c + n * s + (1.0 - n) * std::log(w)) / slope;
         s -= step;
-        if (std::abs(step) <= 1e-9) break;   // the next step would be the square of this one
+        if (std::abs(step) <= 1e-9) break;  // the next step would be the square of this one
     }
     return std::exp(s);
 }
 
 }  // namespace
 
-std::optional<TemperatureDifference> log_mean_excess(Temperature flow, Temperature return_,
-                                                     Temperature room) {
+std::optional<TemperatureDifference> log_mean_excess(Temperature flow, Temperature return_, Temperature room) {
     if (!finite(flow) || !finite(room) || !(flow >= return_) || !(return_ > room)) return std::nullopt;
     return TemperatureDifference::from_si(log_mean((flow - room).si(), (return_ - room).si()));
 }
@@ -59,8 +58,7 @@ TemperatureDifference rating_excess() {
     return excess;
 }
 
-std::optional<double> output_factor(Temperature flow, Temperature return_, Temperature room,
-                                    double exponent) {
+std::optional<double> output_factor(Temperature flow, Temperature return_, Temperature room, double exponent) {
     const auto excess = log_mean_excess(flow, return_, room);
     if (!excess || !exponent_in_range(exponent)) return std::nullopt;
     return std::pow(*excess / rating_excess(), exponent);

@@ -12,13 +12,11 @@ namespace {
 
 constexpr Pressure least_recommended = unit::bar(0.7);
 constexpr Volume small_vessel = unit::litre(15.0);
-constexpr double small_reserve_share = 0.2;     // of the vessel
-constexpr double reserve_share = 0.005;         // of the system
+constexpr double small_reserve_share = 0.2;  // of the vessel
+constexpr double reserve_share = 0.005;      // of the system
 constexpr Volume least_reserve = unit::litre(3.0);
 
-bool usable(const VesselDemand& d) {
-    return all_above_zero(d.system, d.expansion) && none_below_zero(d.precharge);
-}
+bool usable(const VesselDemand& d) { return all_above_zero(d.system, d.expansion) && none_below_zero(d.precharge); }
 
 Volume large_reserve(Volume system) { return std::max(reserve_share * system, least_reserve); }
 
@@ -85,9 +83,7 @@ std::optional<VesselPressures> vessel_pressures(const VesselDemand& demand, Volu
     if (!usable(demand) || !highest || !all_above_zero(vessel)) return std::nullopt;
     const auto precharged = demand.precharge + atmosphere;
     const auto water_at = [&](Pressure p) { return vessel * (1.0 - precharged / (p + atmosphere)); };
-    const auto pressure_with = [&](Volume water) {
-        return precharged * (vessel / (vessel - water)) - atmosphere;
-    };
+    const auto pressure_with = [&](Volume water) { return precharged * (vessel / (vessel - water)) - atmosphere; };
     const Volume expansion = demand.expansion * demand.system;
     VesselPressures out;
     out.allowed = *highest;

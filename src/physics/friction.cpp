@@ -31,7 +31,7 @@ double inverse_root_of_factor(double reynolds, double relative_roughness) {
         const double inside = a + b * x;
         const double step = (x + two_over_ln10 * std::log(inside)) / (1.0 + two_over_ln10 * b / inside);
         x -= step;
-        if (std::abs(step) <= 1e-9 * x) break;   // the next step would be the square of this one
+        if (std::abs(step) <= 1e-9 * x) break;  // the next step would be the square of this one
     }
     return x;
 }
@@ -174,7 +174,7 @@ double sudden_contraction(Length wide, Length narrow) { return 0.5 * (1.0 - squa
 Pressure valve_pressure_drop(VolumeFlow flow, double kv, Density density) {
     constexpr double second_per_hour = 3600.0;
     constexpr double pascal_per_bar = 1e5;
-    constexpr double water_density = 1000.0;   // that Kv is defined with
+    constexpr double water_density = 1000.0;  // that Kv is defined with
     const double ratio = flow.si() * second_per_hour / kv;
     return Pressure::from_si(ratio * ratio * pascal_per_bar * density.si() / water_density);
 }

@@ -16,9 +16,7 @@ namespace {
 constexpr Temperature coldest = unit::celsius(0.01);
 constexpr Temperature hottest = unit::celsius(95.0);
 
-bool rises_in_range(Temperature from, Temperature to) {
-    return from >= coldest && from < to && to <= hottest;
-}
+bool rises_in_range(Temperature from, Temperature to) { return from >= coldest && from < to && to <= hottest; }
 
 /// rho cp V at the mean temperature, J/K.
 auto heat_capacity(Volume volume, Temperature from, Temperature to) {

@@ -20,15 +20,14 @@ bool usable(const Layer& layer) {
 
 bool usable(const Construction& c) {
     const auto bridged = std::ranges::count_if(c.layers, [](const Layer& l) { return l.bridge.has_value(); });
-    return !c.layers.empty() && none_below_zero(c.inside_surface, c.outside_surface, c.corrections.gaps,
-                                                c.corrections.fasteners) &&
+    return !c.layers.empty() &&
+           none_below_zero(c.inside_surface, c.outside_surface, c.corrections.gaps, c.corrections.fasteners) &&
            std::ranges::all_of(c.layers, [](const Layer& l) { return usable(l); }) &&
            static_cast<std::size_t>(bridged) <= most_bridged_layers;
 }
 
 /// Sum of share / resistance over all ways from layer `next` on, after a way of this share and resistance.
-double ways_through(const std::vector<Layer>& layers, std::size_t next, double share,
-                    ThermalResistance so_far) {
+double ways_through(const std::vector<Layer>& layers, std::size_t next, double share, ThermalResistance so_far) {
     if (share == 0.0) return 0.0;
     if (next == layers.size()) return share / so_far.si();
     const Layer& layer = layers[next];
@@ -40,8 +39,8 @@ double ways_through(const std::vector<Layer>& layers, std::size_t next, double s
 ThermalResistance mixed(const Layer& layer) {
     if (!layer.bridge) return layer.resistance;
     const double share = layer.bridge->share;
-    return ThermalResistance::from_si(
-        1.0 / ((1.0 - share) / layer.resistance.si() + share / layer.bridge->resistance.si()));
+    return ThermalResistance::from_si(1.0 /
+                                      ((1.0 - share) / layer.resistance.si() + share / layer.bridge->resistance.si()));
 }
 
 }  // namespace
@@ -76,7 +75,7 @@ ThermalResistance unbridged_total(const Construction& c) {
 }
 
 std::optional<UValue> gap_correction(int level, ThermalResistance layer, ThermalResistance whole) {
-    constexpr std::array<double, 3> at_most{0.00, 0.01, 0.04};   // W/(m2 K)
+    constexpr std::array<double, 3> at_most{0.00, 0.01, 0.04};  // W/(m2 K)
     if (level < 0 || level > 2 || !all_above_zero(layer, whole) || layer > whole) return std::nullopt;
     const double share = layer / whole;
     return UValue::from_si(at_most[static_cast<std::size_t>(level)] * share * share);
@@ -88,8 +87,8 @@ std::optional<UValue> fastener_correction(const Fasteners& f, ThermalResistance 
     if (!(f.per_square_metre > 0.0) || f.conductivity.si() < least_conductivity || layer > whole) return std::nullopt;
     const double alpha = right_through * std::min(1.0, f.depth / f.thickness);
     const double share = layer / whole;
-    return UValue::from_si(alpha * f.conductivity.si() * f.section.si() * f.per_square_metre / f.thickness.si() * share *
-                           share);
+    return UValue::from_si(alpha * f.conductivity.si() * f.section.si() * f.per_square_metre / f.thickness.si() *
+                           share * share);
 }
 
 std::optional<UValue> with_added_resistance(UValue bare, ThermalResistance added) {

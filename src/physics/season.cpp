@@ -12,8 +12,7 @@ namespace loopfolio::physics {
 namespace {
 
 bool usable(const LoadLine& line) {
-    return all_above_zero(line.design_load, line.design_outdoor, line.base) &&
-           line.design_outdoor < line.base;
+    return all_above_zero(line.design_load, line.design_outdoor, line.base) && line.design_outdoor < line.base;
 }
 
 bool usable(std::span<const OutdoorBin> bins) {
@@ -26,14 +25,13 @@ bool usable(std::span<const OutdoorBin> bins) {
 bool usable(const SeasonPlant& plant) {
     const auto valid = [](const Standby& s) { return none_below_zero(s.time, s.power); };
     return plant.states && plant.degradation >= 0.0 && plant.degradation <= 1.0 &&
-           all_above_zero(plant.backup.performance) &&
-           none_below_zero(plant.backup.capacity.value_or(Power{})) &&
+           all_above_zero(plant.backup.performance) && none_below_zero(plant.backup.capacity.value_or(Power{})) &&
            std::ranges::all_of(plant.standby, valid);
 }
 
 bool usable(const SourceState& s) {
-    return all_above_zero(s.flow) && none_below_zero(s.capacity, s.least_output) &&
-           s.least_output <= s.capacity && (s.capacity == Power{} || all_above_zero(s.performance));
+    return all_above_zero(s.flow) && none_below_zero(s.capacity, s.least_output) && s.least_output <= s.capacity &&
+           (s.capacity == Power{} || all_above_zero(s.performance));
 }
 
 /// Splits the load between source, backup and nobody.
@@ -118,8 +116,7 @@ std::optional<double> cycling_factor(double run_share, double degradation) {
     return r / (1.0 - degradation * (1.0 - r));
 }
 
-std::optional<Season> season(std::span<const OutdoorBin> bins, const LoadLine& line,
-                             const SeasonPlant& plant) {
+std::optional<Season> season(std::span<const OutdoorBin> bins, const LoadLine& line, const SeasonPlant& plant) {
     if (!usable(bins) || !usable(line) || !usable(plant)) return std::nullopt;
     Season out;
     out.bins.reserve(bins.size());

@@ -25,15 +25,15 @@ bool usable(const SoundPath& path) {
 std::optional<double> sound_pressure_level(const SoundPath& path) {
     const double r = path.distance.si();
     if (!usable(path) || !all_above_zero(r)) return std::nullopt;
-    const double level = path.power_level + level_of(path.directivity / (4.0 * std::numbers::pi)) -
-                         2.0 * level_of(r) - path.barrier_reduction;
+    const double level = path.power_level + level_of(path.directivity / (4.0 * std::numbers::pi)) - 2.0 * level_of(r) -
+                         path.barrier_reduction;
     return level;
 }
 
 std::optional<double> sum_of_levels(std::span<const double> levels) {
     const auto finite = [](double level) { return all_finite(level); };
     if (levels.empty() || !std::ranges::all_of(levels, finite)) return std::nullopt;
-    const double loudest = std::ranges::max(levels);   // out of the sum, which then stays in range
+    const double loudest = std::ranges::max(levels);  // out of the sum, which then stays in range
     double sum = 0.0;
     for (const double level : levels) sum += ratio_of(level - loudest);
     return loudest + level_of(sum);

@@ -11,22 +11,18 @@ namespace loopfolio::physics {
 
 namespace {
 
-constexpr double lowest_carnot_share = 0.25;   // common practice, no source
+constexpr double lowest_carnot_share = 0.25;  // common practice, no source
 constexpr double highest_carnot_share = 0.60;
 
 using Points = std::vector<SourcePoint>;
 
-bool valid(const SourcePoint& p) {
-    return all_above_zero(p.outdoor, p.flow, p.capacity, p.performance);
-}
+bool valid(const SourcePoint& p) { return all_above_zero(p.outdoor, p.flow, p.capacity, p.performance); }
 
 bool comes_before(const SourcePoint& a, const SourcePoint& b) {
     return std::pair{a.outdoor, a.flow} < std::pair{b.outdoor, b.flow};
 }
 
-bool same_place(const SourcePoint& a, const SourcePoint& b) {
-    return a.outdoor == b.outdoor && a.flow == b.flow;
-}
+bool same_place(const SourcePoint& a, const SourcePoint& b) { return a.outdoor == b.outdoor && a.flow == b.flow; }
 
 Points sorted(std::span<const SourcePoint> points) {
     Points out{points.begin(), points.end()};
@@ -110,7 +106,7 @@ std::vector<TableFinding> faults_of(std::span<const SourcePoint> points) {
     std::vector<TableFinding> out;
     if (points.empty()) out.push_back({TableFault::empty, {}, {}});
     add_bad_values(out, points);
-    if (!out.empty()) return out;   // what is not a number has no order
+    if (!out.empty()) return out;  // what is not a number has no order
     const auto rows = sorted(points);
     add_duplicates(out, rows);
     add_holes(out, rows);
@@ -159,7 +155,7 @@ std::optional<Cascade> cascade(std::span<const SourceOutput> sources, Power load
     }
     out.heat = std::min(load, out.running_capacity);
     out.shortfall = load - out.heat;
-    out.performance = out.running_capacity / electricity;   // one share of capacity for all cancels out
+    out.performance = out.running_capacity / electricity;  // one share of capacity for all cancels out
     return out;
 }
 

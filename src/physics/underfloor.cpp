@@ -14,7 +14,7 @@ namespace loopfolio::physics {
 namespace {
 
 // Basic characteristic.
-constexpr double flux_at_one_kelvin = 8.92;   // W/m2
+constexpr double flux_at_one_kelvin = 8.92;  // W/m2
 constexpr double flux_exponent = 1.1;
 
 // Standard floor and pipe, to which the factors of type A refer; m, W/(m K), W/(m2 K).
@@ -23,14 +23,14 @@ constexpr double standard_cover = 0.045;
 constexpr double standard_pipe_transfer = 6.7;
 constexpr double standard_pipe_conductivity = 0.35;
 constexpr double standard_pipe_wall = 0.002;
-constexpr double with_downward_share = 1.1;   // heat of the pipe to heat of the floor
+constexpr double with_downward_share = 1.1;  // heat of the pipe to heat of the floor
 
-constexpr double limit_excess = 9.0;          // K, of the limit curves
+constexpr double limit_excess = 9.0;  // K, of the limit curves
 constexpr double greatest_limit_excess = 20.0;
 
 bool within(double value, double low, double high) {
     constexpr double rounding = 1e-9;
-    return value >= low - rounding && value <= high + rounding;   // a value that is not finite is not
+    return value >= low - rounding && value <= high + rounding;  // a value that is not finite is not
 }
 
 bool usable(const FloorBuild& b) {
@@ -122,8 +122,8 @@ std::optional<ThermalResistance> resistance_upward(const FloorBuild& b) {
     return ThermalResistance::from_si(1.0 / surface_coefficient) + b.covering + b.screed_cover / b.screed;
 }
 
-std::optional<HeatFlux> flux_downward(HeatFlux flux, ThermalResistance up, ThermalResistance down,
-                                      Temperature room, Temperature below) {
+std::optional<HeatFlux> flux_downward(HeatFlux flux, ThermalResistance up, ThermalResistance down, Temperature room,
+                                      Temperature below) {
     if (!all_above_zero(flux, up, down, room, below)) return std::nullopt;
     return flux * (up / down) + (room - below) / down;
 }

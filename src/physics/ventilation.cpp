@@ -11,8 +11,7 @@ std::optional<AirChangeRate> leakage_by_divisor(AirChangeRate at_50_pa, double d
     return at_50_pa / divisor;
 }
 
-std::optional<AirChangeRate> leakage_by_exposure(AirChangeRate at_50_pa, double shielding,
-                                                 double height_factor) {
+std::optional<AirChangeRate> leakage_by_exposure(AirChangeRate at_50_pa, double shielding, double height_factor) {
     if (!none_below_zero(at_50_pa) || !(shielding >= 0.0 && shielding <= 0.1)) return std::nullopt;
     if (!(height_factor >= 1.0 && height_factor <= 2.0)) return std::nullopt;
     return 2.0 * shielding * height_factor * at_50_pa;
@@ -29,8 +28,7 @@ std::optional<double> unheated_factor(const UnheatedSpace& space) {
     return space.to_outside / sum;
 }
 
-std::optional<Temperature> unheated_temperature(const UnheatedSpace& space, Temperature room,
-                                                Temperature outdoor) {
+std::optional<Temperature> unheated_temperature(const UnheatedSpace& space, Temperature room, Temperature outdoor) {
     const auto factor = unheated_factor(space);
     if (!factor || !all_above_zero(room, outdoor)) return std::nullopt;
     return room - *factor * (room - outdoor);

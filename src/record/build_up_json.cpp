@@ -38,7 +38,7 @@ Json fan_json(const std::optional<job::Fan>& fan) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 void put_build_up(Json& out, const job::Element& element) {
     out["layers"] = Json::array();
@@ -67,4 +67,4 @@ void put_rating(Json& out, const job::Emitter& e) {
     }
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

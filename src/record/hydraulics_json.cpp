@@ -25,7 +25,7 @@ Json separation_json(const std::optional<job::Separation>& separation) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json circulator_json(const std::optional<job::Circulator>& circulator) {
     if (!circulator) return {};
@@ -85,4 +85,4 @@ void put_hydraulics(Json& out, const job::Job& job) {
     out["separation"] = separation_json(job.separation);
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

@@ -71,7 +71,7 @@ Json heat_source_json(const std::optional<job::HeatSource>& source) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json job_json(const job::Job& job) {
     Json out;
@@ -95,4 +95,4 @@ Json job_json(const job::Job& job) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

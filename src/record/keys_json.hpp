@@ -46,4 +46,4 @@ template <class Table, class T>
     return owner ? keys_json(rows, *owner) : Json{};
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

@@ -197,7 +197,7 @@ Json capacities_json(const job::Job& job, const design::Operation& operation) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json operation_json(const job::Job& job, const design::Operation& operation) {
     Json out;
@@ -214,4 +214,4 @@ Json operation_json(const job::Job& job, const design::Operation& operation) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

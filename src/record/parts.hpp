@@ -51,10 +51,11 @@ template <class List>
 [[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);
 
-/// What the study finds beyond its design: the source's line, other ways out, build-ups, and the sums that the pages print.
+/// What the study finds beyond its design: the source's line, other ways out, build-ups, and the sums that the pages
+/// print.
 void put_study(Json& out, const study::Study& study);
 
 [[nodiscard]] Json derivations_json(const design::Trace& trace);
 [[nodiscard]] Json register_json(const std::vector<study::Assumption>& inputs);
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

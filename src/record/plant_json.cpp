@@ -8,7 +8,6 @@ namespace loopfolio::record {
 
 namespace {
 
-
 /// The finding at a place in the plant's list, or null.
 Json finding_at(const design::Plant& plant, design::FindingId id) { return id ? finding_json(plant.at(id)) : Json{}; }
 
@@ -109,7 +108,7 @@ Json sound_json(const design::Plant& plant) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 void put_plant(Json& out, const job::Job& job) {
     out["season"] = job.season ? season_input_json(*job.season) : Json{};
@@ -127,4 +126,4 @@ Json plant_json(const job::Job& job, const design::Plant& plant) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

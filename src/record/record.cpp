@@ -20,7 +20,7 @@ Json origin_json(const study::Origin& origin) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json derivations_json(const design::Trace& trace) {
     // A record reads the same whatever template its pack is printed by: it has the default's words, and beside them the
@@ -36,9 +36,7 @@ Json derivations_json(const design::Trace& trace) {
                              {"result", words(step.result)},
                              {"source", step.source}});
         }
-        out.push_back({{"subject", word(derivation.subject)},
-                       {"id", derivation.id},
-                       {"steps", std::move(steps)}});
+        out.push_back({{"subject", word(derivation.subject)}, {"id", derivation.id}, {"steps", std::move(steps)}});
     }
     return out;
 }
@@ -89,4 +87,4 @@ std::string to_json(const study::Study& study) {
     return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

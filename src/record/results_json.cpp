@@ -193,7 +193,8 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     out["source_maximum_drop"] = finding_at(design, duty.source_maximum_drop);
     out["performance"] = Json{};
     if (duty.performance) {
-        out["performance"] = {{"at_flow", number(duty.performance->at_flow)}, {"at_source", number(duty.performance->at_source)}};
+        out["performance"] = {{"at_flow", number(duty.performance->at_flow)},
+                              {"at_source", number(duty.performance->at_source)}};
     }
     return out;
 }
@@ -234,7 +235,7 @@ Json separation_results(const design::Design& design) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json finding_json(const design::Finding& finding) {
     const auto row = design::row_of(finding.check);
@@ -311,4 +312,4 @@ Json design_json(const job::Job& job, const design::Design& design) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

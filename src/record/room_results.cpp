@@ -62,7 +62,7 @@ Json elements_json(const std::optional<design::ElementMethod>& elements) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json room_results(const job::Job& job, const design::Design& design) {
     Json out = Json::array();
@@ -86,4 +86,4 @@ Json room_results(const job::Job& job, const design::Design& design) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

@@ -23,7 +23,7 @@ Json element_json(const job::Element& element) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json rooms_of_job(const job::Job& job) {
     Json out = Json::array();
@@ -42,4 +42,4 @@ Json rooms_of_job(const job::Job& job) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

@@ -51,11 +51,15 @@ Json sums_json(const physics::Season& s) {
 
 template <class Q, class U>
 Json band_json(const design::Band<Q>& band, const U& unit) {
-    return {{"low", number_in(band.low, unit)}, {"value", number_in(band.value, unit)}, {"high", number_in(band.high, unit)}};
+    return {{"low", number_in(band.low, unit)},
+            {"value", number_in(band.value, unit)},
+            {"high", number_in(band.high, unit)}};
 }
 
 template <class U>
-Json band_json(const std::optional<design::Band<double>>& band, const U& unit) { return band ? band_json(*band, unit) : Json{}; }
+Json band_json(const std::optional<design::Band<double>>& band, const U& unit) {
+    return band ? band_json(*band, unit) : Json{};
+}
 
 Json curve_json(const std::vector<design::CompensationPoint>& curve) {
     Json out = Json::array();
@@ -115,7 +119,7 @@ Json options_json(const std::vector<design::SeasonOption>& options) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Json season_input_json(const job::Season& season) {
     Json out = keys_json(job::keys::season, season);
@@ -156,4 +160,4 @@ Json season_json(const job::Job& job, const design::SeasonPlan& plan) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

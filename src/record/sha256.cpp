@@ -26,4 +26,4 @@ std::string sha256(std::string_view bytes) {
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

@@ -25,4 +25,4 @@ Json sizes_json(const job::Job& job, const std::vector<study::SizeChoice>& sizes
     return out;
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

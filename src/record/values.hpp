@@ -75,4 +75,4 @@ void put(Json& object, std::string_view base, const std::optional<Input<Q>>& inp
     object[key_of(base, unit)] = input ? input_json(*input, unit) : Json{};
 }
 
-}   // namespace loopfolio::record
+}  // namespace loopfolio::record

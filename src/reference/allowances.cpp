@@ -32,10 +32,18 @@ constexpr HeatUpRow row(double fall, double hours, double allowance) {
     return {unit::kelvin(fall), unit::hour(hours), unit::watt_per_square_metre(allowance), en_12831_2003};
 }
 constexpr auto heat_up = std::to_array<HeatUpRow>({
-    row(1, 1, 11), row(2, 1, 22), row(3, 1, 45),
-    row(1, 2, 6), row(2, 2, 11), row(3, 2, 22),
-    row(1, 3, 4), row(2, 3, 9), row(3, 3, 16),
-    row(1, 4, 2), row(2, 4, 7), row(3, 4, 13),
+    row(1, 1, 11),
+    row(2, 1, 22),
+    row(3, 1, 45),
+    row(1, 2, 6),
+    row(2, 2, 11),
+    row(3, 2, 22),
+    row(1, 3, 4),
+    row(2, 3, 9),
+    row(3, 3, 16),
+    row(1, 4, 2),
+    row(2, 4, 7),
+    row(3, 4, 13),
 });
 
 }  // namespace

@@ -16,10 +16,10 @@ constexpr TemperatureDifference kelvin(double value) { return value * unit::kelv
 
 constexpr Defaults table = {
     .no_heat_above = {celsius(15.5), "degree-days"},
-    .factor_of_unheated = {0.5, common_practice, 0.3, 0.8},   // half way, until the job knows better
+    .factor_of_unheated = {0.5, common_practice, 0.3, 0.8},  // half way, until the job knows better
     .factor_of_ground = {1.0, "iso-13370"},
     .fill_temperature = {celsius(10.0), "en-12828"},
-    .content_of_rating = {5.0, common_practice, 3.0, 10.0},   // panels 3 to 6, columns and old castings 10 or more
+    .content_of_rating = {5.0, common_practice, 3.0, 10.0},  // panels 3 to 6, columns and old castings 10 or more
     .defrost_fall = {kelvin(5.0), common_practice, kelvin(3.0), kelvin(8.0)},
     .hot_water_each = {litres(50.0), common_practice, litres(35.0), litres(80.0)},
     .hot_water_drawn = {celsius(40.0), common_practice},

@@ -73,44 +73,123 @@ constexpr Band about(double value) { return {value, 0.8 * value, 1.2 * value}; }
 // mean to the older edition, those of the bands from 1983 on take in the tables for Scotland. In filled
 // cavities the bands from 1996 on are the wall as built.
 constexpr Bands solid_brick = {{
-    {1.7, 1.3, 2.1}, {1.7, 1.3, 2.1}, {1.7, 1.3, 2.1}, {1.7, 1.3, 2.1}, {1.7, 1.3, 2.1}, about(1.0),
-    about(0.60), {0.60, 0.45, 0.72}, about(0.45), about(0.35), {0.30, 0.24, 0.36}, about(0.28),
+    {1.7, 1.3, 2.1},
+    {1.7, 1.3, 2.1},
+    {1.7, 1.3, 2.1},
+    {1.7, 1.3, 2.1},
+    {1.7, 1.3, 2.1},
+    about(1.0),
+    about(0.60),
+    {0.60, 0.45, 0.72},
+    about(0.45),
+    about(0.35),
+    {0.30, 0.24, 0.36},
+    about(0.28),
 }};
 constexpr Bands cavity = {{
-    {1.5, 1.2, 2.1}, about(1.5), about(1.5), about(1.5), about(1.5), about(1.0),
-    about(0.60), {0.60, 0.45, 0.72}, about(0.45), about(0.35), {0.30, 0.24, 0.36}, about(0.28),
+    {1.5, 1.2, 2.1},
+    about(1.5),
+    about(1.5),
+    about(1.5),
+    about(1.5),
+    about(1.0),
+    about(0.60),
+    {0.60, 0.45, 0.72},
+    about(0.45),
+    about(0.35),
+    {0.30, 0.24, 0.36},
+    about(0.28),
 }};
 constexpr Bands filled_cavity = {{
-    about(0.70), about(0.70), about(0.70), about(0.70), about(0.70), about(0.40),
-    about(0.35), about(0.35), about(0.45), about(0.35), about(0.30), about(0.28),
+    about(0.70),
+    about(0.70),
+    about(0.70),
+    about(0.70),
+    about(0.70),
+    about(0.40),
+    about(0.35),
+    about(0.35),
+    about(0.45),
+    about(0.35),
+    about(0.30),
+    about(0.28),
 }};
 constexpr Bands timber_frame = {{
-    about(2.5), about(1.9), about(1.9), about(1.0), about(0.8), about(0.45),
-    about(0.40), about(0.40), about(0.40), about(0.35), about(0.30), about(0.28),
+    about(2.5),
+    about(1.9),
+    about(1.9),
+    about(1.0),
+    about(0.8),
+    about(0.45),
+    about(0.40),
+    about(0.40),
+    about(0.40),
+    about(0.35),
+    about(0.30),
+    about(0.28),
 }};
 constexpr Bands system_built = {{
-    about(2.0), about(2.0), about(2.0), about(2.0), about(1.7), about(1.0),
-    about(0.60), {0.60, 0.45, 0.72}, about(0.45), about(0.35), {0.30, 0.24, 0.36}, about(0.28),
+    about(2.0),
+    about(2.0),
+    about(2.0),
+    about(2.0),
+    about(1.7),
+    about(1.0),
+    about(0.60),
+    {0.60, 0.45, 0.72},
+    about(0.45),
+    about(0.35),
+    {0.30, 0.24, 0.36},
+    about(0.28),
 }};
 
 // Thickness of the loft insulation unknown. The low end of the early bands is 100 mm laid at some time
 // since.
 constexpr Bands pitched_roof = {{
-    {2.3, 0.40, 2.3}, {2.3, 0.40, 2.3}, {2.3, 0.40, 2.3}, {2.3, 0.40, 2.3}, {1.5, 0.40, 1.5},
+    {2.3, 0.40, 2.3},
+    {2.3, 0.40, 2.3},
+    {2.3, 0.40, 2.3},
+    {2.3, 0.40, 2.3},
+    {1.5, 0.40, 1.5},
     {0.68, 0.30, 0.80},
-    about(0.40), about(0.30), about(0.26), about(0.16), about(0.16), about(0.16),
+    about(0.40),
+    about(0.30),
+    about(0.26),
+    about(0.16),
+    about(0.16),
+    about(0.16),
 }};
 constexpr Bands flat_roof = {{
-    {2.3, 1.5, 2.5}, {2.3, 1.5, 2.5}, {2.3, 1.5, 2.5}, {2.3, 1.5, 2.5}, about(1.5), about(0.68),
-    about(0.40), about(0.35), about(0.35), about(0.25), about(0.25), about(0.18),
+    {2.3, 1.5, 2.5},
+    {2.3, 1.5, 2.5},
+    {2.3, 1.5, 2.5},
+    {2.3, 1.5, 2.5},
+    about(1.5),
+    about(0.68),
+    about(0.40),
+    about(0.35),
+    about(0.35),
+    about(0.25),
+    about(0.25),
+    about(0.18),
 }};
 
 /// Insulation in the floor, mm, with its range.
 constexpr Bands floor_thickness = {{
-    {0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {0, 0, 0}, {0, 0, 25},
-    {0, 0, 25}, {0, 0, 25}, {25, 0, 50}, {75, 50, 100}, {100, 75, 125}, {100, 75, 125},
+    {0, 0, 0},
+    {0, 0, 0},
+    {0, 0, 0},
+    {0, 0, 0},
+    {0, 0, 0},
+    {0, 0, 25},
+    {0, 0, 25},
+    {0, 0, 25},
+    {25, 0, 50},
+    {75, 50, 100},
+    {100, 75, 125},
+    {100, 75, 125},
 }};
-constexpr double floor_conductivity = 0.035;   // W/(m K)
+constexpr double floor_conductivity = 0.035;  // W/(m K)
 
 constexpr const Band& band_of(const Bands& bands, Era era) { return bands[static_cast<std::size_t>(era)]; }
 
@@ -120,9 +199,7 @@ constexpr Cited<UValue> cited(const Band& band, std::string_view source) {
 }
 
 /// A wall with insulation of this thickness at 0.04 W/(m K) put on it.
-constexpr double insulated(double u, double millimetres) {
-    return 1.0 / (1.0 / u + millimetres / 1000.0 / 0.04);
-}
+constexpr double insulated(double u, double millimetres) { return 1.0 / (1.0 / u + millimetres / 1000.0 / 0.04); }
 
 }  // namespace
 
@@ -135,8 +212,7 @@ std::span<const Named<FloorKind>> floor_names() { return floors; }
 Cited<UValue> wall_u_value(WallKind kind, Era era) {
     const bool older = era <= Era::from_1967;
     switch (kind) {
-        case WallKind::solid_brick:
-            return cited(band_of(solid_brick, era), older ? "rdsap-2012-solid" : "rdsap-2012");
+        case WallKind::solid_brick: return cited(band_of(solid_brick, era), older ? "rdsap-2012-solid" : "rdsap-2012");
         case WallKind::cavity: return cited(band_of(cavity, era), "rdsap-2012");
         case WallKind::filled_cavity: return cited(band_of(filled_cavity, era), "rdsap-2012");
         case WallKind::timber_frame: return cited(band_of(timber_frame, era), "rdsap-2012");

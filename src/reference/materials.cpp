@@ -79,7 +79,7 @@ constexpr auto table = std::to_array<Material>({
 
 struct AirRow {
     double mm;
-    double upward, horizontal, downward;   // m2 K/W
+    double upward, horizontal, downward;  // m2 K/W
 };
 constexpr auto air = std::to_array<AirRow>({
     {0, 0.00, 0.00, 0.00},
@@ -107,8 +107,7 @@ constexpr ThermalResistance r(double value) { return unit::square_metre_kelvin_p
 constexpr auto spaces = std::to_array<RoofSpace>({
     {"tiles_without_felt", "tiled roof without felt or boards", r(0.06), "iso-6946"},
     {"tiles_with_felt", "tiled roof with felt or boards under the tiles", r(0.20), "iso-6946"},
-    {"tiles_with_boards_and_felt", "tiled roof with boards and felt, or foil on the felt", r(0.30),
-     "iso-6946"},
+    {"tiles_with_boards_and_felt", "tiled roof with boards and felt, or foil on the felt", r(0.30), "iso-6946"},
 });
 
 }  // namespace

@@ -16,20 +16,19 @@ constexpr Length mm(double value) { return value * unit::millimetre; }
 
 constexpr Pipe copper(std::string_view name, std::string_view label, double outside, double wall,
                       std::string_view source = "en-1057") {
-    return {name, label, PipeMaterial::copper, mm(outside), mm(outside - 2.0 * wall), Length{},
+    return {name,       label,  PipeMaterial::copper, mm(outside), mm(outside - 2.0 * wall), Length{},
             mm(0.0015), source, "binder-1973"};
 }
 
 constexpr Pipe steel(std::string_view name, std::string_view label, double outside, double wall) {
-    return {name, label, PipeMaterial::steel, mm(outside), mm(outside - 2.0 * wall), Length{},
-            mm(0.045), "en-10255", "binder-1973"};
+    return {name,     label,     PipeMaterial::steel, mm(outside),  mm(outside - 2.0 * wall),
+            Length{}, mm(0.045), "en-10255",          "binder-1973"};
 }
 
 /// The bore of an insert is from memory of the fittings of the trade: a job should state its own.
 constexpr Pipe plastic(std::string_view name, std::string_view label, PipeMaterial material, double outside,
                        double bore, double insert_bore, std::string_view source) {
-    return {name, label, material, mm(outside), mm(bore), mm(insert_bore),
-            mm(0.007), source, "common-practice"};
+    return {name, label, material, mm(outside), mm(bore), mm(insert_bore), mm(0.007), source, "common-practice"};
 }
 
 constexpr auto multilayer = PipeMaterial::multilayer;

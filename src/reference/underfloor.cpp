@@ -58,8 +58,7 @@ constexpr auto factors = std::to_array<FloorFactors>({
 });
 
 /// Screed above the pipe over its conductivity, m2 K/W.
-constexpr auto covers = std::to_array<double>(
-    {0.01, 0.0208, 0.0292, 0.0375, 0.0458, 0.0542, 0.0625, 0.0708, 0.0792});
+constexpr auto covers = std::to_array<double>({0.01, 0.0208, 0.0292, 0.0375, 0.0458, 0.0542, 0.0625, 0.0708, 0.0792});
 
 struct AtPitch {
     double millimetres;
@@ -136,9 +135,7 @@ std::span<const FloorLimitPoint> floor_limit_exponents() { return limit_exponent
 std::string_view floor_tables_source() { return tables_source; }
 
 std::span<const FloorSurfaceLimit> floor_surface_limits() { return surface_limits; }
-const FloorSurfaceLimit* find_floor_surface_limit(std::string_view name) {
-    return find_row(surface_limits, name);
-}
+const FloorSurfaceLimit* find_floor_surface_limit(std::string_view name) { return find_row(surface_limits, name); }
 
 std::span<const FloorCovering> floor_coverings() { return coverings; }
 const FloorCovering* find_floor_covering(std::string_view name) { return find_row(coverings, name); }

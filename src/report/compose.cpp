@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/report/compose.hpp"
 
+#include "report/assessor/assessor_blocks.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/cautions.hpp"
-#include "report/assessor/assessor_blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/parts.hpp"
 #include "report/shared/phrases.hpp"
@@ -52,8 +52,10 @@ Report cover(const Context& c) {
     const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
     Report report;
     report.title = c.words(title{});
-    report.file_title = c.words(file_title{.title = report.title, .reference = job.identity.reference, .revision = job.identity.revision});
-    report.subtitle = job.property.description + (job.property.description.empty() ? "" : ", ") + address_line(job.property);
+    report.file_title = c.words(
+        file_title{.title = report.title, .reference = job.identity.reference, .revision = job.identity.revision});
+    report.subtitle = job.property.description + (job.property.description.empty() ? "" : ", ") +
+                      address_line(job.property);
     report.author = job.firm.name;
     report.subject = c.words(subject{.place = place, .reference = job.identity.reference});
     report.header_left = c.words(running_head{.reference = job.identity.reference, .revision = job.identity.revision});
@@ -79,13 +81,14 @@ Part part_by(const templates::PartPlan& plan, const Context& c) {
     const auto named = std::find_if(parts.begin(), parts.end(), [&](const auto& p) { return p.name == plan.part; });
     Part out = named->opened(c);
     for (const auto& wanted : plan.blocks) {
-        const auto block = std::find_if(named->blocks.begin(), named->blocks.end(), [&](const auto& b) { return b.name == wanted; });
+        const auto block = std::find_if(named->blocks.begin(), named->blocks.end(),
+                                        [&](const auto& b) { return b.name == wanted; });
         append(out.blocks, block->make(c));
     }
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks identity_block(const Context& c) { return {identity_facts(c)}; }
 Blocks contents_block(const Context&) { return {Contents{Contents::Of::part}}; }
@@ -109,4 +112,4 @@ Report compose(const study::Study& study, const templates::Template& look) {
     return report;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -20,7 +20,8 @@ double exponent_of(const job::EmitterSize& size) {
 }
 
 /// Output of a catalogue size with the water that the emitter has.
-std::optional<Power> output_of(const job::EmitterSize& size, const job::Emitter& e, const design::EmitterResult& r, Temperature room, const design::Design& d) {
+std::optional<Power> output_of(const job::EmitterSize& size, const job::Emitter& e, const design::EmitterResult& r,
+                               Temperature room, const design::Design& d) {
     const double left = e.deratings.empty() ? 1.0 : e.output_at_50k.value / e.rating.value;
     const physics::EmitterRating rating{left * size.output_at_50k, exponent_of(size)};
     if (r.on_loop) {
@@ -39,7 +40,8 @@ std::optional<bool> fits(const job::EmitterSize& size, const job::Emitter& e) {
 /// Whether another kind cannot replace this one: it dries towels, runs along a wall, needs mains power, or is chosen
 /// for its looks.
 bool keeps_its_kind(std::string_view kind) {
-    constexpr std::array<std::string_view, 5> kinds{"towel_rail", "skirting", "fan_convector", "fan_radiator", "column"};
+    constexpr std::array<std::string_view, 5> kinds{"towel_rail", "skirting", "fan_convector", "fan_radiator",
+                                                    "column"};
     return std::ranges::find(kinds, kind) != kinds.end();
 }
 
@@ -53,7 +55,7 @@ SizeChoice choose(const job::Job& job, const design::Design& d, int index) {
     for (std::size_t i = 0; i < job.sizes.size(); ++i) {
         if (own_kind_alone && !same_kind(job.sizes[i])) continue;
         const auto output = output_of(job.sizes[i], e, r, room, d);
-        if (!output) continue;   // the size has an exponent outside the range of the formula
+        if (!output) continue;  // the size has an exponent outside the range of the formula
         const SizeOffer offer{static_cast<int>(i), *output, fits(job.sizes[i], e)};
         if (offer.output >= r.load) out.offers.push_back(offer);
         if (!out.largest || offer.output > out.largest->output) out.largest = offer;

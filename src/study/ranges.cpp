@@ -103,7 +103,7 @@ int verdicts_apart(const Findings& a, const Findings& b) {
     int count = 0;
     for (auto x = as_designed.begin(), y = moved.begin(); x != as_designed.end() && y != moved.end();) {
         if (x->first == y->first) count += x++->second != y++->second ? 1 : 0;
-        else if (x->first > y->first) ++x;   // both verdicts have been read
+        else if (x->first > y->first) ++x;  // both verdicts have been read
         else ++y;
     }
     return count;
@@ -153,7 +153,8 @@ AtEnd at_end(Explored& e, const Register& reg, int line, End end) {
 
 }  // namespace
 
-std::optional<design::SeasonBands> explore_ranges(const design::House& house, const design::Design& designed, Register& reg) {
+std::optional<design::SeasonBands> explore_ranges(const design::House& house, const design::Design& designed,
+                                                  Register& reg) {
     const auto run = design::run_season(house.values, designed);
     Explored explored{house, designed, all_findings(house, designed),
                       run ? std::optional{outcome_of(house.values, run->season)} : std::nullopt, house};

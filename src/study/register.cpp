@@ -17,7 +17,7 @@ Register register_of(const design::House& house) {
     Register reg;
     std::map<std::tuple<std::string, std::string, std::string, Basis, std::string>, int> seen;
     design::visit_inputs(job, [&](const auto& kind, const std::string& subject, const auto& input) {
-        if (!input.given()) {   // the inputs that it follows from have lines of their own
+        if (!input.given()) {  // the inputs that it follows from have lines of their own
             reg.line_of_input.push_back(-1);
             return;
         }
@@ -47,8 +47,17 @@ Register register_of(const design::House& house) {
         reg.line_of_input.push_back(at->second);
     });
     if (job.circulator && !job.circulator->curve.empty()) {
-        reg.lines.push_back({"circulator curve", {}, std::to_string(job.circulator->curve.size()) + " points", "", "", "",
-                             job.circulator->basis, job.circulator->source, false, {}, {}});
+        reg.lines.push_back({"circulator curve",
+                             {},
+                             std::to_string(job.circulator->curve.size()) + " points",
+                             "",
+                             "",
+                             "",
+                             job.circulator->basis,
+                             job.circulator->source,
+                             false,
+                             {},
+                             {}});
     }
     return reg;
 }

@@ -42,7 +42,8 @@ std::optional<SourceLine::Point> crossing(const std::vector<SourceLine::Point>& 
     for (std::size_t i = 1; i < points.size(); ++i) {
         const auto& before = points[i - 1];
         const auto& after = points[i];
-        const double spare_before = (before.capacity - before.load).si(), spare_after = (after.capacity - after.load).si();
+        const double spare_before = (before.capacity - before.load).si(),
+                     spare_after = (after.capacity - after.load).si();
         if ((spare_before < 0.0) == (spare_after < 0.0)) continue;
         const double share = spare_before / (spare_before - spare_after);
         const Power both = before.load + share * (after.load - before.load);
@@ -60,10 +61,12 @@ std::optional<SourceLine> source_line(const job::Job& job, const design::Design&
     SourceLine line;
     line.made = design.separation ? design.separation->source_leaving : design.flow;
     for (const double outdoor : outdoors(job, design_day, none)) {
-        const auto capacity = design::capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor), line.made);
-        if (!capacity) continue;   // outside the table of another kind of unit
+        const auto capacity = design::capacity_by_table(*job.heat_source, Temperature::from_celsius(outdoor),
+                                                        line.made);
+        if (!capacity) continue;  // outside the table of another kind of unit
         const double share = std::max(0.0, (none - outdoor) / (none - design_day));
-        line.points.push_back({Temperature::from_celsius(outdoor), *capacity, share * (design.duty.source_load - design.duty.heat_up)});
+        line.points.push_back(
+            {Temperature::from_celsius(outdoor), *capacity, share * (design.duty.source_load - design.duty.heat_up)});
     }
     if (line.points.size() < 2) return std::nullopt;
     line.balance = crossing(line.points);

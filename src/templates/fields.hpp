@@ -41,4 +41,4 @@ inline constexpr Need always = Need::always;
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -13,7 +13,7 @@ namespace {
 
 using Decoded = std::variant<Image, std::string>;
 
-constexpr int most_pixels = 4000;                     // on each side
+constexpr int most_pixels = 4000;  // on each side
 constexpr std::size_t most_bytes = 8'000'000;
 
 std::string too_large(long width, long height) {
@@ -24,14 +24,16 @@ std::string too_large(long width, long height) {
 bool fits(long width, long height) { return width > 0 && height > 0 && width <= most_pixels && height <= most_pixels; }
 
 Image sized(int width, int height) {
-    return {width, height, std::vector<std::uint8_t>(static_cast<std::size_t>(width) * static_cast<std::size_t>(height) * 3)};
+    return {width, height,
+            std::vector<std::uint8_t>(static_cast<std::size_t>(width) * static_cast<std::size_t>(height) * 3)};
 }
 
 /// libpng's simplified interface checks sizes and checksums, and lays transparent pixels over the background.
 Decoded from_png(std::string_view bytes) {
     png_image png{};
     png.version = PNG_IMAGE_VERSION;
-    if (png_image_begin_read_from_memory(&png, bytes.data(), bytes.size()) == 0) return "is a PNG that cannot be read: " + std::string{png.message};
+    if (png_image_begin_read_from_memory(&png, bytes.data(), bytes.size()) == 0)
+        return "is a PNG that cannot be read: " + std::string{png.message};
     const std::unique_ptr<png_image, decltype(&png_image_free)> freed{&png, png_image_free};
     if (!fits(png.width, png.height)) return too_large(png.width, png.height);
     png.format = PNG_FORMAT_RGB;
@@ -55,13 +57,14 @@ Decoded from_jpeg(std::string_view bytes) {
     if (colours == TJCS_CMYK || colours == TJCS_YCCK) return "is a JPEG in inks (CMYK); save it in RGB";
     Image out = sized(width, height);
     // Otherwise a file that is cut short would only give a warning, and a picture with a grey end.
-    if (tjDecompress2(jpeg.get(), data, size, out.rgb.data(), width, 0, height, TJPF_RGB, TJFLAG_STOPONWARNING | TJFLAG_ACCURATEDCT) != 0) {
+    if (tjDecompress2(jpeg.get(), data, size, out.rgb.data(), width, 0, height, TJPF_RGB,
+                      TJFLAG_STOPONWARNING | TJFLAG_ACCURATEDCT) != 0) {
         return fault();
     }
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 std::variant<Image, std::string> decode_picture(std::string_view bytes) {
     using namespace std::string_view_literals;
@@ -71,4 +74,4 @@ std::variant<Image, std::string> decode_picture(std::string_view bytes) {
     return std::string{"is neither a PNG nor a JPEG"};
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

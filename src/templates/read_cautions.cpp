@@ -11,12 +11,12 @@ namespace loopfolio::templates {
 
 namespace {
 
-constexpr std::string_view closing = "what_comes_first";   // says that codes, makers and licences come before the pack
+constexpr std::string_view closing = "what_comes_first";  // says that codes, makers and licences come before the pack
 constexpr double most_cautions = 200;
 
 constexpr std::array file_fields{list("cautions", 0, most_cautions, always)};
-constexpr std::array caution_fields{line("id", always), names("when", 1), line("title"), text("household"),
-                                    text("installer"),  names("basis", 0)};
+constexpr std::array caution_fields{line("id", always), names("when", 1),  line("title"),
+                                    text("household"),  text("installer"), names("basis", 0)};
 
 std::vector<std::string_view> source_keys() {
     std::vector<std::string_view> out;
@@ -48,7 +48,7 @@ void read_caution(const Mapping& m, const Vocabulary& vocabulary, Template& out)
     else out.cautions.insert(out.cautions.end() - (closed ? 1 : 0), std::move(rule));
 }
 
-}   // namespace
+}  // namespace
 
 void read_cautions(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, Template& out) {
     const Group file{"cautions.yaml", file_fields};
@@ -59,4 +59,4 @@ void read_cautions(const yaml::Node& root, yaml::Reading& reading, const Vocabul
     }
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

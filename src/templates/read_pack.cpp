@@ -22,13 +22,24 @@ constexpr Field advised(Field field, std::string_view advice) {
 }
 
 /// A bare # begins a comment, so that a colour without quotes is no value at all.
-constexpr Field colour(std::string_view key) { return advised(line(key), "put it in quotes: a bare # begins a comment"); }
+constexpr Field colour(std::string_view key) {
+    return advised(line(key), "put it in quotes: a bare # begins a comment");
+}
 
 constexpr std::array pack_fields{
     Field{"loopfolio_template", yaml::Form::whole, always, template_format, template_format},
-    line("name"), line("extends"), line("language"), line("draft"),
-    list("parts", 1, most_parts), mapping("blocks"), choice("paper"), mapping("colours"), mapping("fonts"),
-    mapping("logo"), list("marks", 0, most_marks), mapping("firm"),
+    line("name"),
+    line("extends"),
+    line("language"),
+    line("draft"),
+    list("parts", 1, most_parts),
+    mapping("blocks"),
+    choice("paper"),
+    mapping("colours"),
+    mapping("fonts"),
+    mapping("logo"),
+    list("marks", 0, most_marks),
+    mapping("firm"),
 };
 constexpr std::array part_fields{choice("part", always), names("blocks", 1, always)};
 constexpr std::array colour_fields{colour("ink"),      colour("accent"), colour("grey"),
@@ -139,12 +150,16 @@ void check_contrast(const Mapping& m, const Palette& p) {
     const std::array<Named, 3> grounds{{{"white", white}, {"tint", p.tint}, {"glow", p.glow}}};
     for (const auto& [name, colour] : texts) {
         const Colour& text = colour;
-        const auto worst =
-            std::ranges::min_element(grounds, {}, [&](const Named& ground) { return contrast(text, ground.second); });
+        const auto worst = std::ranges::min_element(grounds, {},
+                                                    [&](const Named& ground) { return contrast(text, ground.second); });
         const double found = contrast(text, worst->second);
         if (found >= least) continue;
         // Rounded down, so that 4.49 does not read as what is wanted.
-        m.reading->findings.add({Severity::error, {}, place_of(m, name, worst->first), path_of(m, name), hex(text),
+        m.reading->findings.add({Severity::error,
+                                 {},
+                                 place_of(m, name, worst->first),
+                                 path_of(m, name),
+                                 hex(text),
                                  "has a contrast of " + yaml::decimal(std::floor(found * 100.0) / 100.0) + " on " +
                                      worst->first + " (" + hex(worst->second) + "); text needs 4.5 (WCAG 2.2)",
                                  "make it darker, or the ground lighter"});
@@ -156,7 +171,12 @@ void read_colours(const Mapping& pack, Template& out) {
     if (!m || m->node == nullptr) return;
     Palette& p = out.palette;
     const std::array<std::pair<std::string_view, Colour*>, 6> roles{{
-        {"ink", &p.ink}, {"accent", &p.accent}, {"grey", &p.grey}, {"hairline", &p.hairline}, {"tint", &p.tint}, {"glow", &p.glow},
+        {"ink", &p.ink},
+        {"accent", &p.accent},
+        {"grey", &p.grey},
+        {"hairline", &p.hairline},
+        {"tint", &p.tint},
+        {"glow", &p.glow},
     }};
     for (const auto& [name, role] : roles) {
         if (const auto read = colour_at(*m, name)) *role = *read;
@@ -219,7 +239,7 @@ void read_firm(const Mapping& pack, Template& out) {
     out.firm = std::move(firm);
 }
 
-}   // namespace
+}  // namespace
 
 void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, const Beside& beside,
                Template& out) {
@@ -239,4 +259,4 @@ void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary&
     read_firm(m, out);
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

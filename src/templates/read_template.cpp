@@ -47,8 +47,8 @@ std::string joined(const std::string& folder, const std::string& name) {
 void check_characters(const Node& node, const std::string& path,
                       const std::function<std::string(std::string_view)>& unprintable, yaml::Findings& findings) {
     if (const auto characters = unprintable(node.text); !characters.empty()) {
-        findings.add({Severity::error, "", node.place, path, "",
-                      "holds what the pack cannot show: " + characters, "write it another way"});
+        findings.add({Severity::error, "", node.place, path, "", "holds what the pack cannot show: " + characters,
+                      "write it another way"});
     }
     for (const auto& item : node.items) check_characters(item, path, unprintable, findings);
     for (const auto& entry : node.entries) {
@@ -56,7 +56,8 @@ void check_characters(const Node& node, const std::string& path,
     }
 }
 
-/// Reads the file at `path` as YAML and hands it to `take`, with what has been said of it. Whether there is such a file.
+/// Reads the file at `path` as YAML and hands it to `take`, with what has been said of it. Whether there is such a
+/// file.
 template <class Take>
 bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& kind, Take&& take) {
     const auto text = reading.read(path);

@@ -20,7 +20,8 @@ inline constexpr yaml::FileKind template_kind{"a template file", "template files
 /// The bytes of a file in the folder of `pack.yaml`.
 using Beside = std::function<std::optional<std::string>(const std::string& name)>;
 
-void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, const Beside& beside, Template& out);
+void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, const Beside& beside,
+               Template& out);
 
 /// Cautions with ids that `out` has replace those; others are put before the closing one, which says what comes first.
 void read_cautions(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, Template& out);

@@ -63,4 +63,4 @@ const Texts& default_words() {
     return words;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -19,7 +19,8 @@ bool is_name(std::string_view text) {
                        [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_'; });
 }
 
-void report(yaml::Findings& findings, Place place, std::string field, std::string value, std::string rule, std::string hint) {
+void report(yaml::Findings& findings, Place place, std::string field, std::string value, std::string rule,
+            std::string hint) {
     findings.add({Severity::error, "", place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
 }
 
@@ -60,13 +61,14 @@ std::vector<RawForm> counted_forms(const yaml::Entry& entry, yaml::Findings& fin
     if (other) {
         out.push_back(*std::move(other));
     } else {
-        report(findings, entry.value.place, entry.key, "", "has no form `other`", "add the words for every other count");
+        report(findings, entry.value.place, entry.key, "", "has no form `other`",
+               "add the words for every other count");
         out.clear();
     }
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place place, const std::string& key,
                                                yaml::Findings& findings) {
@@ -81,8 +83,8 @@ std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place pla
             const std::size_t end = words.find('}', at);
             const std::string_view name = words.substr(at + 1, end == words.npos ? end : end - at - 1);
             if (end == words.npos || !is_name(name)) {
-                report(findings, place, key, std::string{words.substr(at, 20)}, "a figure is named as {name}, in lower case",
-                       "a brace that is meant as such is written twice");
+                report(findings, place, key, std::string{words.substr(at, 20)},
+                       "a figure is named as {name}, in lower case", "a brace that is meant as such is written twice");
                 return std::nullopt;
             }
             if (!run.empty()) out.push_back({false, std::move(run)});
@@ -124,10 +126,11 @@ std::vector<std::string> figures_of(const RawText& text) {
     if (text.forms.size() > 1) out.emplace_back("count");
     for (const auto& form : text.forms) {
         for (const auto& piece : form.pieces) {
-            if (piece.is_figure && std::find(out.begin(), out.end(), piece.text) == out.end()) out.push_back(piece.text);
+            if (piece.is_figure && std::find(out.begin(), out.end(), piece.text) == out.end())
+                out.push_back(piece.text);
         }
     }
     return out;
 }
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

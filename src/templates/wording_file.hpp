@@ -15,7 +15,8 @@
 /// `key: {0: none, 1: one room, other: "{count} rooms"}`.
 namespace loopfolio::templates {
 
-inline constexpr yaml::FileKind wording_kind{"a wording file", "wording files", "a wording file states texts as `key: words`"};
+inline constexpr yaml::FileKind wording_kind{"a wording file", "wording files",
+                                             "a wording file states texts as `key: words`"};
 
 /// Words, or the name of a figure.
 struct RawPiece {
@@ -24,7 +25,7 @@ struct RawPiece {
 };
 
 struct RawForm {
-    std::optional<std::size_t> count;   ///< nothing: all other counts
+    std::optional<std::size_t> count;  ///< nothing: all other counts
     Place place;
     std::vector<RawPiece> pieces;
 };
@@ -32,12 +33,12 @@ struct RawForm {
 struct RawText {
     std::string key;
     Place place;
-    std::vector<RawForm> forms;         ///< the form for every other count last
+    std::vector<RawForm> forms;  ///< the form for every other count last
 };
 
 /// The pieces of `words`: `{name}` is a figure; `{{` and `}}` stand for braces. Reports a fault and returns nothing.
-[[nodiscard]] std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place place, const std::string& key,
-                                                             yaml::Findings& findings);
+[[nodiscard]] std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place place,
+                                                             const std::string& key, yaml::Findings& findings);
 
 /// All texts of a file. Faults are reported; the texts without a fault are returned.
 [[nodiscard]] std::vector<RawText> wording_of(const yaml::Node& root, yaml::Findings& findings);
@@ -45,4 +46,4 @@ struct RawText {
 /// The names of a text's figures, each once, in order of appearance. They include `count` if a form contains it.
 [[nodiscard]] std::vector<std::string> figures_of(const RawText& text);
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -21,16 +21,13 @@ std::string as_written(const Node* node) {
     return node->quoted ? "\"" + text + "\"" : text;
 }
 
-void add(const Mapping& m, std::string_view key, Place place, std::string value, std::string rule,
-         std::string hint, Severity severity = Severity::error) {
+void add(const Mapping& m, std::string_view key, Place place, std::string value, std::string rule, std::string hint,
+         Severity severity = Severity::error) {
     if (!m.owner.empty()) rule += " (" + m.owner + ")";
-    m.reading->findings.add({severity, {}, place, path_of(m, key), std::move(value), std::move(rule),
-                             std::move(hint)});
+    m.reading->findings.add({severity, {}, place, path_of(m, key), std::move(value), std::move(rule), std::move(hint)});
 }
 
-std::string unit_words(const Field& field) {
-    return field.unit.empty() ? "" : ", in " + std::string{field.unit};
-}
+std::string unit_words(const Field& field) { return field.unit.empty() ? "" : ", in " + std::string{field.unit}; }
 
 /// The key with the same meaning as `key` in another unit: `length_mm` for `length_m`.
 const Field* same_in_another_unit(const Group& keys, std::string_view key) {
@@ -59,11 +56,9 @@ Meant suggestion_for(const Mapping& m, const Entry& entry) {
     const Group& keys = *m.keys;
     const std::string_view unknown = entry.key;
     if (Meant meant = meant_by(keys, unknown); !meant.key.empty()) return meant;
-    if (entry.value.kind == Node::Kind::null && !unknown.empty()) {   // `{source: one, two}`
+    if (entry.value.kind == Node::Kind::null && !unknown.empty()) {  // `{source: one, two}`
         const bool digits = unknown.find_first_not_of("0123456789") == unknown.npos;
-        return {{},
-                digits ? "a number has a decimal point and no comma"
-                       : "text that holds a comma goes in quotes"};
+        return {{}, digits ? "a number has a decimal point and no comma" : "text that holds a comma goes in quotes"};
     }
     // A file beside the one that is read has no other groups.
     const Group* other = entry.place.file == 0 ? group_with(m.reading->groups, unknown) : nullptr;
@@ -105,14 +100,17 @@ bool lack_is_told(const Mapping& m) {
 }
 
 /// A number's advice is about its range; a text's says why it is wanted.
-std::string advice_of_text(const Field& field) { return field.form == Form::text ? std::string{field.advice} : std::string{}; }
+std::string advice_of_text(const Field& field) {
+    return field.form == Form::text ? std::string{field.advice} : std::string{};
+}
 
 void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
     for (const auto& field : m.keys->fields) {
         const Entry* entry = find_entry(*m.node, field.key);
         if (entry != nullptr && entry->value.kind == Node::Kind::null) {
             std::string hint = advice_of_text(field);
-            if (hint.empty()) hint = field.need == Need::always ? "write its value" : "write its value or leave the key out";
+            if (hint.empty())
+                hint = field.need == Need::always ? "write its value" : "write its value or leave the key out";
             add(m, field.key, entry->place, "", "has no value", std::move(hint));
         }
         if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lack_is_told(m)) {
@@ -162,8 +160,8 @@ std::string lower_snake(std::string_view key) {
 Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys, std::string owner) {
     Mapping m{&reading, &node, std::move(path), &keys, std::move(owner)};
     if (node.kind != Node::Kind::mapping) {
-        add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) +
-            " stands here", keys.fields.empty() ? "" : "its keys are " + listed(names_of(keys), "and"));
+        add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) + " stands here",
+            keys.fields.empty() ? "" : "its keys are " + listed(names_of(keys), "and"));
         m.node = nullptr;
         return m;
     }
@@ -199,22 +197,21 @@ const Node* list_at(const Mapping& m, std::string_view key) {
     const Field& field = *find_field(*m.keys, key);
     const auto size = static_cast<double>(node->items.size());
     if (size < field.low || size > field.high) {
-        complain(m, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) + " items, and has " +
-                             decimal(size));
+        complain(m, key,
+                 "must have between " + decimal(field.low) + " and " + decimal(field.high) + " items, and has " +
+                     decimal(size));
     }
     return node;
 }
 
-std::vector<Mapping> open_items(const Mapping& parent, std::string_view key, const Group& keys,
-                                std::string_view noun) {
+std::vector<Mapping> open_items(const Mapping& parent, std::string_view key, const Group& keys, std::string_view noun) {
     std::vector<Mapping> out;
     const Node* node = list_at(parent, key);
     if (node == nullptr) return out;
     const auto most = std::min(node->items.size(), static_cast<std::size_t>(find_field(*parent.keys, key)->high));
     for (std::size_t i = 0; i < most && !parent.reading->findings.full(); ++i) {
         const std::string owner = owner_of(node->items[i], noun);
-        out.push_back(open(*parent.reading, node->items[i],
-                           path_of(parent, key) + "[" + std::to_string(i) + "]", keys,
+        out.push_back(open(*parent.reading, node->items[i], path_of(parent, key) + "[" + std::to_string(i) + "]", keys,
                            owner.empty() ? parent.owner : owner));
     }
     return out;
@@ -226,9 +223,7 @@ const Node* value_at(const Mapping& m, std::string_view key) {
     return entry == nullptr || entry->value.kind == Node::Kind::null ? nullptr : &entry->value;
 }
 
-bool has(const Mapping& m, std::string_view key) {
-    return m.node != nullptr && find_entry(*m.node, key) != nullptr;
-}
+bool has(const Mapping& m, std::string_view key) { return m.node != nullptr && find_entry(*m.node, key) != nullptr; }
 
 Place place_at(const Mapping& m, std::string_view key) {
     const Node* node = value_at(m, key);
@@ -246,8 +241,7 @@ void complain(const Mapping& m, std::string_view key, std::string rule, std::str
 }
 
 void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint) {
-    add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint),
-        Severity::warning);
+    add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint), Severity::warning);
 }
 
 bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, const std::string& what) {
@@ -256,7 +250,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
     for (const auto key : keys) {
         if (has(m, key)) there.push_back(key);
     }
-    const auto meant = [&](const Entry& entry) {   // a misspelling of one of the keys has been reported already
+    const auto meant = [&](const Entry& entry) {  // a misspelling of one of the keys has been reported already
         if (find_field(*m.keys, entry.key) != nullptr) return false;
         return std::ranges::find(keys, suggestion_for(m, entry).key) != keys.end();
     };

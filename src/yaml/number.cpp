@@ -60,7 +60,7 @@ NumberReading value_of(std::string_view text) {
     double value = 0.0;
     const auto result = std::from_chars(text.data(), text.data() + text.size(), value);
     if (result.ec != std::errc{}) return {{}, "is past what a number can hold", ""};
-    return {value + 0.0, "", ""};   // adding zero turns minus zero into zero
+    return {value + 0.0, "", ""};  // adding zero turns minus zero into zero
 }
 
 std::string hint_for_comma(std::string_view text) {
@@ -91,8 +91,7 @@ std::string hint_for(std::string_view text) {
 bool is_infinite_or_none(std::string_view text) {
     std::string bare;
     for (const char c : text) {
-        if (c != '.' && c != '-' && c != '+')
-            bare += static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+        if (c != '.' && c != '-' && c != '+') bare += static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
     }
     return bare == "inf" || bare == "nan" || bare == "infinity";
 }
@@ -108,9 +107,7 @@ NumberReading number_in(const Node& node) {
         case Node::Kind::scalar: break;
     }
     if (node.quoted) {
-        return {{},
-                "must be a number",
-                is_number(text) ? "a number is written without quotes: " + node.text : ""};
+        return {{}, "must be a number", is_number(text) ? "a number is written without quotes: " + node.text : ""};
     }
     if (is_number(text)) return value_of(text);
     if (is_infinite_or_none(text)) return {{}, "must be a finite number", "leave out what is not known"};

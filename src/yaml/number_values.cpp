@@ -26,9 +26,8 @@ std::string range_hint(const Field& field, double value) {
         std::string_view other;
         double factor;
     };
-    constexpr std::array slips{Slip{"m", "millimetres", 1e-3}, Slip{"mm", "metres", 1e3},
-                               Slip{"kW", "watts", 1e-3}, Slip{"W", "kilowatts", 1e3},
-                               Slip{"kPa", "pascals", 1e-3}};
+    constexpr std::array slips{Slip{"m", "millimetres", 1e-3}, Slip{"mm", "metres", 1e3}, Slip{"kW", "watts", 1e-3},
+                               Slip{"W", "kilowatts", 1e3}, Slip{"kPa", "pascals", 1e-3}};
     for (const auto& slip : slips) {
         const double meant = value * slip.factor;
         if (slip.unit != field.unit || meant < field.low || meant > field.high) continue;
@@ -65,8 +64,9 @@ std::vector<double> numbers_at(const Mapping& m, std::string_view key, std::size
     const bool is_list = node->kind == Node::Kind::list;
     const std::span<const Node> items = is_list ? std::span{node->items} : std::span{node, 1};
     if (items.empty() || items.size() > most) {
-        complain(m, key, "must have between 1 and " + std::to_string(most) + " numbers, and has " +
-                             std::to_string(items.size()));
+        complain(
+            m, key,
+            "must have between 1 and " + std::to_string(most) + " numbers, and has " + std::to_string(items.size()));
         return {};
     }
     std::vector<double> out;

@@ -14,7 +14,7 @@ namespace {
 
 struct Cell {
     std::string text;
-    std::size_t at = 0;   ///< byte of the line
+    std::size_t at = 0;  ///< byte of the line
 };
 
 /// Ends a read from inside a line.
@@ -25,7 +25,8 @@ struct Stop {
 
 std::string trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(" \t");
-    return first == text.npos ? std::string{} : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
+    return first == text.npos ? std::string{}
+                              : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
 }
 
 /// The text in quotes that starts at `at`, a doubled quote standing for one; moves `at` past the last.
@@ -37,7 +38,8 @@ std::string quoted(std::string_view line, std::size_t& at) {
         else if (line.substr(at, 2) == "\"\"") out += line[at++];
         else break;
     }
-    if (at == line.size()) throw Stop{start, "a quoted text is not closed on its line", "write a quote inside quotes twice"};
+    if (at == line.size())
+        throw Stop{start, "a quoted text is not closed on its line", "write a quote inside quotes twice"};
     ++at;
     return out;
 }
@@ -51,7 +53,8 @@ std::vector<Cell> cells_of(std::string_view line, char mark) {
         std::string text = in_quotes ? quoted(line, at) : std::string{};
         const std::size_t end = std::min(line.find(mark, at), line.size());
         const std::string rest = trimmed(line.substr(at, end - at));
-        if (in_quotes && !rest.empty()) throw Stop{at, "something stands behind a closed quote", "put the whole text in quotes"};
+        if (in_quotes && !rest.empty())
+            throw Stop{at, "something stands behind a closed quote", "put the whole text in quotes"};
         out.push_back({in_quotes ? std::move(text) : rest, start});
         if (end == line.size()) return out;
         at = end;
@@ -70,7 +73,11 @@ char mark_of(std::string_view head) {
 
 class TableReader {
 public:
-    TableReader(std::string_view text, const FileKind& kind, int number) : text_{text}, kind_{kind}, number_{number}, lines_{text} {}
+    TableReader(std::string_view text, const FileKind& kind, int number)
+        : text_{text},
+          kind_{kind},
+          number_{number},
+          lines_{text} {}
 
     Node read() {
         Node root;
@@ -82,7 +89,8 @@ public:
             read_line(text_.substr(at, end - at), root);
             at = end + 1;
         }
-        if (head_.empty()) throw Stop{0, "the file is empty", std::string{kind_.head.empty() ? kind_.start : kind_.head}};
+        if (head_.empty())
+            throw Stop{0, "the file is empty", std::string{kind_.head.empty() ? kind_.start : kind_.head}};
         return root;
     }
     [[nodiscard]] Place place(std::size_t at) const {
@@ -98,7 +106,7 @@ private:
         if (head_.empty()) {
             mark_ = mark_of(line);
             head_ = cells_of(line, mark_);
-            while (head_.size() > 1 && head_.back().text.empty()) head_.pop_back();   // as spreadsheets pad a line
+            while (head_.size() > 1 && head_.back().text.empty()) head_.pop_back();  // as spreadsheets pad a line
             check_head();
             for (const auto& cell : head_) root.entries.push_back({cell.text, place(cell.at), {}});
             return;
@@ -114,28 +122,35 @@ private:
 
     /// `4,5` in a table whose cells a comma parts is two cells.
     [[nodiscard]] bool is_decimal_comma(const std::vector<Cell>& cells) const {
-        const auto digits = [](std::string_view text) { return !text.empty() && text.find_first_not_of("0123456789") == text.npos; };
+        const auto digits = [](std::string_view text) {
+            return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
+        };
         const std::string_view before = cells[head_.size() - 1].text;
-        return mark_ == ',' && digits(cells[head_.size()].text) && digits(before.substr(before.starts_with('-') ? 1 : 0));
+        return mark_ == ',' && digits(cells[head_.size()].text) &&
+               digits(before.substr(before.starts_with('-') ? 1 : 0));
     }
 
     void check_head() const {
         for (std::size_t i = 0; i < head_.size(); ++i) {
-            if (head_[i].text.empty()) throw Stop{head_[i].at, "a column has no name", "the first line names each column"};
+            if (head_[i].text.empty())
+                throw Stop{head_[i].at, "a column has no name", "the first line names each column"};
             const auto same = [&](const Cell& c) { return c.text == head_[i].text; };
             if (std::find_if(head_.begin(), head_.begin() + static_cast<std::ptrdiff_t>(i), same) !=
                 head_.begin() + static_cast<std::ptrdiff_t>(i)) {
-                throw Stop{head_[i].at, "the column " + named(printable(head_[i].text, 40)) + " stands twice", "remove one of the two"};
+                throw Stop{head_[i].at, "the column " + named(printable(head_[i].text, 40)) + " stands twice",
+                           "remove one of the two"};
             }
         }
     }
 
     Node row_of(std::vector<Cell> cells) const {
-        while (cells.size() > head_.size() && cells.back().text.empty()) cells.pop_back();   // a mark at the end of the line
+        while (cells.size() > head_.size() && cells.back().text.empty())
+            cells.pop_back();  // a mark at the end of the line
         if (cells.size() > head_.size()) {
-            throw Stop{cells[head_.size()].at, "has more cells than the first line names, " + std::to_string(head_.size()),
-                       is_decimal_comma(cells) ? "a comma parts cells here: write a number with a decimal point, such as `4.5`"
-                                               : "put a text that holds the mark between cells in quotes"};
+            throw Stop{
+                cells[head_.size()].at, "has more cells than the first line names, " + std::to_string(head_.size()),
+                is_decimal_comma(cells) ? "a comma parts cells here: write a number with a decimal point, such as `4.5`"
+                                        : "put a text that holds the mark between cells in quotes"};
         }
         Node row;
         row.kind = Node::Kind::mapping;

@@ -11,8 +11,8 @@ namespace loopfolio::yaml {
 
 namespace {
 
-constexpr std::size_t few_names = 14;    // that a rule lists whole
-constexpr std::size_t most_names = 60;   // that a hint lists: more help nobody
+constexpr std::size_t few_names = 14;   // that a rule lists whole
+constexpr std::size_t most_names = 60;  // that a hint lists: more help nobody
 
 /// The text of a scalar; nothing where there is none.
 std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
@@ -25,14 +25,14 @@ std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
     return node->text;
 }
 
-void report_text_faults(const Mapping& m, std::string_view key, const std::string& text,
-                        const Field& field) {
+void report_text_faults(const Mapping& m, std::string_view key, const std::string& text, const Field& field) {
     for (std::size_t at = 0; at < text.size();) {
         const auto c = utf8::character_at(text, at);
         if (is_invisible(c.code)) {
             const bool line_end = c.code == '\n' || c.code == '\r';
-            return complain(m, key, line_end ? "must be one line" : "holds the invisible character " +
-                            code_point_name(c.code), line_end ? "fold long text with `>-`" : "remove it");
+            return complain(m, key,
+                            line_end ? "must be one line" : "holds the invisible character " + code_point_name(c.code),
+                            line_end ? "fold long text with `>-`" : "remove it");
         }
         at += c.bytes;
     }
@@ -42,15 +42,13 @@ void report_text_faults(const Mapping& m, std::string_view key, const std::strin
     const auto length = static_cast<double>(utf8::length(text));
     if (length < field.low) complain(m, key, "must not be empty");
     if (length > field.high) {
-        complain(
-            m, key,
-            "must have at most " + decimal(field.high) + " characters, and has " + decimal(length));
+        complain(m, key, "must have at most " + decimal(field.high) + " characters, and has " + decimal(length));
     }
 }
 
 bool is_id_character(char c) {
-    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '.' ||
-           c == '_' || c == '-';
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '.' || c == '_' ||
+           c == '-';
 }
 
 bool is_letter_or_digit(char c) { return is_id_character(c) && c != '.' && c != '_' && c != '-'; }
@@ -59,8 +57,7 @@ std::string id_hint(const std::string& id, const Field& field) {
     std::string better = id;
     std::replace(better.begin(), better.end(), ' ', '-');
     const bool good = std::all_of(better.begin(), better.end(), is_id_character) &&
-                      static_cast<double>(better.size()) <= field.high &&
-                      is_letter_or_digit(better.front());
+                      static_cast<double>(better.size()) <= field.high && is_letter_or_digit(better.front());
     return good ? "write `" + better + "`" : "";
 }
 
@@ -96,8 +93,8 @@ std::string id_at(const Mapping& m, std::string_view key) {
         if (field.need != Need::optional) complain(m, key, "must not be empty");
         return id;
     }
-    const bool good = std::all_of(id.begin(), id.end(), is_id_character) &&
-                      is_letter_or_digit(id.front()) && static_cast<double>(id.size()) <= field.high;
+    const bool good = std::all_of(id.begin(), id.end(), is_id_character) && is_letter_or_digit(id.front()) &&
+                      static_cast<double>(id.size()) <= field.high;
     if (!good) {
         complain(m, key,
                  "must have 1 to " + decimal(field.high) +
@@ -115,13 +112,14 @@ std::vector<std::string> texts_at(const Mapping& m, std::string_view key) {
     const bool is_list = node->kind == Node::Kind::list;
     const std::span<const Node> items = is_list ? std::span{node->items} : std::span{node, 1};
     if (static_cast<double>(items.size()) < field.low || static_cast<double>(items.size()) > field.high) {
-        complain(m, key, "must have between " + decimal(field.low) + " and " + decimal(field.high) +
-                 " lines, and has " + std::to_string(items.size()));
+        complain(m, key,
+                 "must have between " + decimal(field.low) + " and " + decimal(field.high) + " lines, and has " +
+                     std::to_string(items.size()));
         return out;
     }
     for (std::size_t i = 0; i < items.size(); ++i) {
-        out.push_back(text_of_item(
-            m, is_list ? path_of(m, key) + "[" + std::to_string(i) + "]" : path_of(m, key), items[i]));
+        out.push_back(
+            text_of_item(m, is_list ? path_of(m, key) + "[" + std::to_string(i) + "]" : path_of(m, key), items[i]));
     }
     return out;
 }
@@ -151,8 +149,7 @@ bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
     if (plain && node->text == "false") return false;
     std::string hint;
     bool meant = otherwise;
-    for (const std::string_view yes :
-         {"yes", "Yes", "YES", "on", "On", "ON", "True", "TRUE", "y", "Y", "1", "true"}) {
+    for (const std::string_view yes : {"yes", "Yes", "YES", "on", "On", "ON", "True", "TRUE", "y", "Y", "1", "true"}) {
         if (node->text != yes) continue;
         meant = true;
         hint = "write true";
@@ -163,8 +160,7 @@ bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
         meant = false;
         hint = "write false";
     }
-    complain(m, key, "must be true or false",
-             hint.empty() || !node->quoted ? hint : hint + ", without quotes");
+    complain(m, key, "must be true or false", hint.empty() || !node->quoted ? hint : hint + ", without quotes");
     return meant;
 }
 
@@ -183,7 +179,7 @@ std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std
         return static_cast<std::size_t>(found - names.begin());
     }
     std::string rule = names.size() <= few_names ? "must be " + listed(names)
-                                           : "is not the name of a " + std::string{noun};
+                                                 : "is not the name of a " + std::string{noun};
     std::string hint = did_you_mean(lower_snake(node->text), names);
     if (hint.empty() && names.size() > few_names && names.size() <= most_names) hint = "the names are " + listed(names);
     complain(m, key, std::move(rule), std::move(hint));

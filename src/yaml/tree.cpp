@@ -18,8 +18,7 @@ namespace loopfolio::yaml {
 
 namespace {
 
-constexpr std::string_view check_indent =
-    "check the indentation and the colon of this line and of the line above";
+constexpr std::string_view check_indent = "check the indentation and the colon of this line and of the line above";
 constexpr std::string_view check_brackets =
     "check that every [ and { has its ] or }, and every quotation mark its partner";
 constexpr std::string_view check_quotes = "check that every quotation mark has its partner";
@@ -32,7 +31,10 @@ struct Stop {
 /// Collects the events of the YAML library into nodes of our own.
 class TreeBuilder final : public YAML::EventHandler {
 public:
-    TreeBuilder(const LineIndex& lines, const FileKind& kind, int number) : lines_{lines}, kind_{kind}, number_{number} {}
+    TreeBuilder(const LineIndex& lines, const FileKind& kind, int number)
+        : lines_{lines},
+          kind_{kind},
+          number_{number} {}
 
     std::optional<Node> root;
 
@@ -84,7 +86,7 @@ private:
     struct Open {
         Node node;
         YAML::Mark mark;
-        std::optional<Entry> half;   ///< a key that waits for its value
+        std::optional<Entry> half;  ///< a key that waits for its value
     };
 
     [[noreturn]] void stop(const YAML::Mark& mark, std::string rule, std::string hint) const {
@@ -97,8 +99,8 @@ private:
 
     /// The library takes a quoted text that the file's end cuts off for a whole one.
     void check_closed(const YAML::Mark& mark) const {
-        const std::string_view raw =
-            lines_.from(static_cast<std::size_t>(mark.line), static_cast<std::size_t>(mark.column));
+        const std::string_view raw = lines_.from(static_cast<std::size_t>(mark.line),
+                                                 static_cast<std::size_t>(mark.column));
         if (raw.empty() || (raw[0] != '"' && raw[0] != '\'')) return;
         const char quote = raw[0];
         std::size_t at = 1;
@@ -145,7 +147,8 @@ private:
             parent.node.items.push_back(std::move(node));
         } else if (parent.half) {
             // The library finds an empty value where the next token stands, often on another line.
-            if (node.kind == Node::Kind::null && node.place.line != parent.half->place.line) node.place = parent.half->place;
+            if (node.kind == Node::Kind::null && node.place.line != parent.half->place.line)
+                node.place = parent.half->place;
             parent.half->value = std::move(node);
             parent.node.entries.push_back(std::move(*parent.half));
             parent.half.reset();
@@ -165,7 +168,7 @@ private:
 };
 
 struct Saying {
-    std::string_view theirs;   ///< what the YAML library says
+    std::string_view theirs;  ///< what the YAML library says
     std::string_view rule;
     std::string_view hint;
 };
@@ -200,8 +203,7 @@ TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
                 std::string{check_brackets}};
     }
     if (indented_with_tab(e.mark, builder)) {
-        return {builder.place(e.mark), "is not YAML: a line is indented with a tab",
-                "indent with spaces"};
+        return {builder.place(e.mark), "is not YAML: a line is indented with a tab", "indent with spaces"};
     }
     for (const auto& s : sayings) {
         if (theirs == s.theirs) {
@@ -217,10 +219,8 @@ TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
         return {builder.place(e.mark), "anchors and aliases are not used in " + std::string{builder.kind().many},
                 "write the value out where it is wanted; text that starts with & or * goes in quotes"};
     }
-    return {builder.place(e.mark), "is not YAML",
-            "check the punctuation of this line and of the line above"};
+    return {builder.place(e.mark), "is not YAML", "check the punctuation of this line and of the line above"};
 }
-
 
 TextFault build(std::string_view text, const FileKind& kind, int number, Node& root) {
     if (auto fault = find_text_fault(text, longest_line_bytes)) return *fault;
@@ -236,7 +236,7 @@ TextFault build(std::string_view text, const FileKind& kind, int number, Node& r
         return in_our_words(e, builder);
     } catch (const std::bad_alloc&) {
         throw;
-    } catch (const std::exception&) {   // the library's own slip: still the file's fault for a user
+    } catch (const std::exception&) {  // the library's own slip: still the file's fault for a user
         return {{}, "is not YAML that can be read", ""};
     }
     if (!builder.root || builder.root->kind == Node::Kind::null) {

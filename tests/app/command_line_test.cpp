@@ -37,9 +37,11 @@ TEST_CASE("check prints a verdict for every room, emitter and section, and write
 }
 
 TEST_CASE("check names what stands beside the heating in words, with figures of a sensible length") {
-    const std::string out = program({"check", example("semi-detached")}).out + program({"check", example("hill-cottage-glycol")}).out;
-    for (const auto* line : {"expansion vessel           has 12 L, needs ", "pressure when hot          reaches 1.", "water that stays open      has ",
-                             "hot water store            has 210 L, needs ", "water to the store's coil  asks for ", "sound at the window        reaches ",
+    const std::string out = program({"check", example("semi-detached")}).out +
+                            program({"check", example("hill-cottage-glycol")}).out;
+    for (const auto* line : {"expansion vessel           has 12 L, needs ", "pressure when hot          reaches 1.",
+                             "water that stays open      has ", "hot water store            has 210 L, needs ",
+                             "water to the store's coil  asks for ", "sound at the window        reaches ",
                              "frost protection           freezes at "}) {
         INFO(line);
         CHECK(out.find(line) != std::string::npos);
@@ -50,7 +52,10 @@ TEST_CASE("check names what stands beside the heating in words, with figures of 
 TEST_CASE("exit codes") {
     const Folder folder;
     const std::string bad = folder.write("bad.yaml", "rooms: {");
-    struct Row { std::vector<std::string> args; int code; };
+    struct Row {
+        std::vector<std::string> args;
+        int code;
+    };
     const Row rows[] = {
         {{"--help"}, app::exit_done},
         {{"--version"}, app::exit_done},
@@ -116,25 +121,30 @@ TEST_CASE("files that a job names lie in its own folder, go into pack and record
     const std::string job = folder.write("job.yaml", text);
     const auto missing = program({"pack", job, "-o", out.path});
     CHECK(missing.code == app::exit_invalid);
-    CHECK(missing.err.find("catalogue.heat_sources = catalogue/heat-sources.yaml: cannot be read: No such file or directory") !=
+    CHECK(missing.err.find(
+              "catalogue.heat_sources = catalogue/heat-sources.yaml: cannot be read: No such file or directory") !=
           std::string::npos);
     CHECK(out.names().empty());
 
     std::filesystem::create_directories(folder.path + "/catalogue");
     std::filesystem::create_directories(folder.path + "/weather");
-    for (const std::string name : {"catalogue/heat-sources.yaml", "catalogue/emitters.csv", "weather/above-helmsbeck.csv"}) {
+    for (const std::string name :
+         {"catalogue/heat-sources.yaml", "catalogue/emitters.csv", "weather/above-helmsbeck.csv"}) {
         folder.write(name, read_whole(std::string{LOOPFOLIO_SOURCE_DIR} + "/examples/" + name));
     }
     const auto made = program({"pack", job, "-o", out.path});
     CHECK(made.code == app::exit_done);
-    CHECK(out.read("HEL-0171-A.json").find(record::sha256(folder.read("weather/above-helmsbeck.csv"))) != std::string::npos);
+    CHECK(out.read("HEL-0171-A.json").find(record::sha256(folder.read("weather/above-helmsbeck.csv"))) !=
+          std::string::npos);
     // Poppler must extract the attached file byte for byte.
     const std::string taken = out.path + "/taken.csv";
-    const std::string command = "pdfdetach -savefile HEL-0171-A-weather-above-helmsbeck.csv -o " + taken + " " + out.path + "/HEL-0171-A.pdf";
+    const std::string command = "pdfdetach -savefile HEL-0171-A-weather-above-helmsbeck.csv -o " + taken + " " +
+                                out.path + "/HEL-0171-A.pdf";
     REQUIRE(std::system(command.c_str()) == 0);
     CHECK(read_whole(taken) == folder.read("weather/above-helmsbeck.csv"));
 
     std::filesystem::remove(folder.path + "/catalogue/emitters.csv");
     std::filesystem::create_directories(folder.path + "/catalogue/emitters.csv");
-    CHECK(program({"check", job}).err.find("catalogue.emitters = catalogue/emitters.csv: is a folder") != std::string::npos);
+    CHECK(program({"check", job}).err.find("catalogue.emitters = catalogue/emitters.csv: is a folder") !=
+          std::string::npos);
 }

@@ -4,11 +4,11 @@
 #include "app/support.hpp"
 #include "support/catch.hpp"
 
+#include <sys/resource.h>
+#include <sys/wait.h>
 #include <array>
 #include <chrono>
 #include <csignal>
-#include <sys/resource.h>
-#include <sys/wait.h>
 #include <thread>
 
 using namespace loopfolio;

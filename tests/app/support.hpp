@@ -4,13 +4,13 @@
 
 #include "loopfolio/app/command_line.hpp"
 
+#include <unistd.h>
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <sstream>
 #include <string>
-#include <unistd.h>
 #include <vector>
 
 namespace loopfolio::tests {
@@ -26,7 +26,8 @@ struct Folder {
     Folder() {
         static int count = 0;
         path = (std::filesystem::temp_directory_path() /
-                ("loopfolio-test-" + std::to_string(::getpid()) + "-" + std::to_string(++count))).string();
+                ("loopfolio-test-" + std::to_string(::getpid()) + "-" + std::to_string(++count)))
+                   .string();
         std::filesystem::create_directories(path);
     }
     ~Folder() { std::filesystem::remove_all(path); }
@@ -35,7 +36,8 @@ struct Folder {
 
     [[nodiscard]] std::vector<std::string> names() const {
         std::vector<std::string> out;
-        for (const auto& entry : std::filesystem::directory_iterator{path}) out.push_back(entry.path().filename().string());
+        for (const auto& entry : std::filesystem::directory_iterator{path})
+            out.push_back(entry.path().filename().string());
         std::sort(out.begin(), out.end());
         return out;
     }

@@ -9,7 +9,9 @@ using namespace loopfolio::tests;
 
 namespace {
 
-std::string template_folder(const std::string& name) { return std::string{LOOPFOLIO_SOURCE_DIR} + "/templates/report/" + name; }
+std::string template_folder(const std::string& name) {
+    return std::string{LOOPFOLIO_SOURCE_DIR} + "/templates/report/" + name;
+}
 
 }  // namespace
 
@@ -17,7 +19,8 @@ TEST_CASE("every template that comes along makes a pack") {
     for (const auto* name : {"example-firm", "welsh-draft"}) {
         INFO(name);
         const Folder folder;
-        const auto ran = program({"pack", example("manifold-flat"), "-o", folder.path, "--template", template_folder(name)});
+        const auto ran = program(
+            {"pack", example("manifold-flat"), "-o", folder.path, "--template", template_folder(name)});
         CHECK(ran.err.empty());
         CHECK(ran.code == 0);
         CHECK(folder.names() == std::vector<std::string>{"HEL-0152-A.json", "HEL-0152-A.pdf"});
@@ -27,7 +30,9 @@ TEST_CASE("every template that comes along makes a pack") {
 TEST_CASE("the default template can be given as a folder, and gives the same bytes") {
     const Folder own, given;
     REQUIRE(program({"pack", example("manifold-flat"), "-o", own.path}).code == 0);
-    REQUIRE(program({"pack", example("manifold-flat"), "-o", given.path, "--template", template_folder("default")}).code == 0);
+    REQUIRE(
+        program({"pack", example("manifold-flat"), "-o", given.path, "--template", template_folder("default")}).code ==
+        0);
     CHECK(own.read("HEL-0152-A.pdf") == given.read("HEL-0152-A.pdf"));
 }
 
@@ -46,7 +51,8 @@ TEST_CASE("one part is printed with the summary, under a name of its own") {
 TEST_CASE("a faulty template writes nothing and tells every fault") {
     const Folder folder, out;
     std::filesystem::create_directories(folder.path + "/wording");
-    folder.write("pack.yaml", "loopfolio_template: 1\nlogo: {file: logo.png, alternative: a sign}\nfonts: {bold: bold.ttf}\n");
+    folder.write("pack.yaml",
+                 "loopfolio_template: 1\nlogo: {file: logo.png, alternative: a sign}\nfonts: {bold: bold.ttf}\n");
     folder.write("logo.png", "no picture at all");
     folder.write("bold.ttf", "no font at all");
     folder.write("wording/household.yaml", "found_heading: \"What we {found}\"\nstays_heading: \"\u6c34\"\n");
@@ -54,11 +60,13 @@ TEST_CASE("a faulty template writes nothing and tells every fault") {
     CHECK(ran.code == 3);
     CHECK(ran.out.empty());
     CHECK(out.names().empty());
-    CHECK(ran.err == folder.path + "/pack.yaml:2:14: error: logo.file = logo.png: is neither a PNG nor a JPEG\n" +
-                         folder.path + "/wording/household.yaml:1:16: error: found_heading = {found}: there is no such figure for this text\n"
-                                       "    hint: this text holds no figures\n" +
-                         folder.path + "/wording/household.yaml:2:16: error: stays_heading: holds what the pack cannot show: U+6C34\n"
-                                       "    hint: write it another way\n");
+    CHECK(ran.err ==
+          folder.path + "/pack.yaml:2:14: error: logo.file = logo.png: is neither a PNG nor a JPEG\n" + folder.path +
+              "/wording/household.yaml:1:16: error: found_heading = {found}: there is no such figure for this text\n"
+              "    hint: this text holds no figures\n" +
+              folder.path +
+              "/wording/household.yaml:2:16: error: stays_heading: holds what the pack cannot show: U+6C34\n"
+              "    hint: write it another way\n");
     // The font is looked at when all else is right.
     folder.write("pack.yaml", "loopfolio_template: 1\nfonts: {bold: bold.ttf}\n");
     folder.write("wording/household.yaml", "stays_heading: What may stay\n");
@@ -72,7 +80,9 @@ TEST_CASE("a folder without a template is told") {
     const Folder folder, out;
     const auto ran = program({"pack", example("manifold-flat"), "-o", out.path, "--template", folder.path + "/none"});
     CHECK(ran.code == 3);
-    CHECK(ran.err == folder.path + "/none/pack.yaml: error: there is no such file\n    hint: a template is a folder with a pack.yaml\n");
+    CHECK(ran.err ==
+          folder.path +
+              "/none/pack.yaml: error: there is no such file\n    hint: a template is a folder with a pack.yaml\n");
 }
 
 TEST_CASE("a job without a firm takes the template's, whole, or is told that there is none") {

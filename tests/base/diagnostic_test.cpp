@@ -7,8 +7,13 @@
 using namespace loopfolio;
 
 TEST_CASE("a diagnostic reads as place, field, value, rule and hint") {
-    const Diagnostic d{Severity::error, "job.yaml", {12, 5}, "rooms[2].floor_area_m2", "-3",
-                       "must lie between 0.5 and 1000 m²", "was a minus sign typed by mistake?"};
+    const Diagnostic d{Severity::error,
+                       "job.yaml",
+                       {12, 5},
+                       "rooms[2].floor_area_m2",
+                       "-3",
+                       "must lie between 0.5 and 1000 m²",
+                       "was a minus sign typed by mistake?"};
     CHECK(text_of(d) ==
           "job.yaml:12:5: error: rooms[2].floor_area_m2 = -3: must lie between 0.5 and 1000 m²\n"
           "    hint: was a minus sign typed by mistake?\n");

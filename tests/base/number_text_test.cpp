@@ -10,7 +10,11 @@
 using namespace loopfolio;
 
 TEST_CASE("numbers are rounded as a person rounds their decimals") {
-    struct Row { double value; int decimals; const char* text; };
+    struct Row {
+        double value;
+        int decimals;
+        const char* text;
+    };
     const Row rows[] = {
         {0.125, 2, "0.13"},
         {2.675, 2, "2.68"},

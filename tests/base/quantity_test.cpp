@@ -12,7 +12,9 @@
 using namespace loopfolio;
 
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+    a + b;
+};
 
 static_assert(Addable<Length, Length>);
 static_assert(!Addable<Length, Area>, "a length and an area must not add up");

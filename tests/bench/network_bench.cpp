@@ -91,8 +91,7 @@ double seconds_of(int times, const auto& work) {
     for (int i = 0; i < times; ++i) {
         const auto start = std::chrono::steady_clock::now();
         work();
-        best =
-            std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+        best = std::min(best, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
     }
     return best;
 }
@@ -124,16 +123,16 @@ void measure(const char* name, const network::Plan& plan, int times) {
         system.pipework.links[0].loss_factor = (resistance = resistance > 2.0 ? 1.0 : 3.0);
         flow = solve_hydraulics(system.pipework, state, w);
     });
-    std::printf("%-14s %8zu %10.3f %5d %10.3f %12.3f %10.3f %7d %9.0f %s\n", name,
-                system.pipework.links.size(), 1e3 * cold, flow.iterations, 1e3 * warm, 1e3 * coupled_cold,
-                1e3 * coupled, all.rounds, peak_mebibytes(), flow.solved && all.solved ? "" : "NOT SOLVED");
+    std::printf("%-14s %8zu %10.3f %5d %10.3f %12.3f %10.3f %7d %9.0f %s\n", name, system.pipework.links.size(),
+                1e3 * cold, flow.iterations, 1e3 * warm, 1e3 * coupled_cold, 1e3 * coupled, all.rounds,
+                peak_mebibytes(), flow.solved && all.solved ? "" : "NOT SOLVED");
 }
 
 }  // namespace
 
 int main() {
-    std::printf("%-14s %8s %10s %5s %10s %12s %10s %7s %9s\n", "network", "links", "flow cold", "iter",
-                "flow warm", "system cold", "sys. warm", "rounds", "peak MiB");
+    std::printf("%-14s %8s %10s %5s %10s %12s %10s %7s %9s\n", "network", "links", "flow cold", "iter", "flow warm",
+                "system cold", "sys. warm", "rounds", "peak MiB");
     std::printf("%-14s %8s %10s %5s %10s %12s %10s\n", "", "", "ms", "", "ms", "ms", "ms");
     measure("house", one_house(20), 1000);
     measure("estate 30", estate(30), 50);

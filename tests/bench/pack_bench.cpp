@@ -6,22 +6,22 @@
 #include "bench/plain_haru.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/pipeline.hpp"
-#include "loopfolio/study/register.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/record/record.hpp"
 #include "loopfolio/report/compose.hpp"
+#include "loopfolio/study/register.hpp"
 
 #include <fmt/format.h>
 
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <filesystem>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
 #include <vector>
 
 using namespace loopfolio;
@@ -67,14 +67,16 @@ void compare_writers(const layout::Pages& pages, const pdf::Fonts& fonts) {
         return times[turns / 2];
     };
     const double our_time = median(ours), plain_time = median(plain);
-    fmt::print("{} pages: written in {:.2f} ms, {} bytes; by plain libharu in {:.2f} ms, {} bytes; "
-               "{:.2f} of the time, {:.2f} of the bytes\n", pages.pages.size(), our_time, our_bytes, plain_time,
-               plain_bytes, our_time / plain_time, static_cast<double>(our_bytes) / static_cast<double>(plain_bytes));
+    fmt::print(
+        "{} pages: written in {:.2f} ms, {} bytes; by plain libharu in {:.2f} ms, {} bytes; "
+        "{:.2f} of the time, {:.2f} of the bytes\n",
+        pages.pages.size(), our_time, our_bytes, plain_time, plain_bytes, our_time / plain_time,
+        static_cast<double>(our_bytes) / static_cast<double>(plain_bytes));
 }
 
 /// Runs the program on the job once; the peak resident memory of the child in KiB.
 long run_program(const std::string& job, const std::string& folder) {
-    std::fflush(stdout);   // or the child would print it again
+    std::fflush(stdout);  // or the child would print it again
     const pid_t child = ::fork();
     if (child == 0) {
         if (std::freopen("/dev/null", "w", stdout) == nullptr) ::_exit(126);
@@ -113,7 +115,10 @@ int main(int argc, char** argv) {
     time_it("read", [&] { (void)job::read_job(text, file, nullptr, app::reader_beside(file)); });
     time_it("resolve", [&] { (void)design::resolve(s.house.inputs); });
     time_it("design", [&] { (void)design::design(s.house); });
-    time_it("design, with its trace", [&] { design::Trace trace; (void)design::design(s.house, &trace); });
+    time_it("design, with its trace", [&] {
+        design::Trace trace;
+        (void)design::design(s.house, &trace);
+    });
     time_it("design, without remedies", [&] { (void)design::design(s.house, nullptr, design::Remedies::left_out); });
     time_it("operate", [&] { (void)design::operate(s.house, s.design); });
     time_it("plant", [&] { (void)design::plan_plant(s.house, s.design); });
@@ -127,7 +132,8 @@ int main(int argc, char** argv) {
     time_it("pack, fonts at hand", [&] { (void)app::make_pack(calculated, text, *style); });
     compare_writers(pages, fonts);
     long peak = 0;
-    time_it("whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);
+    time_it(
+        "whole program", [&] { peak = std::max(peak, run_program(file, folder.string())); }, 2.0);
     fmt::print("{:<34} {:>10.1f} MiB\n", "peak memory of the program", static_cast<double>(peak) / 1024.0);
     std::filesystem::remove_all(folder);
     return 0;

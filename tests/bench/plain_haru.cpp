@@ -22,8 +22,7 @@ struct Drawing {
     [[nodiscard]] float y(Point p) const { return height - static_cast<float>(p.y); }
 
     void fill(const layout::Colour& c) const {
-        HPDF_Page_SetRGBFill(page, static_cast<float>(c.red), static_cast<float>(c.green),
-                             static_cast<float>(c.blue));
+        HPDF_Page_SetRGBFill(page, static_cast<float>(c.red), static_cast<float>(c.green), static_cast<float>(c.blue));
     }
     void pen(double width, const layout::Colour& c) const {
         HPDF_Page_SetLineWidth(page, static_cast<float>(width));
@@ -39,8 +38,7 @@ struct Drawing {
     void operator()(const layout::TextItem& item) const {
         HPDF_Page_BeginText(page);
         fill(item.colour);
-        HPDF_Page_SetFontAndSize(page, fonts[static_cast<std::size_t>(item.face)],
-                                 static_cast<float>(item.size));
+        HPDF_Page_SetFontAndSize(page, fonts[static_cast<std::size_t>(item.face)], static_cast<float>(item.size));
         HPDF_Page_TextOut(page, x(item.baseline), y(item.baseline), item.text.c_str());
         HPDF_Page_EndText(page);
     }

@@ -123,7 +123,8 @@ TEST_CASE("an element of layers: the U-value that the guidance prints, and the l
 }
 
 TEST_CASE("air gaps and fasteners of a job add to its U-value") {
-    // By hand for the guidance's wall with its insulation pierced: R 0.13 + 0.05 + 2.342105 + 0.909091 + 0.18 + 0.132468
+    // By hand for the guidance's wall with its insulation pierced: R 0.13 + 0.05 + 2.342105 + 0.909091 + 0.18 +
+    // 0.132468
     // + 0.04 = 3.783664 as if nothing bridged it; 0.01 (2.342105 / 3.783664)^2 = 0.0038317;
     // 0.8 x 17 x 12.5e-6 x 2.5 / 0.089 x (2.342105 / 3.783664)^2 = 0.0018297.
     auto wall = element_of(job::ElementKind::wall, 10.0);
@@ -138,10 +139,12 @@ TEST_CASE("air gaps and fasteners of a job add to its U-value") {
     ties.per_square_metre = measured(2.5);
     insulation.fasteners = ties;
     const UValue both = u_of(job_with(wall));
-    Verification v{{"corrections of a wall in a job", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed, "W/m²K"}};
+    Verification v{
+        {"corrections of a wall in a job", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed, "W/m²K"}};
     v.check(0.0038317, (gaps - plain).si(), 1e-6);
     v.check(0.0018297, (both - gaps).si(), 1e-6);
-    // The guidance leaves a correction of 0.003 out, since it is below 3 % of U; here it is counted, and known to be small.
+    // The guidance leaves a correction of 0.003 out, since it is below 3 % of U; here it is counted, and known to be
+    // small.
     const auto d = designed(job_with(wall));
     const auto& found = *d.rooms[0].by_elements->layered[0];
     CHECK(physics::correction_share(found) == Approx((both - plain).si() * found.total.si()).epsilon(1e-9));
@@ -161,7 +164,8 @@ TEST_CASE("ground that the job does not name is clay, as an assumption with a ra
         return job_with(floor);
     };
     // B' = 8 m, by hand as in the tests of the relation.
-    Verification v{{"U-value of a slab in a job, by its ground", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}};
+    Verification v{
+        {"U-value of a slab in a job, by its ground", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}};
     v.check(0.435123, u_of(on("clay")).si(), 1e-6);
     v.check(0.554049, u_of(on("sand")).si(), 1e-6);
     v.check(0.864075, u_of(on("rock")).si(), 1e-6);
@@ -194,8 +198,7 @@ TEST_CASE("surfaces follow the way of the heat and what lies beyond") {
 
 TEST_CASE("a slab by its edge") {
     // ADL1 (2002), table C1, uninsulated solid floor on clay: P/A and U.
-    Verification v{
-        {"U-value of a slab in a job", "Approved Document L1 (2002), table C1", Certainty::memory, "W/m²K"}};
+    Verification v{{"U-value of a slab in a job", "Approved Document L1 (2002), table C1", Certainty::memory, "W/m²K"}};
     for (const auto& [ratio, u] : {std::pair{0.1, 0.22}, {0.5, 0.70}, {1.0, 1.05}}) {
         auto e = element_of(job::ElementKind::floor, 100.0);
         e.beyond = job::Beyond::ground;
@@ -218,8 +221,8 @@ TEST_CASE("an unheated space, the height of the house, air with fans") {
     const auto once = design::resolve(job);
     auto again = once;
     design::derive(again);
-    for (const auto& filled : {once.values, again.values}) {   // what is derived is derived from the inputs, each time
-        CHECK(filled.conditions.outdoor.value.celsius() == Approx(-3.6));   // -3.0 less 0.6 K in 100 m
+    for (const auto& filled : {once.values, again.values}) {  // what is derived is derived from the inputs, each time
+        CHECK(filled.conditions.outdoor.value.celsius() == Approx(-3.6));  // -3.0 less 0.6 K in 100 m
         CHECK(filled.rooms[0].elements[0].factor.value == Approx(0.75));
         CHECK(filled.rooms[0].air_changes.value.in(unit::per_hour) == Approx(8.0 / 20.0 + 0.5 * 0.3));
     }
@@ -248,8 +251,7 @@ TEST_CASE("warming up again adds to what emitters and source must give, not to t
 
 TEST_CASE("ratings from what makers state") {
     auto e = kind("panel_22");
-    e.rated_at =
-        job::RatedAt{{unit::celsius(55), unit::celsius(45), unit::celsius(20)}, measured(unit::watt(1000.0))};
+    e.rated_at = job::RatedAt{{unit::celsius(55), unit::celsius(45), unit::celsius(20)}, measured(unit::watt(1000.0))};
     // Log means by hand: 55/45/20 29.72 K, 75/65/20 49.83 K.
     const double ratio = (10.0 / std::log(55.0 / 45.0)) / (10.0 / std::log(35.0 / 25.0));
     CHECK(rating_of(emitter_job(e)) == Approx(1000.0 * std::pow(ratio, 1.3)));
@@ -275,7 +277,7 @@ TEST_CASE("what stands round an emitter lowers it once, however often the job is
     const auto once = design::resolve(emitter_job(e));
     auto again = once;
     design::derive(again);
-    CHECK_FALSE(once.inputs.emitters[0].output_at_50k.given());   // it follows from the rating and what lowers it
+    CHECK_FALSE(once.inputs.emitters[0].output_at_50k.given());  // it follows from the rating and what lowers it
     for (const auto& filled : {once.values, again.values}) {
         CHECK(filled.emitters[0].rating.value.si() == 2000.0);
         CHECK(filled.emitters[0].output_at_50k.value.si() == Approx(2000.0 * 0.95 * 0.85));
@@ -286,15 +288,13 @@ TEST_CASE("a floor that gives 100 W/m² is 9 K warmer than its room") {
     auto e = floor_of(12.0);
     const auto probe = designed(emitter_job(e));
     REQUIRE(probe.emitters[0].floor);
-    const auto flow =
-        physics::floor_flow_temperature(probe.emitters[0].floor->transfer, unit::watt_per_square_metre(100.0),
-                                        unit::kelvin(5.0), unit::celsius(20.0));
+    const auto flow = physics::floor_flow_temperature(
+        probe.emitters[0].floor->transfer, unit::watt_per_square_metre(100.0), unit::kelvin(5.0), unit::celsius(20.0));
     REQUIRE(flow);
     const auto d = designed(emitter_job(e, 1200.0, flow->celsius()));
     const auto& floor = *d.emitters[0].floor;
     CHECK(floor.flux.si() == Approx(100.0).epsilon(1e-9));
-    verify({"surface of a floor at 100 W/m² in a job", "EN 1264-2, as trade pages print it", Certainty::read,
-            "°C"},
+    verify({"surface of a floor at 100 W/m² in a job", "EN 1264-2, as trade pages print it", Certainty::read, "°C"},
            29.0, floor.surface.celsius(), 0.05);
     CHECK(d.emitters[0].output.si() == Approx(1200.0).epsilon(1e-9));
     CHECK(floor.loop.si() == Approx(12.0 / 0.15 + 8.0));
@@ -342,8 +342,8 @@ TEST_CASE("what a floor loses below is in its water and in what the source makes
     CHECK(d.emitters[0].downward.si() == Approx(184.32).margin(0.01));
     CHECK(d.duty.source_load.si() == Approx(784.32).margin(0.01));
     CHECK(d.emitters[0].flow.si() == Approx(784.32 / (d.state.specific_heat.si() * 5.0)).epsilon(1e-4));
-    e.floor->below_temperature =
-        measured(unit::celsius(40.0));  // a warmer space below gives nothing that is counted on
+    e.floor->below_temperature = measured(
+        unit::celsius(40.0));  // a warmer space below gives nothing that is counted on
     CHECK(designed(emitter_job(e, 600.0)).emitters[0].downward.si() == 0.0);
 }
 

@@ -29,12 +29,12 @@ TEST_CASE("output at 55/45/20 is the EN 442 factor of the log mean") {
     // Log mean 29.720134 K against 49.832887 K of 75/65/20, n = 1.3; both computed to 8 digits with Python.
     const double factor = std::pow(29.720134 / 49.832887, 1.3);
     const auto d = designed(room_with(500.0, {1000.0}));
-    verify({"log mean excess of an emitter of a design", "its definition, in double precision",
-            Certainty::computed, "K"},
-           29.720134, d.emitters[0].excess.si(), 29.720134e-7);
-    verify({"output of an emitter of a design at 55/45/20", "BS EN 442-2, (dT/50)^n, by hand",
-            Certainty::computed, "W"},
-           1000.0 * factor, d.emitters[0].output.si(), 1e-4 * factor);
+    verify(
+        {"log mean excess of an emitter of a design", "its definition, in double precision", Certainty::computed, "K"},
+        29.720134, d.emitters[0].excess.si(), 29.720134e-7);
+    verify(
+        {"output of an emitter of a design at 55/45/20", "BS EN 442-2, (dT/50)^n, by hand", Certainty::computed, "W"},
+        1000.0 * factor, d.emitters[0].output.si(), 1e-4 * factor);
     Verification cantor{
         {"output factor of an emitter of a design at 55/45/20", "J. Cantor, 30 K, as a trade page quotes him",
          Certainty::read, "",
@@ -43,7 +43,10 @@ TEST_CASE("output at 55/45/20 is the EN 442 factor of the log mean") {
 }
 
 TEST_CASE("a room's loss is shared by rating, and verdicts follow the share that is met") {
-    struct Row { double loss; Verdict verdict; };
+    struct Row {
+        double loss;
+        Verdict verdict;
+    };
     const double output = 1000.0 * std::pow(29.720134 / 49.832887, 1.3);
     for (const Row row : {Row{0.99 * output, Verdict::keep}, Row{1.03 * output, Verdict::keep_noted},
                           Row{1.30 * output, Verdict::change}}) {
@@ -90,7 +93,7 @@ TEST_CASE("a heated room without an emitter is a change, an unheated one is noth
     CHECK(d.verdict_of(d.rooms[1].finding) == Verdict::change);
     CHECK(d.at(d.rooms[1].finding).check == design::Check::room_has_emitter);
     CHECK_FALSE(d.rooms[2].finding);
-    CHECK(d.duty.source_load.si() == Approx(800.0));   // the bare room still loses heat; the larder is not counted
+    CHECK(d.duty.source_load.si() == Approx(800.0));  // the bare room still loses heat; the larder is not counted
     CHECK(d.duty.load.si() == Approx(500.0));
 }
 

@@ -121,15 +121,14 @@ TEST_CASE("along a one-pipe loop the water cools by what each emitter takes") {
     for (std::size_t i = 0; i < 3; ++i) {
         CAPTURE(i);
         CHECK(d.emitters[i].on_loop);
-        inlets.check(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp), d.emitters[i].inlet.celsius(),
-                     1e-6);
+        inlets.check(60.0 - static_cast<double>(i) * 1000.0 / (flow * cp), d.emitters[i].inlet.celsius(), 1e-6);
         CHECK(d.emitters[i].flow < d.duty.flow);
         CHECK(d.emitters[i].drop.si() == Approx(1000.0 / (d.emitters[i].flow.si() * cp)).epsilon(1e-9));
     }
     for (const auto& s : d.sections) CHECK(s.pipes == 1);
     const auto o = operated(design::resolve(job), d);
     for (const auto& s : o.states) CHECK(std::abs(s.energy_error) < 1e-6);
-    CHECK(o.as_found.valves.empty());   // nothing to balance on a loop
+    CHECK(o.as_found.valves.empty());  // nothing to balance on a loop
 }
 
 namespace {
@@ -153,7 +152,8 @@ job::Job house_with_floor() {
 TEST_CASE("with the changes made, a mixing set's pump is set down to what its emitters need") {
     auto job = house_with_floor();
     job::Circulator pump;
-    pump.curve = {{0.0 * unit::litre_per_minute, 60.0 * unit::kilopascal}, {30.0 * unit::litre_per_minute, 10.0 * unit::kilopascal}};
+    pump.curve = {{0.0 * unit::litre_per_minute, 60.0 * unit::kilopascal},
+                  {30.0 * unit::litre_per_minute, 10.0 * unit::kilopascal}};
     job.mixers[0].pump = pump;
     const auto filled = design::resolve(job);
     const auto d = designed(job);
@@ -170,7 +170,7 @@ TEST_CASE("with the changes made, a mixing set's pump is set down to what its em
 
 TEST_CASE("what comes back of radiators and a mixing set together") {
     const auto d = designed(house_with_floor());
-    double carried = 0.0, back = 0.0;   // by hand: each stream with its own return
+    double carried = 0.0, back = 0.0;  // by hand: each stream with its own return
     for (int i = 0; i < 3; ++i) {
         const auto& e = d.emitters[static_cast<std::size_t>(i)];
         carried += e.flow.si();
@@ -187,13 +187,15 @@ TEST_CASE("a mixing set draws what conservation says, and holds its temperature 
     REQUIRE(d.mixers.size() == 1);
     const auto& m = d.mixers.front();
     // Heat sent out is heat drawn: 5 K at 38 °C, from 50 °C down to 33 °C.
-    CHECK((m.sent * d.state.density * d.state.specific_heat * unit::kelvin(5.0)).si() == Approx(d.emitters[3].load.si()));
-    const double drawn = m.sent.in(unit::litre_per_minute) * 5.0 / 17.0;
+    CHECK((m.sent * d.state.density * d.state.specific_heat * unit::kelvin(5.0)).si() ==
+          Approx(d.emitters[3].load.si()));
+    const double drawn = m.sent.in(unit::litre_per_minute)*5.0 / 17.0;
     verify({"flow that a mixing set draws", "heat balance, by hand", Certainty::computed, "L/min"}, drawn,
            m.drawn.in(unit::litre_per_minute), 1e-9 * drawn);
     CHECK(d.emitters[3].inlet.celsius() == Approx(38.0));
-    CHECK(d.duty.flow.si() == Approx((d.emitters[0].flow + d.emitters[1].flow + d.emitters[2].flow).si() +
-                                     (m.drawn * d.state.density).si()).epsilon(1e-9));
+    CHECK(d.duty.flow.si() ==
+          Approx((d.emitters[0].flow + d.emitters[1].flow + d.emitters[2].flow).si() + (m.drawn * d.state.density).si())
+              .epsilon(1e-9));
     for (const auto& s : operated(filled, d).states) {
         if (s.kind == design::StateKind::mild_day) continue;
         CHECK(s.emitters[3].inlet.celsius() == Approx(38.0).margin(0.02));
@@ -210,7 +212,7 @@ TEST_CASE("what lies beyond a mixing set may not meet the rest") {
 }
 
 TEST_CASE("balanced emitters get their design flow from a pump that gives the design head") {
-    const auto job = house_of_three();   // no circulator: it is taken to give just that head
+    const auto job = house_of_three();  // no circulator: it is taken to give just that head
     const auto d = designed(job);
     const auto o = operated(design::resolve(job), d);
     REQUIRE(o.states.size() == 4);

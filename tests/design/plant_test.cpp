@@ -120,13 +120,13 @@ TEST_CASE("frost, glycol and what must always be open") {
     CHECK(*w.glycol / w.content == Approx(0.30));
     auto by_mass = job;
     by_mass.fluid.basis = job::ConcentrationBasis::mass;
-    verify({"volume of propylene glycol in 30 % by mass", "ASHRAE Handbook Fundamentals 2001, chapter 21, by way of CoolProp",
-            Certainty::read, "%"}, 29.4,
-           100.0 * (*planned(by_mass).plant.water->glycol / planned(by_mass).plant.water->content), 0.05);
+    verify({"volume of propylene glycol in 30 % by mass",
+            "ASHRAE Handbook Fundamentals 2001, chapter 21, by way of CoolProp", Certainty::read, "%"},
+           29.4, 100.0 * (*planned(by_mass).plant.water->glycol / planned(by_mass).plant.water->content), 0.05);
     job.system_water->defrost_heat = measured(0.5 * unit::kilowatt_hour);
     job.system_water->always_open = measured(60.0 * unit::litre);
     const auto open = *planned(job).plant.water;
-    CHECK(verdict_of(planned(job), Check::open_volume) == Verdict::change);   // 0.5 kWh and 5 K ask for some 88 L
+    CHECK(verdict_of(planned(job), Check::open_volume) == Verdict::change);  // 0.5 kWh and 5 K ask for some 88 L
     CHECK(open.for_defrost->in(unit::litre) == Approx(0.5 * 3.6e6 / (1020.0 * 3900.0 * 5.0) * 1000.0).epsilon(0.05));
 }
 
@@ -150,10 +150,12 @@ TEST_CASE("hot water of four persons, by hand") {
 
 TEST_CASE("a year of hot water at the weather of the season, by hand") {
     auto job = with_hot_water(3000.0, 60.0);
-    for (const auto& [outdoor, flow, ratio] : {std::tuple{-10.0, 35.0, 3.0}, {-10.0, 60.0, 2.0}, {10.0, 35.0, 4.0}, {10.0, 60.0, 3.0}}) {
-        job.heat_source->performance.push_back({unit::celsius(outdoor), unit::celsius(flow), 8.0 * unit::kilowatt, ratio, {}, {}});
+    for (const auto& [outdoor, flow, ratio] :
+         {std::tuple{-10.0, 35.0, 3.0}, {-10.0, 60.0, 2.0}, {10.0, 35.0, 4.0}, {10.0, 60.0, 3.0}}) {
+        job.heat_source->performance.push_back(
+            {unit::celsius(outdoor), unit::celsius(flow), 8.0 * unit::kilowatt, ratio, {}, {}});
     }
-    CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);   // no season, no weather
+    CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);  // no season, no weather
     job.season.emplace();
     job.season->bins = {{unit::celsius(-5.0), unit::hour(1000.0)}, {unit::celsius(7.0), unit::hour(2000.0)}};
     const auto p = planned(job);
@@ -175,7 +177,7 @@ TEST_CASE("a year of hot water at the weather of the season, by hand") {
     REQUIRE(warm.electricity_a_year);
     CHECK(warm.electricity_a_year->in(unit::kilowatt_hour) ==
           Approx((1000.0 / 2.25 + 7760.0 / 3.0) / 8760.0 * warm.heat_a_year.in(unit::kilowatt_hour)));
-    job.season->bins.front().outdoor = unit::celsius(-11.0);   // colder than the table
+    job.season->bins.front().outdoor = unit::celsius(-11.0);  // colder than the table
     CHECK_FALSE(planned(job).plant.hot_water->electricity_a_year);
 }
 
@@ -184,7 +186,7 @@ TEST_CASE("a small coil takes longer, and one too cold never gets there") {
     const auto small = planned(with_hot_water(300.0)).plant.hot_water;
     CHECK(small->reheat->time > large->reheat->time);
     CHECK(verdict_of(planned(with_hot_water(300.0)), Check::coil_flow) == Verdict::keep_noted);
-    CHECK(verdict_of(planned(with_hot_water(20.0)), Check::coil_flow) == Verdict::change);   // a night is not enough
+    CHECK(verdict_of(planned(with_hot_water(20.0)), Check::coil_flow) == Verdict::change);  // a night is not enough
     const auto cold = planned(with_hot_water(1500.0, 45.0)).plant.hot_water;
     CHECK(cold->unreachable);
     CHECK(verdict_of(planned(with_hot_water(1500.0, 45.0)), Check::coil_flow) == Verdict::change);
@@ -193,9 +195,10 @@ TEST_CASE("a small coil takes longer, and one too cold never gets there") {
     CHECK(planned(hot).plant.hot_water->needs_immersion);
     hot.hot_water->immersion = measured(3.0 * unit::kilowatt);
     const auto cycle = planned(hot).plant.hot_water->hot_cycle;
-    REQUIRE(cycle);   // without a maker's table the immersion heater carries it from 50 to 60 °C
+    REQUIRE(cycle);  // without a maker's table the immersion heater carries it from 50 to 60 °C
     CHECK(cycle->by_source.si() == 0.0);
-    CHECK(cycle->electricity_a_year.in(unit::kilowatt_hour) == Approx(52.0 * 200.0 * 0.983 * 4.184 * 10.0 / 3600.0).epsilon(0.005));
+    CHECK(cycle->electricity_a_year.in(unit::kilowatt_hour) ==
+          Approx(52.0 * 200.0 * 0.983 * 4.184 * 10.0 / 3600.0).epsilon(0.005));
 }
 
 TEST_CASE("sound at the window, by hand") {
@@ -210,16 +213,17 @@ TEST_CASE("sound at the window, by hand") {
     job.sound = s;
     const auto p = *planned(job).plant.sound;
     const double level = 58.0 + 10.0 * std::log10(4.0 / (4.0 * 3.14159265358979 * 6.5 * 6.5));
-    verify({"level of a design's unit at 6.5 m by a wall", "ISO 9613-2 geometric divergence, by hand", Certainty::memory, "dB(A)"},
+    verify({"level of a design's unit at 6.5 m by a wall", "ISO 9613-2 geometric divergence, by hand",
+            Certainty::memory, "dB(A)"},
            level, p.at_distance, 0.001);
     CHECK(p.level == Approx(level - 5.0));
     CHECK(*p.with_background == Approx(10.0 * std::log10(std::pow(10.0, (level - 5.0) / 10.0) + 1000.0)));
     CHECK(verdict_of(planned(job), Check::sound_level) == Verdict::change);
     REQUIRE(p.far_enough);
     job.sound->distance = measured(*p.far_enough + 0.01 * unit::metre);
-    CHECK(verdict_of(planned(job), Check::sound_level) == Verdict::keep);   // with the street, as the verdict counts it
+    CHECK(verdict_of(planned(job), Check::sound_level) == Verdict::keep);  // with the street, as the verdict counts it
     job.sound->background = measured(34.0);
-    CHECK_FALSE(planned(job).plant.sound->far_enough);   // the street alone passes it
+    CHECK_FALSE(planned(job).plant.sound->far_enough);  // the street alone passes it
 }
 
 TEST_CASE("the sound of every unit counts, as if all stood in one place") {

@@ -58,22 +58,22 @@ TEST_CASE("handbook hall: fabric as printed, and 15,835 W with the book's own ai
     const auto d = designed(textbook_job(textbook_hall()));
     const auto& m = *d.rooms[0].by_elements;
     Verification book{{"heat losses of a designed hall",
-                       "Chadderton, Building Services Engineering, 5th ed., example 3.6", Certainty::read,
-                       "W"}};
+                       "Chadderton, Building Services Engineering, 5th ed., example 3.6", Certainty::read, "W"}};
     book.check(415.6 * 25.0, m.to_outside.si(), 1e-8);
     // The book takes 0.33 and a factor of 1.1 for radiant panels where we take EN 12831's 0.34.
     const auto book_air = physics::ventilation_coefficient(0.33 * 1.1, unit::per_hour(1.0), unit::cubic_metre(600.0));
     book.check(15835.0, (m.to_outside + book_air * unit::kelvin(25.0)).si(), 1.5e-8);
-    verify({"heat loss of a designed hall, air at 0.34 Wh/(m³·K)", "EN 12831-1:2017, by hand",
-            Certainty::computed, "W"},
-           (415.6 + 0.34 * 600.0) * 25.0, m.loss.si(), 1.4e-8);
+    verify(
+        {"heat loss of a designed hall, air at 0.34 Wh/(m³·K)", "EN 12831-1:2017, by hand", Certainty::computed, "W"},
+        (415.6 + 0.34 * 600.0) * 25.0, m.loss.si(), 1.4e-8);
 }
 
 TEST_CASE("thermal bridges, unheated neighbours and warmer rooms") {
     auto room = textbook_hall();
     room.element_thermal_bridge = measured(unit::watt_per_square_metre_kelvin(0.1));
     room.elements = {element(job::ElementKind::wall, 10.0, 1.0), element(job::ElementKind::wall, 10.0, 1.0),
-                     element(job::ElementKind::party_wall, 10.0, 2.0), element(job::ElementKind::party_wall, 10.0, 2.0)};
+                     element(job::ElementKind::party_wall, 10.0, 2.0),
+                     element(job::ElementKind::party_wall, 10.0, 2.0)};
     room.elements[1].beyond = job::Beyond::unheated;
     room.elements[2].beyond = room.elements[3].beyond = job::Beyond::room;
     room.elements[2].beyond_room = "cool";
@@ -84,9 +84,9 @@ TEST_CASE("thermal bridges, unheated neighbours and warmer rooms") {
     const auto d = designed(job);
     const auto& m = *d.rooms[0].by_elements;
     CHECK(m.elements[0].si() == Approx(10.0 * 1.1 * 25.0));
-    CHECK(m.elements[1].si() == Approx(10.0 * 1.1 * 12.5));   // half way to outdoors unless the job says better
+    CHECK(m.elements[1].si() == Approx(10.0 * 1.1 * 12.5));  // half way to outdoors unless the job says better
     CHECK(m.elements[2].si() == Approx(10.0 * 2.0 * 3.0));
-    CHECK(m.elements[3].si() == 0.0);                         // what a warmer room gives is not counted on
+    CHECK(m.elements[3].si() == 0.0);  // what a warmer room gives is not counted on
     CHECK(d.rooms[0].loss_to_outside.si() == Approx((d.rooms[0].loss - m.elements[2]).si()));
 }
 
@@ -106,8 +106,8 @@ TEST_CASE("the derived rate is the sum of its terms for a room of 16 m²") {
     CHECK(a.bridges.si() == Approx(19.2 * 0.1 / 16.0));
     CHECK(a.ventilation.si() == Approx(0.34 * 1.5 * 2.4));
     // B' = 2A/P = 4 m, no insulation, clay.
-    verify({"floor of a derived rate", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}, 0.69756,
-           a.floor.si(), 6.9e-5);
+    verify({"floor of a derived rate", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}, 0.69756, a.floor.si(),
+           6.9e-5);
     CHECK(a.per_kelvin.si() == Approx((a.walls + a.glazing + a.floor + a.bridges + a.ventilation).si()));
     CHECK(d.rooms[0].loss.si() == Approx(a.per_kelvin.si() * 25.0 * 20.0));
 }
@@ -144,8 +144,7 @@ TEST_CASE("a loft of unknown thickness is flagged, a stated one is not") {
     };
     CHECK(flagged([](job::Room&) {}) == 1);
     CHECK(flagged([](job::Room& r) { r.fabric->era = reference::Era::from_2012; }) == 0);
-    CHECK(flagged([](job::Room& r) {
-              r.fabric->roof_u_value = measured(unit::watt_per_square_metre_kelvin(2.3));
-          }) == 0);
+    CHECK(flagged([](job::Room& r) { r.fabric->roof_u_value = measured(unit::watt_per_square_metre_kelvin(2.3)); }) ==
+          0);
     CHECK(flagged([](job::Room& r) { r.heat_loss = measured(unit::watt(900.0)); }) == 0);
 }

@@ -36,14 +36,16 @@ const physics::SeasonBin& bin_at(const design::SeasonPlan& plan, double outdoor)
 TEST_CASE("from a job to the season: the same as an independent loop over the bins") {
     // tests/reference/plant.py in numpy, its curve by scipy's brentq, its table by scipy's RegularGridInterpolator.
     const auto csv = read_csv("season.csv");
-    Verification energies{{"energies of a season from a job", "numpy loop over the bins, tests/reference/plant.py", Certainty::computed, "kWh"}};
-    Verification times{{"hours of a season from a job", "numpy loop over the bins, tests/reference/plant.py", Certainty::computed, "h"}};
+    Verification energies{{"energies of a season from a job", "numpy loop over the bins, tests/reference/plant.py",
+                           Certainty::computed, "kWh"}};
+    Verification times{{"hours of a season from a job", "numpy loop over the bins, tests/reference/plant.py",
+                        Certainty::computed, "h"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const std::string& climate = csv.rows[i].front();
         const auto number = [&](const char* name) { return csv.number(i, name); };
         INFO(climate << " " << number("design_w"));
         auto job = season_house({number("design_w"), number("design_outdoor_c"), number("flow_c"), number("return_c"),
-                          number("room_c"), number("exponent"), number("least_share")});
+                                 number("room_c"), number("exponent"), number("least_share")});
         job.season->climate = climate;
         job.season->base = measured(unit::celsius(number("base_c")));
         job.season->cycling_factor = measured(number("cc"));
@@ -51,9 +53,16 @@ TEST_CASE("from a job to the season: the same as an independent loop over the bi
         job.heat_source->backup = measured(unit::watt(backup < 0.0 ? 50'000.0 : backup));
         const auto plan = planned(job);
         const auto& s = plan.season;
-        struct Row { const char* name; Energy found; };
-        for (const auto& r : {Row{"demand", s.demand}, {"source", s.source_heat}, {"backup", s.backup_heat}, {"unmet", s.unmet},
-                              {"electricity", s.source_electricity}, {"outside", s.outside_demand}}) {
+        struct Row {
+            const char* name;
+            Energy found;
+        };
+        for (const auto& r : {Row{"demand", s.demand},
+                              {"source", s.source_heat},
+                              {"backup", s.backup_heat},
+                              {"unmet", s.unmet},
+                              {"electricity", s.source_electricity},
+                              {"outside", s.outside_demand}}) {
             energies.check(number(r.name), kilowatt_hours(r.found), 1e-6 + 1e-7 * number(r.name));
         }
         times.check(number("cycling_h"), s.cycling_time.in(unit::hour), 1e-6);
@@ -63,18 +72,22 @@ TEST_CASE("from a job to the season: the same as an independent loop over the bi
 }
 
 TEST_CASE("load and hours of the average climate are those of EN 14825") {
-    // EN 14825: 10 kW at -10 degrees is 16/26 of it at 0, 6.154 kW; 2066 hours at full load; 178 h with the thermostat off and
-    // 3672 h off make the hours without heating.
+    // EN 14825: 10 kW at -10 degrees is 16/26 of it at 0, 6.154 kW; 2066 hours at full load; 178 h with the thermostat
+    // off and 3672 h off make the hours without heating.
     SeasonHouse h;
     h.load = 10'000.0;
     auto job = season_house(h);
     job.season->standby = measured(unit::watt(10.0));
     const auto plan = planned(job);
-    verify({"load of a job's season at 0 °C, 10 kW at -10 °C", "EN 14825 load line, 10 x 16/26; 6.2 kW in Calculation of SCOP (Danish "
-            "Energy Agency, 2011)", Certainty::read, "kW"}, 6.154, bin_at(plan, 0.0).load.in(unit::kilowatt), 0.0005);
+    verify({"load of a job's season at 0 °C, 10 kW at -10 °C",
+            "EN 14825 load line, 10 x 16/26; 6.2 kW in Calculation of SCOP (Danish "
+            "Energy Agency, 2011)",
+            Certainty::read, "kW"},
+           6.154, bin_at(plan, 0.0).load.in(unit::kilowatt), 0.0005);
     verify({"hours at full load of a job's season, average climate", "EN 14825, H_HE 2066 h", Certainty::read, "h"},
            2066.0, plan.season.full_load_time.in(unit::hour), 0.5);  // whole hours
-    verify({"standing by of a job's season at 10 W", "EN 14825, hours 178 and 3672 of the average climate", Certainty::memory, "kWh"},
+    verify({"standing by of a job's season at 10 W", "EN 14825, hours 178 and 3672 of the average climate",
+            Certainty::memory, "kWh"},
            10.0 * (178.0 + 3672.0) / 1000.0, kilowatt_hours(plan.season.standby_electricity), 1e-6);
 }
 
@@ -93,8 +106,10 @@ TEST_CASE("defrosting takes its share of the capacity between its temperatures a
     job.heat_source->defrost_from = measured(unit::celsius(-3.0));
     job.heat_source->defrost_to = measured(unit::celsius(5.0));
     const auto after = planned(job);
-    for (const double outdoor : {-3.0, 0.0, 5.0}) CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio / 0.8));
-    for (const double outdoor : {-4.0, 6.0}) CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio));
+    for (const double outdoor : {-3.0, 0.0, 5.0})
+        CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio / 0.8));
+    for (const double outdoor : {-4.0, 6.0})
+        CHECK(bin_at(after, outdoor).load_ratio == Approx(bin_at(before, outdoor).load_ratio));
 }
 
 TEST_CASE("two units do the work of one of twice the size that turns down to half") {
@@ -177,7 +192,8 @@ TEST_CASE("below its least output: water for the stated run, and starts with the
     const double heat_of_litre = filled.state.density.si() * filled.state.specific_heat.si() * 1e-3 * 5.0;
     const auto& mildest = plan.season.bins.back();
     CHECK(part.smallest_load.si() == Approx(mildest.load.si()));
-    CHECK(part.for_run->in(unit::litre) == Approx((part.least_output - part.smallest_load).si() * 600.0 / heat_of_litre));
+    CHECK(part.for_run->in(unit::litre) ==
+          Approx((part.least_output - part.smallest_load).si() * 600.0 / heat_of_litre));
     REQUIRE(part.busiest);
     // No cycle starts more often than one at half of the largest least output of the season's cycling bins.
     CHECK(part.busiest->starts_per_hour <= 3600.0 * part.least_output.si() / (4.0 * 80.0 * heat_of_litre) + 1e-9);
@@ -191,7 +207,7 @@ TEST_CASE("with valves shut the source keeps its least flow only where emitters 
     job.rooms.push_back(stated_room("other", 2000.0));
     job.emitters.push_back(panel("E2", "other", "A", 8000.0));
     CHECK_FALSE(planned(job).open_circuit);
-    job.heat_source->minimum_flow = measured(unit::litre_per_minute(5.0));   // E takes 11.5 L/min, E2 5.8
+    job.heat_source->minimum_flow = measured(unit::litre_per_minute(5.0));  // E takes 11.5 L/min, E2 5.8
     auto open = planned(job).open_circuit;
     REQUIRE(open);
     CHECK(open->emitter == 1);
@@ -244,14 +260,16 @@ TEST_CASE("units of different kinds: the largest alone in mild weather, both in 
         }
         return points;
     };
-    both.heat_source->further.push_back({"smaller", "", scaled(both.heat_source->performance, 0.5, 0.8), "", {}, 1, {}});
+    both.heat_source->further.push_back(
+        {"smaller", "", scaled(both.heat_source->performance, 0.5, 0.8), "", {}, 1, {}});
     const auto one = planned(alone).season, two = planned(both).season;
     bool mild = false, cold = false;
     for (std::size_t i = 0; i < one.bins.size(); ++i) {
         const auto& x = one.bins[i];
         const auto& y = two.bins[i];
         if (!x.reached || !y.reached || x.time <= Duration{} || x.load <= Power{}) continue;
-        // By hand: the load's share is the same in both houses, so the water is too; capacity of two is half as much again.
+        // By hand: the load's share is the same in both houses, so the water is too; capacity of two is half as much
+        // again.
         const double capacity = x.load.si() / x.load_ratio;
         CHECK(y.load.si() / y.load_ratio == Approx(1.5 * capacity));
         if (y.cycles) continue;

@@ -35,8 +35,7 @@ job::Job small_house() {
 }  // namespace
 
 TEST_CASE("what pipes carry at 0.9 m/s agrees with the sayings of the trade") {
-    Verification v{
-        {"capacities of copper sections at 0.9 m/s", "sayings of the trade", Certainty::practice, "kW"}};
+    Verification v{{"capacities of copper sections at 0.9 m/s", "sayings of the trade", Certainty::practice, "kW"}};
     // Spoken in whole kilowatts, so half a kilowatt either way.
     v.check(6.0, capacity_kw("copper_22", 5.0), 0.5);
     v.check(10.0, capacity_kw("copper_28", 5.0), 0.5);
@@ -86,7 +85,8 @@ TEST_CASE("the size and the drop for the hard limit alone clear it, and no less 
     REQUIRE(r.verdict == Verdict::change);
     REQUIRE(r.size_for_limit != nullptr);
     CHECK(r.size_for_limit->bore <= r.next_size->bore);
-    CHECK(designed(one_section_job(std::string{r.size_for_limit->name}, 6000.0)).sections[0].verdict != Verdict::change);
+    CHECK(designed(one_section_job(std::string{r.size_for_limit->name}, 6000.0)).sections[0].verdict !=
+          Verdict::change);
     REQUIRE(r.drop_to_limit);
     const double drop = r.drop_to_limit->si();
     CHECK(designed(one_section_job("copper_15", 6000.0, drop)).sections[0].verdict != Verdict::change);
@@ -172,7 +172,8 @@ TEST_CASE("one mean temperature for both pipes is near enough") {
     const auto at = [](double celsius, double kg_per_s) {
         const auto state = *physics::water(unit::celsius(celsius));
         return physics::pipe_flow(unit::kilogram_per_second(kg_per_s),
-                                  {unit::millimetre(20.2), unit::millimetre(0.0015)}, state).gradient.si();
+                                  {unit::millimetre(20.2), unit::millimetre(0.0015)}, state)
+            .gradient.si();
     };
     CHECK((at(50.0, 0.2) + at(45.0, 0.2)) / (2.0 * at(47.5, 0.2)) == Approx(1.0).epsilon(0.001));
     CHECK((at(55.0, 0.2) + at(35.0, 0.2)) / (2.0 * at(45.0, 0.2)) == Approx(1.0).epsilon(0.005));
@@ -208,8 +209,8 @@ TEST_CASE("a published two-pipe circuit is sized as it was published") {
     // A fan-convector circuit with loads of 22, 44, 66 and 88 kW in steel of 32, 40, 50 and 50 mm. Its
     // temperature drop is not on that page; 10 K is assumed. Limits of CIBSE Guide B 1986 to 50 mm: 1.0 m/s
     // and 300 Pa/m (read on a page that quotes it).
-    Verification v{{"sizes of a circuit in steel, drop of 10 K assumed",
-                    "Faber and Kell, 9th ed. 2002, p. 239", Certainty::read, "mm"}};
+    Verification v{{"sizes of a circuit in steel, drop of 10 K assumed", "Faber and Kell, 9th ed. 2002, p. 239",
+                    Certainty::read, "mm"}};
     const auto nominal = [](std::string_view name) {
         const std::string_view steel = "steel_dn";
         REQUIRE(name.starts_with(steel));
@@ -220,9 +221,8 @@ TEST_CASE("a published two-pipe circuit is sized as it was published") {
         const char* pipe;
         const char* next_below;
     };
-    for (const auto& p :
-         {SizedLoad{22.0, "steel_dn32", "steel_dn25"}, SizedLoad{44.0, "steel_dn40", "steel_dn32"},
-          SizedLoad{66.0, "steel_dn50", "steel_dn40"}, SizedLoad{88.0, "steel_dn50", "steel_dn40"}}) {
+    for (const auto& p : {SizedLoad{22.0, "steel_dn32", "steel_dn25"}, SizedLoad{44.0, "steel_dn40", "steel_dn32"},
+                          SizedLoad{66.0, "steel_dn50", "steel_dn40"}, SizedLoad{88.0, "steel_dn50", "steel_dn40"}}) {
         CAPTURE(p.kilowatts);
         auto job = one_section_job(p.pipe, 1000.0 * p.kilowatts, 10.0);
         job.conditions.velocity_preferred = measured(unit::metre_per_second(1.0));

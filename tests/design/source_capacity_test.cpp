@@ -13,18 +13,22 @@ namespace {
 /// A house of 6 kW at -3 °C on water of 50 °C, and a table of 5 to 9 kW at that water from -7 to 1 °C.
 job::Job house() {
     auto job = one_section_job("copper_35", 6000.0);
-    for (const auto& [outdoor, flow, kilowatts] : {std::tuple{-7.0, 45.0, 6.0}, {-7.0, 55.0, 4.0}, {1.0, 45.0, 10.0}, {1.0, 55.0, 8.0}}) {
-        job.heat_source->performance.push_back({unit::celsius(outdoor), unit::celsius(flow), unit::kilowatt(kilowatts), 3.0, {}, {}});
+    for (const auto& [outdoor, flow, kilowatts] :
+         {std::tuple{-7.0, 45.0, 6.0}, {-7.0, 55.0, 4.0}, {1.0, 45.0, 10.0}, {1.0, 55.0, 8.0}}) {
+        job.heat_source->performance.push_back(
+            {unit::celsius(outdoor), unit::celsius(flow), unit::kilowatt(kilowatts), 3.0, {}, {}});
     }
     return job;
 }
 
-bool flagged(const design::Design& d, design::Caveat caveat) { return std::ranges::find(d.flags, caveat, &design::Flag::caveat) != d.flags.end(); }
+bool flagged(const design::Design& d, design::Caveat caveat) {
+    return std::ranges::find(d.flags, caveat, &design::Flag::caveat) != d.flags.end();
+}
 
 }  // namespace
 
 TEST_CASE("without a stated capacity the maker's table is asked for that of the design day") {
-    const auto d = designed(house());   // by hand: half way between the outdoor and between the flow temperatures, 7 kW
+    const auto d = designed(house());  // by hand: half way between the outdoor and between the flow temperatures, 7 kW
     REQUIRE(d.duty.capacity);
     CHECK(d.duty.capacity->in(unit::kilowatt) == Approx(7.0));
     CHECK(d.duty.capacity_by_table);

@@ -22,11 +22,10 @@ TEST_CASE("a derivation ends in the figures of the design, and its sources exist
     const auto* section = trace.find(design::Subject::section, "S");
     REQUIRE(section);
     const auto has = [&](const std::string& result) {
-        return std::any_of(section->steps.begin(), section->steps.end(),
-                           [&](const design::Step& s) {
-                               const auto* written = s.result.as_it_stands();
-                               return written != nullptr && *written == result;
-                           });
+        return std::any_of(section->steps.begin(), section->steps.end(), [&](const design::Step& s) {
+            const auto* written = s.result.as_it_stands();
+            return written != nullptr && *written == result;
+        });
     };
     CHECK(has(text(d.sections[0].hydraulic.velocity, unit::metre_per_second, 3)));
     CHECK(has(text(d.sections[0].pressure_drop, unit::kilopascal, 3)));

@@ -43,8 +43,8 @@ struct Placed {
 };
 
 std::string words_for(const Box& box) {
-    return "[" + fixed(box.left, 1) + " " + fixed(box.top, 1) + " " + fixed(box.right, 1) + " " +
-           fixed(box.bottom, 1) + "]";
+    return "[" + fixed(box.left, 1) + " " + fixed(box.top, 1) + " " + fixed(box.right, 1) + " " + fixed(box.bottom, 1) +
+           "]";
 }
 
 void look_at_text(const TextItem& text, const pdf::Fonts& fonts, double tolerance, const std::string& where,
@@ -59,17 +59,15 @@ void look_at_text(const TextItem& text, const pdf::Fonts& fonts, double toleranc
 
 void look_for_overlaps(std::vector<Placed> placed, double tolerance, const std::string& where,
                        std::vector<std::string>& out) {
-    std::sort(placed.begin(), placed.end(),
-              [](const Placed& a, const Placed& b) { return a.box.top < b.box.top; });
+    std::sort(placed.begin(), placed.end(), [](const Placed& a, const Placed& b) { return a.box.top < b.box.top; });
     for (std::size_t a = 0; a < placed.size(); ++a) {
-        for (std::size_t b = a + 1; b < placed.size() && placed[b].box.top < placed[a].box.bottom - tolerance;
-             ++b) {
+        for (std::size_t b = a + 1; b < placed.size() && placed[b].box.top < placed[a].box.bottom - tolerance; ++b) {
             const Box &one = placed[a].box, &other = placed[b].box;
             const bool across = one.left < other.right - tolerance && other.left < one.right - tolerance;
             const bool down = other.top < one.bottom - tolerance && one.top < other.bottom - tolerance;
             if (!across || !down) continue;
-            out.push_back("one over the other: " + where + " '" + placed[a].text->text + "' " +
-                          words_for(one) + " and '" + placed[b].text->text + "' " + words_for(other));
+            out.push_back("one over the other: " + where + " '" + placed[a].text->text + "' " + words_for(one) +
+                          " and '" + placed[b].text->text + "' " + words_for(other));
         }
     }
 }
@@ -151,8 +149,8 @@ std::vector<std::string> column_faults_of(const Pages& pages, double tolerance) 
         for (const auto& [number, column] : of_table) {
             if (before != nullptr && column.left < before->right + tolerance) {
                 out.push_back("columns meet: page " +
-                              std::to_string(pages.structure[static_cast<std::size_t>(table)].page + 1) +
-                              " '" + before->rightmost + "' and '" + column.leftmost + "'");
+                              std::to_string(pages.structure[static_cast<std::size_t>(table)].page + 1) + " '" +
+                              before->rightmost + "' and '" + column.leftmost + "'");
             }
             before = &column;
         }

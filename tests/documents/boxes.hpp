@@ -14,13 +14,11 @@
 namespace loopfolio::tests {
 
 [[nodiscard]] inline layout::Box joined(const layout::Box& a, const layout::Box& b) {
-    return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right),
-            std::max(a.bottom, b.bottom)};
+    return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right), std::max(a.bottom, b.bottom)};
 }
 
 [[nodiscard]] inline bool inside(const layout::Box& box, const layout::Box& frame) {
-    return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top &&
-           box.bottom <= frame.bottom;
+    return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
 }
 
 /// The box of an item: of a text from its baseline, the height of a capital and its width; of a drawing from its

@@ -118,11 +118,9 @@ std::map<Verdict, std::vector<Sign>> signs_of(const WholePack& pack) {
     std::map<std::pair<Verdict, int>, std::size_t> taken;
     std::map<int, Grey> drawn_pages;
     for (const Place& place : signs_on(pack.pages)) {
-        if (out[place.verdict].size() >= most || taken[{place.verdict, place.page}]++ >= most_of_a_page)
-            continue;
+        if (out[place.verdict].size() >= most || taken[{place.verdict, place.page}]++ >= most_of_a_page) continue;
         if (drawn_pages.count(place.page) == 0) {
-            drawn_pages[place.page] =
-                drawn(Renderer::poppler, pack.pdf, dots, place.page, place.page).front();
+            drawn_pages[place.page] = drawn(Renderer::poppler, pack.pdf, dots, place.page, place.page).front();
         }
         out[place.verdict].push_back(cropped(drawn_pages[place.page], place.box));
     }
@@ -186,12 +184,10 @@ Look look_of(const Grey& page, const layout::PathItem& curve) {
         const double length = std::hypot(b.x - a.x, b.y - a.y);
         for (double at = 0.0; at < length; at += step) {
             const double t = at / length;
-            greys.push_back(
-                page.between((a.x + t * (b.x - a.x)) * per_point, (a.y + t * (b.y - a.y)) * per_point));
+            greys.push_back(page.between((a.x + t * (b.x - a.x)) * per_point, (a.y + t * (b.y - a.y)) * per_point));
         }
     }
-    greys.erase(greys.begin(),
-                greys.begin() + static_cast<std::ptrdiff_t>(from * static_cast<double>(greys.size())));
+    greys.erase(greys.begin(), greys.begin() + static_cast<std::ptrdiff_t>(from * static_cast<double>(greys.size())));
     std::sort(greys.begin(), greys.end());
     const auto third = static_cast<std::ptrdiff_t>(greys.size() / 3);
     REQUIRE(third > 10);

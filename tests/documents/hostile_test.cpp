@@ -44,8 +44,7 @@ bool says(const layout::Page& page, const std::string& word) {
 }
 
 bool says(const layout::Pages& pages, const std::string& word) {
-    return std::any_of(pages.pages.begin(), pages.pages.end(),
-                       [&](const auto& page) { return says(page, word); });
+    return std::any_of(pages.pages.begin(), pages.pages.end(), [&](const auto& page) { return says(page, word); });
 }
 
 std::string times(int count, const std::string& text) {
@@ -92,8 +91,7 @@ TEST_CASE("the packs of the examples are sound") {
 TEST_CASE("what is looked for on pages is found") {
     const auto text = [](double x, double y, const char* words) {
         return layout::TextItem{
-            {x, y}, words, layout::Face::regular, 10.0, fonts().width(words, layout::Face::regular, 10.0),
-            {}};
+            {x, y}, words, layout::Face::regular, 10.0, fonts().width(words, layout::Face::regular, 10.0), {}};
     };
     layout::Pages pages;
     auto narrow = text(300, 300, "narrow");
@@ -191,10 +189,9 @@ TEST_CASE("large houses, small ones and silent ones make sound packs that read a
     };
     const Row rows[] = {
         {"300 rooms", [](House& h) { h.rooms = 300, h.emitters = 40; }, 60, 120},
-        {"120 emitters on long branches",
-         [](House& h) { h.rooms = 60, h.emitters = 120, h.sections_in_row = 12; }, 35, 90},
-        {"120 emitters on one manifold", [](House& h) { h.rooms = h.emitters = 120, h.sections_in_row = 1; },
-         40, 100},
+        {"120 emitters on long branches", [](House& h) { h.rooms = 60, h.emitters = 120, h.sections_in_row = 12; }, 35,
+         90},
+        {"120 emitters on one manifold", [](House& h) { h.rooms = h.emitters = 120, h.sections_in_row = 1; }, 40, 100},
         {"one room", [](House& h) { h.rooms = h.emitters = 1; }, 12, 30},
         {"no notes", [](House& h) { h.notes.clear(); }, 12, 30},
         {"long addresses and 40 notes",
@@ -206,8 +203,7 @@ TEST_CASE("large houses, small ones and silent ones make sound packs that read a
          },
          12, 45},
         {"words with marks",
-         [](House& h) { h = saying("e\u0301cole W\u0302y\u0302n s\u0326i\u0302 A\u030Angstro\u0308m"); }, 12,
-         40},
+         [](House& h) { h = saying("e\u0301cole W\u0302y\u0302n s\u0326i\u0302 A\u030Angstro\u0308m"); }, 12, 40},
     };
     for (const auto& row : rows) {
         INFO(row.what);
@@ -253,8 +249,7 @@ TEST_CASE("signs of other languages are words like any other") {
     const WholePack pack = valid_pack(saying("qz **b** {page} {{c}} {} %s %d <d>&amp; \\n $x `y` #z").job());
     check_sound(pack.pages);
     check_read(pack);
-    for (const auto* word :
-         {"qz", "'b'", "{page}", "{{c}}", "{}", "%s", "%d", "<d>&amp;", "\\n", "$x", "`y`", "#z"}) {
+    for (const auto* word : {"qz", "'b'", "{page}", "{{c}}", "{}", "%s", "%d", "<d>&amp;", "\\n", "$x", "`y`", "#z"}) {
         INFO(word);
         CHECK(says(pack.pages.pages.front(), word));
     }

@@ -4,10 +4,10 @@
 
 #include "loopfolio/app/pack_style.hpp"
 #include "loopfolio/app/pipeline.hpp"
-#include "loopfolio/study/register.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/report/compose.hpp"
+#include "loopfolio/study/register.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -74,8 +74,7 @@ const WholePack& example_pack(const std::string& name, const std::string& look) 
     static std::map<std::pair<std::string, std::string>, WholePack> made;
     const std::pair key{name, look};
     const auto found = made.find(key);
-    return found != made.end() ? found->second
-                               : made.emplace(key, valid_pack(example_text(name), look)).first->second;
+    return found != made.end() ? found->second : made.emplace(key, valid_pack(example_text(name), look)).first->second;
 }
 
 }  // namespace loopfolio::tests

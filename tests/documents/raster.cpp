@@ -38,8 +38,8 @@ Command command(Renderer renderer, const std::string& file, const std::string& o
             return {"gs", "ghostscript",
                     "-q -dSAFER -dBATCH -dNOPAUSE -dUseFastColor=true -sDEVICE=pgmraw -dTextAlphaBits=4 "
                     "-dGraphicsAlphaBits=4 -r" +
-                        r + " -dFirstPage=" + n + " -dLastPage=" + n +
-                        " -sOutputFile=" + shell_word(out + ".pgm") + " " + file};
+                        r + " -dFirstPage=" + n + " -dLastPage=" + n + " -sOutputFile=" + shell_word(out + ".pgm") +
+                        " " + file};
     }
     return {};
 }
@@ -54,16 +54,14 @@ double Grey::between(double x, double y) const {
     const double right_share = x - 0.5 - left, lower_share = y - 0.5 - top;
     const int column = static_cast<int>(left), row = static_cast<int>(top);
     const double upper = (1.0 - right_share) * pixel(column, row) + right_share * pixel(column + 1, row);
-    const double lower =
-        (1.0 - right_share) * pixel(column, row + 1) + right_share * pixel(column + 1, row + 1);
+    const double lower = (1.0 - right_share) * pixel(column, row + 1) + right_share * pixel(column + 1, row + 1);
     return (1.0 - lower_share) * upper + lower_share * lower;
 }
 
 Grey read_pgm(std::string_view bytes) {
     std::size_t at = 0;
     const auto token = [&] {
-        while (at < bytes.size() &&
-               (std::isspace(static_cast<unsigned char>(bytes[at])) || bytes[at] == '#')) {
+        while (at < bytes.size() && (std::isspace(static_cast<unsigned char>(bytes[at])) || bytes[at] == '#')) {
             if (bytes[at] == '#') at = std::min(bytes.find('\n', at), bytes.size());
             else ++at;
         }
@@ -93,8 +91,7 @@ std::string name_of(Renderer renderer) {
     return "";
 }
 
-std::vector<Grey> drawn(Renderer renderer, const std::string& pdf, double dots_per_inch, int first,
-                        int last) {
+std::vector<Grey> drawn(Renderer renderer, const std::string& pdf, double dots_per_inch, int first, int last) {
     const WorkFolder folder;
     const std::string file = shell_word(folder.write("pack.pdf", pdf));
     std::vector<Grey> pages;
@@ -129,8 +126,7 @@ Grey blurred(const Grey& image) {
             int sum = 0;
             for (int row = y - 1; row <= y + 1; ++row) {
                 for (int column = x - 1; column <= x + 1; ++column) {
-                    sum += image.at(std::clamp(column, 0, image.width - 1),
-                                    std::clamp(row, 0, image.height - 1));
+                    sum += image.at(std::clamp(column, 0, image.width - 1), std::clamp(row, 0, image.height - 1));
                 }
             }
             const auto index = static_cast<std::size_t>(y) * static_cast<std::size_t>(image.width) +

@@ -16,8 +16,7 @@ struct Grey {
     std::vector<std::uint8_t> pixels;
 
     [[nodiscard]] int at(int x, int y) const {
-        return pixels[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
-                      static_cast<std::size_t>(x)];
+        return pixels[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x)];
     }
     /// The interpolated value at a point. Pixel centres are at halves; outside the image the edge continues.
     [[nodiscard]] double between(double x, double y) const;
@@ -31,8 +30,8 @@ inline constexpr Renderer every_renderer[] = {Renderer::poppler, Renderer::mupdf
 [[nodiscard]] std::string name_of(Renderer renderer);
 
 /// Pages `first` to `last`, counted from 1, of a PDF file.
-[[nodiscard]] std::vector<Grey> drawn(Renderer renderer, const std::string& pdf, double dots_per_inch,
-                                      int first, int last);
+[[nodiscard]] std::vector<Grey> drawn(Renderer renderer, const std::string& pdf, double dots_per_inch, int first,
+                                      int last);
 
 /// The mean of each `by` by `by` pixels. Pixels left over at the right and at the foot are dropped.
 [[nodiscard]] Grey shrunk(const Grey& image, int by);

@@ -27,9 +27,7 @@ double dots_for(const layout::Page& page) { return page.width < 600.0 ? 179.58 :
 // dense.
 constexpr double most_mean = 2.0, most_share = 0.002, most_tile = 25.0;
 
-bool agree(const Distance& d) {
-    return d.mean <= most_mean && d.share <= most_share && d.worst_tile <= most_tile;
-}
+bool agree(const Distance& d) { return d.mean <= most_mean && d.share <= most_share && d.worst_tile <= most_tile; }
 
 std::string words_for(const Distance& d) {
     return "mean " + std::to_string(d.mean) + ", share " + std::to_string(d.share) + ", tile " +
@@ -109,8 +107,7 @@ TEST_CASE("a difference that a reader would see is not within what renderers may
 }
 
 TEST_CASE("images are read and measured") {
-    const Grey image =
-        read_pgm(std::string{"P5 # by hand\n3 2\n255\n"} + std::string("\x00\xff\x40\x00\x00\x80", 6));
+    const Grey image = read_pgm(std::string{"P5 # by hand\n3 2\n255\n"} + std::string("\x00\xff\x40\x00\x00\x80", 6));
     CHECK(image.width == 3);
     CHECK(image.height == 2);
     CHECK(image.at(1, 0) == 255);

@@ -4,11 +4,11 @@
 
 #include "support/run_command.hpp"
 
+#include <unistd.h>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
-#include <unistd.h>
 
 namespace loopfolio::tests {
 
@@ -49,12 +49,11 @@ void run_tool(const std::string& tool, const std::string& package, const std::st
     if (said.status == not_found) {
         throw std::runtime_error{tool + " is not there: install the Debian package " + package};
     }
-    const std::string no_profiles =
-        "warning: ICC support is not available\n";  // Debian's build of MuPDF, of any file
+    const std::string no_profiles = "warning: ICC support is not available\n";  // Debian's build of MuPDF, of any file
     if (said.text.starts_with(no_profiles)) said.text.erase(0, no_profiles.size());
     if (said.status != 0 || !said.text.empty()) {
-        throw std::runtime_error{tool + " " + arguments + " ended with " + std::to_string(said.status) +
-                                 ": " + said.text};
+        throw std::runtime_error{tool + " " + arguments + " ended with " + std::to_string(said.status) + ": " +
+                                 said.text};
     }
 }
 

@@ -16,8 +16,7 @@ namespace loopfolio::tests {
 namespace {
 
 bool is_space(char32_t c) {
-    return c <= U' ' || c == 0x00A0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F || c == 0x205F ||
-           c == 0x3000;
+    return c <= U' ' || c == 0x00A0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F || c == 0x205F || c == 0x3000;
 }
 
 std::string utf8_of(char32_t c) {
@@ -36,9 +35,9 @@ std::string text_of(const layout::Page& page) {
     for (const layout::Item& item : page.items) {
         const auto* one = std::get_if<layout::TextItem>(&item);
         if (one == nullptr) continue;
-        const bool joined =
-            before != nullptr && std::abs(one->baseline.y - before->baseline.y) < touching * one->size &&
-            std::abs(before->baseline.x + before->width - one->baseline.x) < touching * one->size;
+        const bool joined = before != nullptr &&
+                            std::abs(one->baseline.y - before->baseline.y) < touching * one->size &&
+                            std::abs(before->baseline.x + before->width - one->baseline.x) < touching * one->size;
         text += (joined ? "" : " ") + one->text;
         before = one;
     }
@@ -94,17 +93,14 @@ std::vector<Words> words_read(Reader reader, const std::string& pdf) {
     const WorkFolder folder;
     const std::string file = shell_word(folder.write("pack.pdf", pdf)), out = shell_word(folder.path("text"));
     switch (reader) {
-        case Reader::poppler:
-            run_tool("pdftotext", "poppler-utils", "-raw -enc UTF-8 " + file + " " + out);
-            break;
+        case Reader::poppler: run_tool("pdftotext", "poppler-utils", "-raw -enc UTF-8 " + file + " " + out); break;
         case Reader::mupdf: run_tool("mutool", "mupdf-tools", "draw -q -F txt -o " + out + " " + file); break;
         case Reader::pdfjs:
             if (!std::filesystem::exists(LOOPFOLIO_PDFJS)) {
                 throw std::runtime_error{"no " LOOPFOLIO_PDFJS ": the test documents_pdfjs fetches it"};
             }
             run_tool("node", "nodejs",
-                     shell_word(LOOPFOLIO_PDFJS_WORDS) + " " + shell_word(LOOPFOLIO_PDFJS) + " " + file +
-                         " >" + out);
+                     shell_word(LOOPFOLIO_PDFJS_WORDS) + " " + shell_word(LOOPFOLIO_PDFJS) + " " + file + " >" + out);
             break;
     }
     return words_by_page(folder.read("text"));
@@ -112,16 +108,14 @@ std::vector<Words> words_read(Reader reader, const std::string& pdf) {
 
 std::vector<std::string> differences(const layout::Pages& laid_out, const std::vector<Words>& read) {
     if (laid_out.pages.size() != read.size()) {
-        return {std::to_string(laid_out.pages.size()) + " pages laid out, " + std::to_string(read.size()) +
-                " read"};
+        return {std::to_string(laid_out.pages.size()) + " pages laid out, " + std::to_string(read.size()) + " read"};
     }
     std::vector<std::string> out;
     for (std::size_t i = 0; i < read.size(); ++i) {
         const Words set = words_laid_out(laid_out.pages[i]);
         Words lost, found;
         std::set_difference(set.begin(), set.end(), read[i].begin(), read[i].end(), std::back_inserter(lost));
-        std::set_difference(read[i].begin(), read[i].end(), set.begin(), set.end(),
-                            std::back_inserter(found));
+        std::set_difference(read[i].begin(), read[i].end(), set.begin(), set.end(), std::back_inserter(found));
         if (lost.empty() && found.empty()) continue;
         out.push_back("page " + std::to_string(i + 1) + ": laid out alone" + listed(lost) + "; read alone" +
                       listed(found));

@@ -10,10 +10,10 @@
 
 /// Words as they were laid out, and as readers find them in the file.
 ///
-/// Words are separated by white space. Every space of Unicode counts as white space (no-break, narrow, thin, figure), as
-/// readers may or may not distinguish them. Hyphens and all other marks belong to their words and are compared as they
-/// are; nothing is joined across lines. Characters composed of base and marks are compared in Normalization Form C, and
-/// those without ink or width (soft hyphen, joiners) are not counted.
+/// Words are separated by white space. Every space of Unicode counts as white space (no-break, narrow, thin,
+/// figure), as readers may or may not distinguish them. Hyphens and all other marks belong to their words and are
+/// compared as they are; nothing is joined across lines. Characters composed of base and marks are compared in
+/// Normalization Form C, and those without ink or width (soft hyphen, joiners) are not counted.
 namespace loopfolio::tests {
 
 /// The words of one page, sorted, each as often as it occurs.
@@ -35,7 +35,6 @@ inline constexpr Reader every_reader[] = {Reader::poppler, Reader::mupdf, Reader
 
 /// Differences between the pages as laid out and the words that a reader found, one line for each page that differs.
 /// Empty if both contain the same words, each as often.
-[[nodiscard]] std::vector<std::string> differences(const layout::Pages& laid_out,
-                                                   const std::vector<Words>& read);
+[[nodiscard]] std::vector<std::string> differences(const layout::Pages& laid_out, const std::vector<Words>& read);
 
 }  // namespace loopfolio::tests

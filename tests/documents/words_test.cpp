@@ -76,7 +76,6 @@ TEST_CASE("what a word is") {
         return layout::TextItem{{x, y}, text, layout::Face::regular, 10.0, width, {}};
     };
     layout::Page page;
-    page.items = {at(10, 10, "keep", 20), at(30.1, 10, ", noted", 30), at(62.1, 10, "18", 10),
-                  at(72.1, 22, "K", 6)};
+    page.items = {at(10, 10, "keep", 20), at(30.1, 10, ", noted", 30), at(62.1, 10, "18", 10), at(72.1, 22, "K", 6)};
     CHECK(words_laid_out(page) == Words{"18", "K", "keep,", "noted"});
 }

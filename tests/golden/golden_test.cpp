@@ -41,7 +41,7 @@ const fs::path kept = fs::path{LOOPFOLIO_TEST_DATA} / "golden";
 const fs::path found = LOOPFOLIO_GOLDEN_FOUND;
 
 constexpr std::array endings{".pack.txt", ".check.txt", ".json"};
-using Texts = std::map<std::string, std::string>;   // ending to text
+using Texts = std::map<std::string, std::string>;  // ending to text
 
 std::string read_whole(const fs::path& path) {
     std::ifstream in{path, std::ios::binary};
@@ -101,13 +101,13 @@ std::string check_of(const std::string& file) {
     for (auto at = warnings.find(folder); at != std::string::npos; at = warnings.find(folder, at)) {
         warnings.erase(at, folder.size());
     }
-    return out.str() + (warnings.empty() ? "" : "warnings\n" + warnings) + "exit code of check --strict: " +
-           std::to_string(code) + "\n";
+    return out.str() + (warnings.empty() ? "" : "warnings\n" + warnings) +
+           "exit code of check --strict: " + std::to_string(code) + "\n";
 }
 
 struct Made {
     Texts texts;
-    std::string dump;   ///< the pages with everything that is drawn, to be compared where a digest has changed
+    std::string dump;  ///< the pages with everything that is drawn, to be compared where a digest has changed
 };
 
 Made make(const std::string& name) {
@@ -132,9 +132,9 @@ std::vector<std::string> example_names() {
 
 struct Difference {
     int gone = 0, added = 0;
-    int words_gone = 0, words_added = 0;   ///< without texts that only moved or look otherwise
-    std::string words;                     ///< the first of these
-    std::string lines;                     ///< the first lines that differ as a unified diff
+    int words_gone = 0, words_added = 0;  ///< without texts that only moved or look otherwise
+    std::string words;                    ///< the first of these
+    std::string lines;                    ///< the first lines that differ as a unified diff
 
     [[nodiscard]] std::string counts() const {
         return std::to_string(gone) + " lines gone, " + std::to_string(added) + " added; apart from places " +
@@ -153,12 +153,12 @@ Difference compare(const fs::path& old_file, const fs::path& new_file) {
     const auto all = run_command("LC_ALL=C diff -U 2 '" + before + "' '" + new_file.string() + "'");
     if (all.status > 1) throw std::runtime_error{all.text};
     Difference difference;
-    std::map<std::string, int> balance;   // of each wording: how many more there are than before
+    std::map<std::string, int> balance;  // of each wording: how many more there are than before
     std::istringstream in{all.text};
     std::string line;
     constexpr int most_lines = 40, most_words = 20;
     for (int number = 1; std::getline(in, line); ++number) {
-        if (number <= 2) continue;   // the names of the files, which the failure names itself
+        if (number <= 2) continue;  // the names of the files, which the failure names itself
         if (line.starts_with('-')) {
             ++difference.gone;
             --balance[words_of(line.substr(1))];
@@ -195,7 +195,7 @@ TEST_CASE("pages, check and record of every example are the kept ones") {
         Made made;
         try {
             made = make(name);
-        } catch (const std::exception& fault) {   // the others are compared all the same
+        } catch (const std::exception& fault) {  // the others are compared all the same
             FAIL_CHECK(name << " makes no pack: " << fault.what());
             continue;
         }
@@ -209,16 +209,18 @@ TEST_CASE("pages, check and record of every example are the kept ones") {
             ++changed;
             if (accepting()) {
                 write_whole(old_file, text);
-                std::cout << "accepted " << name << ending << (is_new ? " (new)" : "") << ": "
-                          << difference.counts() << '\n';
+                std::cout << "accepted " << name << ending << (is_new ? " (new)" : "") << ": " << difference.counts()
+                          << '\n';
             } else if (is_new) {
                 FAIL_CHECK("tests/data/golden/" << name << ending << " is missing: examples/" << name
-                           << ".yaml has no golden yet; it would be " << new_file.string() << how_to_accept);
+                                                << ".yaml has no golden yet; it would be " << new_file.string()
+                                                << how_to_accept);
             } else {
-                FAIL_CHECK(name << ending << " has changed: " << difference.counts()
-                           << "\n  - tests/data/golden/" << name << ending << "\n  + " << new_file.string()
-                           << "\nWhat differs apart from places:\n" << difference.words
-                           << "Line by line:\n" << difference.lines << how_to_accept);
+                FAIL_CHECK(name << ending << " has changed: " << difference.counts() << "\n  - tests/data/golden/"
+                                << name << ending << "\n  + " << new_file.string()
+                                << "\nWhat differs apart from places:\n"
+                                << difference.words << "Line by line:\n"
+                                << difference.lines << how_to_accept);
             }
         }
     }
@@ -248,7 +250,7 @@ TEST_CASE("the goldens hold in a locale with another decimal point") {
     for (const auto& name : example_names()) {
         for (const auto& [ending, text] : make(name).texts) {
             INFO(name << ending);
-            CHECK((read_whole(kept / (name + ending)) == text));   // in brackets: a failure prints no whole file
+            CHECK((read_whole(kept / (name + ending)) == text));  // in brackets: a failure prints no whole file
         }
     }
 }

@@ -15,7 +15,7 @@ namespace {
 
 /// Lines of the dump that are counted and digested rather than kept.
 struct Digested {
-    std::map<std::string, int> counts;   ///< first word of the line to the number of such lines
+    std::map<std::string, int> counts;  ///< first word of the line to the number of such lines
     std::string lines;
 
     void add(const std::string& kind, const std::string& line) {
@@ -62,7 +62,7 @@ std::string page_text(const std::string& dump) {
         if (word == "page") {
             out += drawn.take("drawn") + '\n' + line + '\n';
             on_page = true;
-        } else if (word == "document") {   // the first element of the structure, which comes after all pages
+        } else if (word == "document") {  // the first element of the structure, which comes after all pages
             out += drawn.take("drawn") + "\nstructure\n";
             on_page = false;
             structure.add(word, line);
@@ -74,7 +74,7 @@ std::string page_text(const std::string& dump) {
             structure.add(word, line);
             if (stays_in_structure(word)) out += line + '\n';
         } else {
-            out += line + '\n';   // title, bookmarks and the like
+            out += line + '\n';  // title, bookmarks and the like
         }
     }
     return out + structure.take("elements");

@@ -33,7 +33,8 @@ TEST_CASE("layers that no wall is made of") {
          "16:74: error: rooms[0].elements[0].layers[0].conductivity_w_per_mk = 0: must lie between 0.005 and 500 "
          "W/(m·K) (room living)\n"
          "    hint: nothing that lets no heat through is built\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
          "{material: mortar, share_percent: 101}}]}",
          "16:135: error: rooms[0].elements[0].layers[0].bridge.share_percent = 101: must lie between 0 and 100% "
          "(room living)\n"},
@@ -41,7 +42,8 @@ TEST_CASE("layers that no wall is made of") {
          "16:61: error: rooms[0].elements[0].layers[0].material = brick_outr: is not the name of a material "
          "(room living)\n"
          "    hint: did you mean `brick_outer`?\n"},
-        {"", "{kind: wall, area_m2: 8, u_value_w_per_m2k: 0.5, layers: [{material: brick_outer, "
+        {"",
+         "{kind: wall, area_m2: 8, u_value_w_per_m2k: 0.5, layers: [{material: brick_outer, "
          "thickness_mm: 102}]}",
          "16:73: error: rooms[0].elements[0].layers: stands beside `u_value_w_per_m2k`: each says what the "
          "element lets through (room living)\n"
@@ -55,12 +57,14 @@ TEST_CASE("layers that no wall is made of") {
         {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer}]}",
          "16:50: error: rooms[0].elements[0].layers[0].thickness_mm: is missing: a solid layer resists by its "
          "thickness (room living)\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: pir, thickness_mm: 50, resistance_m2k_per_w: "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: pir, thickness_mm: 50, resistance_m2k_per_w: "
          "2}]}",
          "16:106: error: rooms[0].elements[0].layers[0].resistance_m2k_per_w = 2: stands beside what makes it a "
          "solid layer (room living)\n"
          "    hint: keep one of the two\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{resistance_m2k_per_w: 2, bridge: {material: timber, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{resistance_m2k_per_w: 2, bridge: {material: timber, "
          "share_percent: 10}}]}",
          "16:84: error: rooms[0].elements[0].layers[0].bridge: needs a layer with a thickness (room living)\n"
          "    hint: give the layer's material or conductivity\n"},
@@ -74,57 +78,78 @@ TEST_CASE("layers that no wall is made of") {
 
 TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
     check_elements({
-        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
          "{material: mortar, share_percent: 100}}]}",
          "16:135: error: rooms[0].elements[0].layers[0].bridge.share_percent = 100: leaves nothing of the layer (room "
          "living)\n"
          "    hint: describe what fills it as the layer\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
          "{material: mortar, share_percent: 41}}]}",
          "16:135: warning: rooms[0].elements[0].layers[0].bridge.share_percent = 41: is odd: studs, joists and mortar "
          "seldom take more than 40% of a layer (room living)\n"
          "    hint: check that it is the share of the second material\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
-         "{material: mortar, share_percent: 40}}]}", ""},
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
+         "{material: mortar, share_percent: 40}}]}",
+         ""},
         {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, air_gap_level: 3}]}",
          "16:99: error: rooms[0].elements[0].layers[0].air_gap_level = 3: must lie between 0 and 2 (room living)\n"},
         {"", "{kind: wall, area_m2: 8, layers: [{air_mm: 50, air_gap_level: 1}]}",
          "16:78: error: rooms[0].elements[0].layers[0].air_gap_level = 1: is not read of an air layer (room living)\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{air_mm: 50, fasteners: {material: steel, section_mm2: 12.5, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{air_mm: 50, fasteners: {material: steel, section_mm2: 12.5, "
          "number_per_m2: 2.5}}]}",
-         "16:74: error: rooms[0].elements[0].layers[0].fasteners: need a solid layer that they go through (room living)\n"
+         "16:74: error: rooms[0].elements[0].layers[0].fasteners: need a solid layer that they go through (room "
+         "living)\n"
          "    hint: ties across an empty cavity are not counted: leave them out\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: timber, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: timber, "
          "section_mm2: 12.5, number_per_m2: 2.5}}]}",
          "16:106: error: rooms[0].elements[0].layers[0].fasteners.material = timber: lets less than 1 W/(m·K) through: "
          "the standard counts no such fasteners (room living)\n"
          "    hint: leave `fasteners` out\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
          "section_mm2: 12.5, number_per_m2: 2.5, depth_mm: 50.5}}]}",
          "16:162: error: rooms[0].elements[0].layers[0].fasteners.depth_mm = 50.5: must not be above the layer's own "
          "`thickness_mm`, 50 (room living)\n"
          "    hint: count only what lies in this layer\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
-         "section_mm2: 12.5, number_per_m2: 2.5, depth_mm: 50}}]}", ""},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5, depth_mm: 50}}]}",
+         ""},
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
          "section_mm2: 500, number_per_m2: 24}}]}",
-         "16:126: warning: rooms[0].elements[0].layers[0].fasteners.section_mm2 = 500: makes 1.2% of the area metal, with "
+         "16:126: warning: rooms[0].elements[0].layers[0].fasteners.section_mm2 = 500: makes 1.2% of the area metal, "
+         "with "
          "`number_per_m2`: ties and screws seldom take more than 1% (room living)\n"
          "    hint: state the section of one, and how many there are on one square metre\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
-         "section_mm2: 500, number_per_m2: 20}}]}", ""},
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, fasteners: {material: steel, "
+         "section_mm2: 500, number_per_m2: 20}}]}",
+         ""},
         {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, air_gap_level: 1}]}",
-         "16:108: warning: rooms[0].elements[0].layers[0].air_gap_level = 1: corrects insulation, and this layer lets 0.77 "
+         "16:108: warning: rooms[0].elements[0].layers[0].air_gap_level = 1: corrects insulation, and this layer lets "
+         "0.77 "
          "W/(m·K) through (room living)\n"
          "    hint: state it of the layer that insulates\n"},
         {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, air_gap_level: 0}]}", ""},
-        {"", "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.11, thickness_mm: 50, fasteners: {material: steel, "
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.11, thickness_mm: 50, fasteners: {material: "
+         "steel, "
          "section_mm2: 12.5, number_per_m2: 2.5}}]}",
-         "16:109: warning: rooms[0].elements[0].layers[0].fasteners: corrects insulation, and this layer lets 0.11 W/(m·K) "
+         "16:109: warning: rooms[0].elements[0].layers[0].fasteners: corrects insulation, and this layer lets 0.11 "
+         "W/(m·K) "
          "through (room living)\n"
          "    hint: state it of the layer that insulates\n"},
-        {"", "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.1, thickness_mm: 50, fasteners: {material: steel, "
-         "section_mm2: 12.5, number_per_m2: 2.5}}]}", ""},
+        {"",
+         "{kind: wall, area_m2: 8, layers: [{conductivity_w_per_mk: 0.1, thickness_mm: 50, fasteners: {material: "
+         "steel, "
+         "section_mm2: 12.5, number_per_m2: 2.5}}]}",
+         ""},
         {"", "{kind: wall, area_m2: 8, layers: [{resistance_m2k_per_w: 2, air_gap_level: 1}]}", ""},
         {"", "{kind: floor, area_m2: 8, beyond: ground, u_value_w_per_m2k: 0.5, ground: clay}",
          "16:90: error: rooms[0].elements[0].ground = clay: is read only with `perimeter_m` (room living)\n"},
@@ -142,22 +167,26 @@ TEST_CASE("slabs and unheated spaces that are not whole") {
          "(room living)\n"
          "    hint: write 0 where there is none\n"},
         {"", "{kind: floor, area_m2: 14, beyond: ground, perimeter_m: 150, insulation_m2k_per_w: 0}",
-         "16:72: warning: rooms[0].elements[0].perimeter_m = 150: is long for 14 m²: a strip of that area, ten times as long "
+         "16:72: warning: rooms[0].elements[0].perimeter_m = 150: is long for 14 m²: a strip of that area, ten times "
+         "as long "
          "as wide, has 26 m round it (room living)\n"
          "    hint: give the edge of this floor alone that lies to outside\n"},
         {"", "{kind: floor, area_m2: 10, beyond: ground, perimeter_m: 22, insulation_m2k_per_w: 0}", ""},
         {"", "{kind: wall, area_m2: 18, perimeter_m: 9, insulation_m2k_per_w: 0}",
          "16:55: error: rooms[0].elements[0].perimeter_m = 9: is read only with `kind: floor` and `beyond: "
          "ground` (room living)\n"},
-        {"", "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, factor: 0.5, space: "
+        {"",
+         "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, factor: 0.5, space: "
          "{to_rooms_w_per_k: 9, to_outside_w_per_k: 30}}",
          "16:89: error: rooms[0].elements[0].factor = 0.5: says the same as `space` (room living)\n"
          "    hint: keep one of the two\n"},
-        {"", "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, space: "
+        {"",
+         "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, space: "
          "{to_rooms_w_per_k: 0, to_outside_w_per_k: 0}}",
          "16:88: error: rooms[0].elements[0].space: must lose heat or take it: one of the two above 0 (room "
          "living)\n"},
-        {"", "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, space: {to_rooms_w_per_k: 9, "
+        {"",
+         "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, space: {to_rooms_w_per_k: 9, "
          "to_outside_w_per_k: 30}}",
          "16:70: error: rooms[0].elements[0].space: is read only with `beyond: unheated` (room living)\n"},
     });
@@ -165,12 +194,14 @@ TEST_CASE("slabs and unheated spaces that are not whole") {
 
 TEST_CASE("allowances and air that contradict themselves") {
     tests::check_refusals({
-        {"flow_temperature_c: 50", "flow_temperature_c: 50\n  heat_up_w_per_m2: 11\n  "
+        {"flow_temperature_c: 50",
+         "flow_temperature_c: 50\n  heat_up_w_per_m2: 11\n  "
          "intermittent_margin_percent: 15",
          "11:32: error: conditions.intermittent_margin_percent = 15: would allow for warming up twice, beside "
          "the heat-up allowance\n"
          "    hint: keep one of the two\n"},
-        {"flow_temperature_c: 50", "flow_temperature_c: 50\n  heat_up: {fall_k: 2, hours: 2}\n  "
+        {"flow_temperature_c: 50",
+         "flow_temperature_c: 50\n  heat_up: {fall_k: 2, hours: 2}\n  "
          "heat_up_w_per_m2: 11",
          "11:21: error: conditions.heat_up_w_per_m2 = 11: says the same as `heat_up`\n"
          "    hint: keep one of the two\n"},
@@ -181,11 +212,13 @@ TEST_CASE("allowances and air that contradict themselves") {
          "    hint: a house below the station keeps the station's temperature\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 50\n  lapse_k_per_100m: 0.6",
          "8:3: error: conditions.height_above_station_m: is missing: what the lapse counts on is not given\n"},
-        {"heat_loss_w: 1180", "heat_loss_w: 1180\n    mechanical_ventilation: {supply_per_hour: 0.5, "
+        {"heat_loss_w: 1180",
+         "heat_loss_w: 1180\n    mechanical_ventilation: {supply_per_hour: 0.5, "
          "recovery_percent: 70}",
          "17:29: error: rooms[0].mechanical_ventilation: says nothing of leaks (room living)\n"
          "    hint: add `infiltration_per_hour` here or `leakage_at_50_pa_per_hour` under `conditions`\n"},
-        {"heat_loss_w: 1180", "heat_loss_w: 1180\n    air_changes_per_hour: 1\n    "
+        {"heat_loss_w: 1180",
+         "heat_loss_w: 1180\n    air_changes_per_hour: 1\n    "
          "mechanical_ventilation: {supply_per_hour: 0.5, recovery_percent: 70, infiltration_per_hour: "
          "0.1}",
          "17:27: error: rooms[0].air_changes_per_hour = 1: stands beside `mechanical_ventilation`, which gives "
@@ -200,7 +233,8 @@ TEST_CASE("ratings that say nothing, or two things") {
          "24:5: error: emitters[0]: what it gives is missing (emitter r1)\n"
          "    hint: add `output_at_50k_w`, `rated_at`, `fan`, `output_of_section_w`, `output_per_metre_w` or "
          "`floor`\n"},
-        {"", "kind: panel_22\n    output_at_50k_w: 1950\n    rated_at: {flow_c: 55, return_c: 45, "
+        {"",
+         "kind: panel_22\n    output_at_50k_w: 1950\n    rated_at: {flow_c: 55, return_c: 45, "
          "room_c: 20, output_w: 900}",
          "29:15: error: emitters[0].rated_at: stands beside `output_at_50k_w`: each says what it gives (emitter "
          "r1)\n"
@@ -217,11 +251,13 @@ TEST_CASE("ratings that say nothing, or two things") {
          "r1)\n"},
         {"", "kind: convector\n    output_per_metre_w: 180",
          "24:5: error: emitters[0].length_mm: is missing: how many metres there are is not known (emitter r1)\n"},
-        {"", "kind: fan_convector\n    fan: {speeds: [{speed: 1, output_w: 900}, {speed: 3, output_w: "
+        {"",
+         "kind: fan_convector\n    fan: {speeds: [{speed: 1, output_w: 900}, {speed: 3, output_w: "
          "1700}], speed: 4}",
          "28:83: error: emitters[0].fan.speed = 4: must lie within the stated ones, 1 to 3 (emitter r1)\n"
          "    hint: no output is known outside them\n"},
-        {"", "kind: fan_convector\n    fan: {speeds: [{speed: 3, output_w: 900}, {speed: 1, output_w: "
+        {"",
+         "kind: fan_convector\n    fan: {speeds: [{speed: 3, output_w: 900}, {speed: 1, output_w: "
          "1700}], speed: 2, flow_c: 45}",
          "28:10: error: emitters[0].fan.return_c: is missing: the three temperatures of a rating go together "
          "(emitter r1)\n"
@@ -250,7 +286,8 @@ TEST_CASE("heated floors outside the standard") {
         {"", "kind: underfloor\n    floor: {area_m2: 18, pitch_mm: 150, covering: stone, screed_mm: 45}",
          "28:12: error: emitters[0].floor.pipe_outside_mm: is missing: no `loop` says what pipe it is (emitter "
          "r1)\n"},
-        {"", "kind: panel_22\n    floor: {area_m2: 18, pitch_mm: 150, covering: stone, screed_mm: 45, "
+        {"",
+         "kind: panel_22\n    floor: {area_m2: 18, pitch_mm: 150, covering: stone, screed_mm: 45, "
          "pipe_outside_mm: 16}",
          "28:12: error: emitters[0].floor: is read only with `kind: underfloor` (emitter r1)\n"},
     });

@@ -15,8 +15,7 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
         {"floor_area_m2: 18.4", "floor_area: 18.4",
          "14:5: error: rooms[0].floor_area: is not a key of the job file here (room living)\n"
          "    hint: write `floor_area_m2`, in m²\n"},
-        {"    floor_area_m2: 18.4\n", "",
-         "11:5: error: rooms[0].floor_area_m2: is missing (room living)\n"},
+        {"    floor_area_m2: 18.4\n", "", "11:5: error: rooms[0].floor_area_m2: is missing (room living)\n"},
         {"floor_area_m2: 18.4", "floor_area_m2: 18.4\n    floor_area_m2: 19",
          "15:5: error: rooms[0].floor_area_m2: is written twice, first at line 14, column 5 (room "
          "living)\n"
@@ -60,8 +59,7 @@ TEST_CASE("texts, ids, names, dates and flags") {
         {"firm: {name: Fernhollow Heating}", "firm: {name: " + std::string(121, 'x') + "}",
          "3:14: error: firm.name = xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…: must have at most 120 "
          "characters, and has 121\n"},
-        {"firm: {name: Fernhollow Heating}", "firm: {name: [a]}",
-         "3:14: error: firm.name: must be text\n"},
+        {"firm: {name: Fernhollow Heating}", "firm: {name: [a]}", "3:14: error: firm.name: must be text\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: f, address: [a, ~, [b]]}",
          "3:30: error: firm.address[1]: has no value\n"
          "    hint: write its text or remove it\n"
@@ -78,8 +76,7 @@ TEST_CASE("texts, ids, names, dates and flags") {
         {"reference: MILL-014", "reference: .hidden",
          "2:18: error: job.reference = .hidden: must have 1 to 60 letters a to z, digits, `.`, `_` "
          "and `-`, and start with a letter or a digit\n"},
-        {"2026-10-14", "2026-02-30",
-         "2:54: error: job.design_date = 2026-02-30: is not a day of the calendar\n"},
+        {"2026-10-14", "2026-02-30", "2:54: error: job.design_date = 2026-02-30: is not a day of the calendar\n"},
         {"2026-10-14", "14/10/2026",
          "2:54: error: job.design_date = 14/10/2026: must be a date written year-month-day\n"
          "    hint: write it like 2026-10-14\n"},

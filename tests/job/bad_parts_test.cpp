@@ -37,12 +37,10 @@ TEST_CASE("rooms, their fabric and their elements") {
          "17:31: error: rooms[0].thermal_bridge_w_per_m2k = 0.1: is read only with `elements` (room "
          "living)\n"
          "    hint: move it under `fabric`\n"},
-        {"heat_loss_w: 1180",
-         "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room}]",
+        {"heat_loss_w: 1180", "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room}]",
          "16:16: error: rooms[0].elements[0].room: is missing: the element is towards another room "
          "(room living)\n"},
-        {"heat_loss_w: 1180",
-         "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room, room: living}]",
+        {"heat_loss_w: 1180", "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room, room: living}]",
          "16:83: error: rooms[0].elements[0].room = living: is the room itself (room living)\n"},
         {"heat_loss_w: 1180",
          "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, room: hall, factor: 0.5, "
@@ -69,8 +67,7 @@ TEST_CASE("conditions and fluid are held against each other") {
          "12:20: error: rooms[0].temperature_c = 21: must be below the return temperature, 19.7 °C "
          "(room living)\n"
          "    hint: an emitter gives heat only while its water is warmer than the room\n"},
-        {"flow_temperature_c: 50\nrooms:\n  - id",
-         "flow_temperature_c: 28\nrooms:\n  - temperature_c: 28\n    id",
+        {"flow_temperature_c: 50\nrooms:\n  - id", "flow_temperature_c: 28\nrooms:\n  - temperature_c: 28\n    id",
          "11:20: error: rooms[0].temperature_c = 28: must be below the flow temperature, 28 °C (room "
          "living)\n"
          "    hint: an emitter gives heat only while its water is warmer than the room\n"},
@@ -78,8 +75,7 @@ TEST_CASE("conditions and fluid are held against each other") {
          "flow_temperature_c: 50\n  velocity_preferred_m_per_s: 2\n  velocity_limit_m_per_s: 1",
          "10:31: error: conditions.velocity_preferred_m_per_s = 2: must not be above "
          "`velocity_limit_m_per_s`, 1 m/s\n"},
-        {"firm: {name: Fernhollow Heating}",
-         "firm: {name: Fernhollow Heating}\nfluid: {kind: propylene_glycol}",
+        {"firm: {name: Fernhollow Heating}", "firm: {name: Fernhollow Heating}\nfluid: {kind: propylene_glycol}",
          "4:8: error: fluid.concentration_percent: is missing: glycol flows by how much of it there "
          "is\n"
          "4:8: error: fluid.concentration_basis: is missing: a share by volume is not the same share "

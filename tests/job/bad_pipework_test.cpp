@@ -21,9 +21,8 @@ TEST_CASE("pipework joins the heat source to every emitter") {
          "32:7: error: pipework.sections[1]: section `S2` is not joined to the heat source at "
          "`SOURCE` (section S2)\n"
          "    hint: `j1`: did you mean `J1`?\n"},
-        {"length_m: 3}",
-         "length_m: 3}\n    - {id: S3, from: J2, to: SOURCE, pipe: copper_15, length_m: 3}",
-         ""},   // a ring is as good as any other layout
+        {"length_m: 3}", "length_m: 3}\n    - {id: S3, from: J2, to: SOURCE, pipe: copper_15, length_m: 3}",
+         ""},  // a ring is as good as any other layout
         {"length_m: 3}",
          "length_m: 3}\n    - {id: S3, from: A, to: B, pipe: copper_15, length_m: 3}\n    - {id: S4, "
          "from: C, to: B, pipe: copper_15, length_m: 3}\n    - {id: S5, from: D, to: E, pipe: "
@@ -32,8 +31,7 @@ TEST_CASE("pipework joins the heat source to every emitter") {
          "at `SOURCE` (section S3)\n"
          "35:7: error: pipework.sections[4]: section `S5` is not joined to the heat source at "
          "`SOURCE` (section S5)\n"},
-        {"length_m: 3}",
-         "length_m: 3}\n    - {id: S3, from: J1, to: J3, pipe: copper_15, length_m: 3}",
+        {"length_m: 3}", "length_m: 3}\n    - {id: S3, from: J1, to: J3, pipe: copper_15, length_m: 3}",
          "33:30: warning: pipework.sections[2].to = J3: is a dead end: no emitter hangs there, so no "
          "water flows to it (section S3)\n"},
         {"id: S2", "id: S1",
@@ -66,8 +64,7 @@ TEST_CASE("heat source, circulator and hot water") {
          "to a flow\n"},
         {"at: SOURCE\n", "at: SOURCE\n  pressure_drop_flow_l_per_s: 0.2\n",
          "34:3: error: heat_source.pressure_drop_kpa: is missing: its flow is given\n"},
-        {"at: SOURCE\n",
-         "at: SOURCE\n  minimum_flow_l_per_s: 0.2\n  minimum_flow_l_per_min: 12\n",
+        {"at: SOURCE\n", "at: SOURCE\n  minimum_flow_l_per_s: 0.2\n  minimum_flow_l_per_min: 12\n",
          "36:25: error: heat_source.minimum_flow_l_per_s = 0.2: says the same as "
          "`minimum_flow_l_per_min`\n"
          "    hint: keep one of the two\n"},
@@ -89,8 +86,7 @@ TEST_CASE("heat source, circulator and hot water") {
          "firm: {name: Fernhollow Heating}\ncirculator: {name: c, curve: [{head_kpa: 60}, "
          "{flow_l_per_s: 0.1, head_kpa: 40}]}",
          "4:31: error: circulator.curve[0].flow_l_per_min: is missing: a head belongs to a flow\n"},
-        {"firm: {name: Fernhollow Heating}",
-         "firm: {name: Fernhollow Heating}\nhot_water: {unvented: true}",
+        {"firm: {name: Fernhollow Heating}", "firm: {name: Fernhollow Heating}\nhot_water: {unvented: true}",
          "4:23: error: hot_water.unvented = true: needs `store: true`\n"
          "    hint: an unvented cylinder is a hot-water store\n"},
     });

@@ -12,12 +12,16 @@ std::string told_of(const std::string& more) { return tests::said(tests::sample_
 }  // namespace
 
 TEST_CASE("hot water is held to what a store can be") {
-    CHECK(told_of("hot_water: {store: true, supply: {persons: 3, store_l: 0, coil_ua_w_per_k: 900, source_flow_c: 55}}\n") ==
-          "job.yaml:36:56: error: hot_water.supply.store_l = 0: must lie between 20 and 2000 L\n"
-          "    hint: a store of no litres is no store: leave `supply` out\n");
+    CHECK(
+        told_of(
+            "hot_water: {store: true, supply: {persons: 3, store_l: 0, coil_ua_w_per_k: 900, source_flow_c: 55}}\n") ==
+        "job.yaml:36:56: error: hot_water.supply.store_l = 0: must lie between 20 and 2000 L\n"
+        "    hint: a store of no litres is no store: leave `supply` out\n");
     CHECK(told_of("hot_water: {store: true, supply: {persons: 3, store_l: 200, source_flow_c: 55}}\n") ==
-          "job.yaml:36:34: error: hot_water.supply.coil_ua_w_per_k: is missing: what heats the store must be known: a coil or a plate\n");
-    CHECK(told_of("hot_water:\n  store: true\n  supply: {persons: 3, store_l: 200, coil_ua_w_per_k: 900, plate_ua_w_per_k: 900, "
+          "job.yaml:36:34: error: hot_water.supply.coil_ua_w_per_k: is missing: what heats the store must be known: a "
+          "coil or a plate\n");
+    CHECK(told_of("hot_water:\n  store: true\n  supply: {persons: 3, store_l: 200, coil_ua_w_per_k: 900, "
+                  "plate_ua_w_per_k: 900, "
                   "source_flow_c: 45, stored_c: 50}\n") ==
           "job.yaml:38:78: error: hot_water.supply.plate_ua_w_per_k = 900: stands beside `coil_ua_w_per_k`\n"
           "    hint: a store is heated by one of the two\n"
@@ -37,7 +41,8 @@ TEST_CASE("pressures of the system stand in order") {
           "job.yaml:36:65: error: system_water.cold_fill_bar = 1: must not lie below `precharge_bar`\n"
           "    hint: the vessel would hold no water when cold\n");
     CHECK(told_of("system_water: {safety_valve_bar: 3, antifreeze_valves: true, hight_m: 4}\n"
-                  "fluid: {kind: propylene_glycol, concentration_percent: 25}\n").find("antifreeze_valves") != std::string::npos);
+                  "fluid: {kind: propylene_glycol, concentration_percent: 25}\n")
+              .find("antifreeze_valves") != std::string::npos);
 }
 
 TEST_CASE("a unit's sound needs a power level and a place") {

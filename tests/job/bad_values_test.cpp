@@ -97,8 +97,7 @@ TEST_CASE("a number out of its range names the range, its unit and the likely sl
 
 TEST_CASE("a value with its basis is held to the same rules") {
     tests::check_refusals({
-        {"floor_area_m2: 18.4",
-         "floor_area_m2: {value: 18, low: 19, high: 17, basis: measurd}",
+        {"floor_area_m2: 18.4", "floor_area_m2: {value: 18, low: 19, high: 17, basis: measurd}",
          "14:37: error: rooms[0].floor_area_m2.low = 19: must not be above the value, 18 (room "
          "living)\n"
          "14:47: error: rooms[0].floor_area_m2.high = 17: must not be below the value, 18 (room "

@@ -33,8 +33,18 @@ TEST_CASE("all that is wrong with a file is said in one run, in the order of the
     std::vector<Place> places;
     for (const auto& d : result.diagnostics) places.push_back(d.place);
     INFO(said(text));
-    CHECK(places == std::vector<Place>{{1, 12}, {2, 54}, {3, 8}, {8, 26}, {13, 10}, {14, 20}, {15, 23},
-                                       {20, 13}, {27, 11}, {28, 22}, {31, 44}, {32, 61}});
+    CHECK(places == std::vector<Place>{{1, 12},
+                                       {2, 54},
+                                       {3, 8},
+                                       {8, 26},
+                                       {13, 10},
+                                       {14, 20},
+                                       {15, 23},
+                                       {20, 13},
+                                       {27, 11},
+                                       {28, 22},
+                                       {31, 44},
+                                       {32, 61}});
 }
 
 TEST_CASE("a hundred diagnostics are shown and the rest counted") {
@@ -51,20 +61,20 @@ TEST_CASE("a hundred diagnostics are shown and the rest counted") {
 }
 
 TEST_CASE("what is no job file at all") {
-    struct Row { std::string text; std::string told; };
+    struct Row {
+        std::string text;
+        std::string told;
+    };
     const std::vector<Row> rows{
-        {"",
-         "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 1`\n"},
+        {"", "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 1`\n"},
         {"# nothing\n---\n",
          "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 1`\n"},
         {std::string{"a: 1\nb: \0", 9},
          "job.yaml:2:4: error: holds the control character U+0000\n    hint: remove it\n"},
-        {"a: \x1b[2J",
-         "job.yaml:1:4: error: holds the control character U+001B\n    hint: remove it\n"},
+        {"a: \x1b[2J", "job.yaml:1:4: error: holds the control character U+001B\n    hint: remove it\n"},
         {"a: \xff", "job.yaml:1:4: error: is not UTF-8 text\n    hint: save the file as UTF-8\n"},
         {"é: \xc0\x80", "job.yaml:1:4: error: is not UTF-8 text\n    hint: save the file as UTF-8\n"},
-        {"a: \xed\xa0\x80",
-         "job.yaml:1:4: error: is not UTF-8 text\n    hint: save the file as UTF-8\n"},
+        {"a: \xed\xa0\x80", "job.yaml:1:4: error: is not UTF-8 text\n    hint: save the file as UTF-8\n"},
         {std::string{"\xff\xfe"
                      "a\0",
                      4},
@@ -73,8 +83,7 @@ TEST_CASE("what is no job file at all") {
          "job.yaml:1:1: error: has a line of more than 20000 bytes\n    hint: break the line\n"},
     };
     for (const auto& row : rows) CHECK(said(row.text) == row.told);
-    CHECK(said("- a\n- b\n")
-              .starts_with("job.yaml:1:1: error: must be a mapping of keys, and a list stands here"));
+    CHECK(said("- a\n- b\n").starts_with("job.yaml:1:1: error: must be a mapping of keys, and a list stands here"));
 }
 
 TEST_CASE("a file past the limits is refused and not chewed through") {
@@ -116,9 +125,9 @@ struct Dice {
 };
 
 std::string mutated(std::string text, Dice& dice) {
-    static const std::string pieces[] = {
-        "\n", " ", ":", "- ", "{", "}",  "[",  "]", ",",     "'",     "\"",    "#", "&a",   "*a", "!",
-        "|",  ">", "?", "%",  "@", "\t", "\\", "~", "---\n", "...\n", "1e999", "-", "\xc3", "\r", "é"};
+    static const std::string pieces[] = {"\n", " ",  ":",  "- ",    "{",     "}",     "[", "]",    ",",  "'",
+                                         "\"", "#",  "&a", "*a",    "!",     "|",     ">", "?",    "%",  "@",
+                                         "\t", "\\", "~",  "---\n", "...\n", "1e999", "-", "\xc3", "\r", "é"};
     for (std::size_t n = 1 + dice.below(4); n > 0; --n) {
         const std::size_t at = dice.below(text.size());
         const std::size_t length = 1 + dice.below(12);

@@ -50,7 +50,8 @@ TEST_CASE("what a job leaves out stays absent") {
 }
 
 TEST_CASE("a value carries its basis, its bounds and its source") {
-    const std::string text = with(sample_job, "floor_area_m2: 18.4",
+    const std::string text = with(
+        sample_job, "floor_area_m2: 18.4",
         "floor_area_m2: {value: 18.4, basis: assumed, low: 18, high: 19, source: drawing, note: scaled off}");
     const auto area = read(text).rooms[0].floor_area;
     CHECK(area.value.in(unit::square_metre) == 18.4);
@@ -68,19 +69,17 @@ TEST_CASE("`plain_values` says what a plain number stands on") {
 }
 
 TEST_CASE("every unit is turned by name") {
-    std::string text =
-        with(sample_job, "at: SOURCE\n",
-             "at: SOURCE\n  capacity_kw: 6\n  minimum_flow_l_per_s: 0.2\n  pressure_drop_kpa: 8\n"
-             "  pressure_drop_flow_l_per_min: 12\n"
-             "circulator: {name: c, curve: [{flow_l_per_s: 0, head_kpa: 60}, {flow_l_per_min: 12, "
-             "head_kpa: 40}]}\n");
+    std::string text = with(sample_job, "at: SOURCE\n",
+                            "at: SOURCE\n  capacity_kw: 6\n  minimum_flow_l_per_s: 0.2\n  pressure_drop_kpa: 8\n"
+                            "  pressure_drop_flow_l_per_min: 12\n"
+                            "circulator: {name: c, curve: [{flow_l_per_s: 0, head_kpa: 60}, {flow_l_per_min: 12, "
+                            "head_kpa: 40}]}\n");
     text = with(text, "length_m: 3}", "length_m: 3, bore_mm: 13.6, insert_bore_mm: 10, roughness_mm: 0.05}");
-    text = with(text, "output_at_50k_w: 1950",
-                "output_at_50k_w: 1950\n    length_mm: 1200\n    height_mm: 600");
+    text = with(text, "output_at_50k_w: 1950", "output_at_50k_w: 1950\n    length_mm: 1200\n    height_mm: 600");
     text = with(text, "flow_temperature_c: 50",
-        "flow_temperature_c: 50\n  temperature_drop_k: 5\n  velocity_preferred_m_per_s: 0.8\n"
-        "  velocity_limit_m_per_s: 1.2\n  gradient_preferred_pa_per_m: 200\n"
-        "fluid: {kind: ethylene_glycol, concentration_percent: 25, concentration_basis: volume}");
+                "flow_temperature_c: 50\n  temperature_drop_k: 5\n  velocity_preferred_m_per_s: 0.8\n"
+                "  velocity_limit_m_per_s: 1.2\n  gradient_preferred_pa_per_m: 200\n"
+                "fluid: {kind: ethylene_glycol, concentration_percent: 25, concentration_basis: volume}");
     text = with(text, "heat_loss_w: 1180",
                 "temperature_c: 21\n    air_changes_per_hour: 1.5\n    heat_loss_rate_w_per_m2: 60\n"
                 "    fabric: {era: from_1930_to_1949, wall: solid_brick, glazing: single, roof: flat, "
@@ -120,18 +119,17 @@ TEST_CASE("every unit is turned by name") {
 }
 
 TEST_CASE("elements, fittings and flags are read") {
-    std::string text =
-        with(sample_job, "heat_loss_w: 1180",
-             "thermal_bridge_w_per_m2k: 0.05\n    elements:\n"
-             "      - {kind: window, name: bay, area_m2: 3.1, u_value_w_per_m2k: 1.6}\n"
-             "      - {kind: party_wall, area_m2: 9, u_value_w_per_m2k: 0.5, beyond: unheated, factor: "
-             "0.4}\n"
-             "      - {kind: wall, area_m2: 9, u_value_w_per_m2k: 1.9, beyond: room, room: hall}\n"
-             "      - {kind: floor, area_m2: 9, u_value_w_per_m2k: 0.6, beyond: unheated, "
-             "beyond_temperature_c: 8}");
+    std::string text = with(sample_job, "heat_loss_w: 1180",
+                            "thermal_bridge_w_per_m2k: 0.05\n    elements:\n"
+                            "      - {kind: window, name: bay, area_m2: 3.1, u_value_w_per_m2k: 1.6}\n"
+                            "      - {kind: party_wall, area_m2: 9, u_value_w_per_m2k: 0.5, beyond: unheated, factor: "
+                            "0.4}\n"
+                            "      - {kind: wall, area_m2: 9, u_value_w_per_m2k: 1.9, beyond: room, room: hall}\n"
+                            "      - {kind: floor, area_m2: 9, u_value_w_per_m2k: 0.6, beyond: unheated, "
+                            "beyond_temperature_c: 8}");
     text = with(text, "output_at_50k_w: 1950",
-        "output_at_50k_w: 1950\n    state: new\n    connection: copper_15\n"
-        "    fittings: [{kind: elbow, count: 3}, {kind: other, count: 1, zeta: 2.5}]");
+                "output_at_50k_w: 1950\n    state: new\n    connection: copper_15\n"
+                "    fittings: [{kind: elbow, count: 3}, {kind: other, count: 1, zeta: 2.5}]");
     text += "hot_water: {store: true, unvented: true}\nold_lagging: true\n";
     const job::Job j = read(text);
     const auto& elements = j.rooms[0].elements;
@@ -153,8 +151,7 @@ TEST_CASE("elements, fittings and flags are read") {
 
 TEST_CASE("the ways of writing a number") {
     const std::vector<std::pair<std::string, double>> rows{
-        {"18", 18},       {"+18.4", 18.4},   {"18.", 18},  {".5", 0.5},
-        {"1.84e1", 18.4}, {"1840E-2", 18.4}, {"0.50", 0.5}};
+        {"18", 18}, {"+18.4", 18.4}, {"18.", 18}, {".5", 0.5}, {"1.84e1", 18.4}, {"1840E-2", 18.4}, {"0.50", 0.5}};
     for (const auto& [written, value] : rows) {
         INFO(written);
         const auto j = read(with(sample_job, "floor_area_m2: 18.4", "floor_area_m2: " + written));
@@ -186,11 +183,8 @@ TEST_CASE("columns count characters, and carriage returns and a byte order mark 
 }
 
 TEST_CASE("a text that the pack could not show is refused at its place") {
-    const auto no_tilde = [](std::string_view text) {
-        return std::string{text.find('~') == text.npos ? "" : "~"};
-    };
-    const auto result =
-        job::read_job(with(sample_job, "Ada Bramwell", "Ada ~ Bramwell"), "job.yaml", no_tilde);
+    const auto no_tilde = [](std::string_view text) { return std::string{text.find('~') == text.npos ? "" : "~"}; };
+    const auto result = job::read_job(with(sample_job, "Ada Bramwell", "Ada ~ Bramwell"), "job.yaml", no_tilde);
     REQUIRE(result.diagnostics.size() == 1);
     CHECK_FALSE(result.job);
     CHECK(text_of(result.diagnostics[0]) ==

@@ -17,7 +17,9 @@ const std::string table = R"(  performance:
 )";
 
 /// The sample with a maker's table and these lines after it.
-std::string job_with(const std::string& lines, const std::string& points = table) { return tests::sample_job + points + lines; }
+std::string job_with(const std::string& lines, const std::string& points = table) {
+    return tests::sample_job + points + lines;
+}
 
 /// All that is said, without the name of the file.
 std::string told(const std::string& text) {
@@ -69,7 +71,8 @@ TEST_CASE("what a season needs and does not get is said with its place and a way
          "42:9: error: season.climate: is missing: a season needs hours at each outdoor temperature\n"
          "    hint: name one of `average`, `warmer` or `colder`, or give `bins` or a `climate_file`\n"},
         {"season: {climate: avrage}\n",
-         "42:19: error: season.climate = avrage: must be `average`, `warmer` or `colder`\n    hint: did you mean `average`?\n"},
+         "42:19: error: season.climate = avrage: must be `average`, `warmer` or `colder`\n    hint: did you mean "
+         "`average`?\n"},
         {"season: {climate: average, bins: [{outdoor_c: 1, hours: 10}]}\n",
          "42:34: error: season.bins: says the same as `climate`\n    hint: keep one of them\n"},
         {"season: {bins: [{outdoor_c: 1, hours: 10}, {outdoor_c: 1, hours: 20}]}\n",
@@ -103,12 +106,15 @@ TEST_CASE("a season without a maker's table, or with one that states no capacity
           "34:3: error: heat_source.performance: is missing: `season` is reckoned from the maker's table\n"
           "    hint: give its `points` with `outdoor_c`, `flow_c`, `capacity_kw` and `ratio`\n");
     CHECK(told(job_with("season: {climate: average}\n", tests::with(table, "capacity_kw: 7.4, ", ""))) ==
-          "38:7: error: heat_source.performance.points: state no capacity at 7 °C outdoors, and `season` is reckoned from the maker's table\n"
+          "38:7: error: heat_source.performance.points: state no capacity at 7 °C outdoors, and `season` is reckoned "
+          "from the maker's table\n"
           "    hint: give `capacity_kw` at every point\n");
 }
 
 TEST_CASE("slips in a maker's table are found") {
-    const auto with_table = [](std::string_view from, std::string_view to) { return told(job_with("", tests::with(table, from, to))); };
+    const auto with_table = [](std::string_view from, std::string_view to) {
+        return told(job_with("", tests::with(table, from, to)));
+    };
     CHECK(with_table("      - {outdoor_c: 7, flow_c: 55, capacity_kw: 7.0, ratio: 3.1}\n", "") ==
           "38:7: error: heat_source.performance.points: have a hole: none at 7 °C outdoors and 55 °C flow\n"
           "    hint: give every outdoor temperature with every flow temperature\n");
@@ -117,7 +123,8 @@ TEST_CASE("slips in a maker's table are found") {
           "    hint: give every outdoor temperature with every flow temperature\n"
           "41:32: error: heat_source.performance.points[3].flow_c = 35: stands twice at this outdoor temperature\n");
     CHECK(with_table("capacity_kw: 5.6", "capacity_kw: 7.6") ==
-          "38:7: warning: heat_source.performance.points: have more capacity at -7 °C outdoors than at 7 °C, with the same flow temperature\n"
+          "38:7: warning: heat_source.performance.points: have more capacity at -7 °C outdoors than at 7 °C, with the "
+          "same flow temperature\n"
           "    hint: check the two rows against the maker's table\n");
     CHECK(with_table("capacity_kw: 5.6", "capacity_kw: 5.6, least_kw: 2") ==
           "39:9: error: heat_source.performance.points[1].least_kw: is missing: other points state it\n"
@@ -129,11 +136,13 @@ TEST_CASE("slips in how the source runs are found") {
         std::string lines, said;
     } rows[] = {
         {"  defrost_derating_percent: 10\n  defrost_from_c: -3\n",
-         "34:3: error: heat_source.defrost_to_c: is missing: defrosting takes its share between two outdoor temperatures\n"},
+         "34:3: error: heat_source.defrost_to_c: is missing: defrosting takes its share between two outdoor "
+         "temperatures\n"},
         {"  defrost_derating_percent: 10\n  defrost_from_c: 5\n  defrost_to_c: 5\n",
          "44:17: error: heat_source.defrost_to_c = 5: must be above `defrost_from_c`\n"},
         {"  minimum_run_min: 8\n",
-         "34:3: error: heat_source.allowed_swing_k: is missing: how long it runs depends on how far the water may swing\n"},
+         "34:3: error: heat_source.allowed_swing_k: is missing: how long it runs depends on how far the water may "
+         "swing\n"},
         {"  number: 9\n", "42:11: error: heat_source.number = 9: must lie between 1 and 8\n"},
         {"  number: 1.5\n", "42:11: error: heat_source.number = 1.5: must be a whole number\n"},
     };
@@ -145,12 +154,16 @@ TEST_CASE("slips in how the source runs are found") {
 
 TEST_CASE("a price that no electricity has draws a warning, in currencies whose size is known") {
     const auto priced = [](const std::string& price, const std::string& currency) {
-        return told(job_with("season: {climate: average, electricity_price_per_kwh: " + price + ", currency: " + currency + "}\n"));
+        return told(job_with("season: {climate: average, electricity_price_per_kwh: " + price +
+                             ", currency: " + currency + "}\n"));
     };
     const std::string where = "42:55: warning: season.electricity_price_per_kwh = ";
-    CHECK(priced("28", "GBP") == where + "28: is far from what a kilowatt-hour costs in GBP\n    hint: 28 pence or cents is 0.28\n");
-    CHECK(priced("0.001", "EUR") ==
-          where + "0.001: is far from what a kilowatt-hour costs in EUR\n    hint: a megawatt-hour is 1000 kilowatt-hours\n");
+    CHECK(priced("28", "GBP") ==
+          where + "28: is far from what a kilowatt-hour costs in GBP\n    hint: 28 pence or cents is 0.28\n");
+    CHECK(
+        priced("0.001", "EUR") ==
+        where +
+            "0.001: is far from what a kilowatt-hour costs in EUR\n    hint: a megawatt-hour is 1000 kilowatt-hours\n");
     CHECK(priced("0", "GBP") == where + "0: is nothing\n    hint: leave it out where it is not known\n");
     for (const auto* price : {"0.02", "0.27", "2"}) CHECK(priced(price, "£") == "");
     CHECK(priced("2500", "VND") == "");

@@ -1,13 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/yaml/findings.hpp"
-#include "job/sample_job.hpp"
 #include "job/vocabulary.hpp"
+#include "job/sample_job.hpp"
 #include "loopfolio/job/version.hpp"
 #include "loopfolio/reference/derating.hpp"
 #include "loopfolio/reference/materials.hpp"
 #include "loopfolio/reference/reference.hpp"
 #include "loopfolio/reference/underfloor.hpp"
+#include "loopfolio/yaml/findings.hpp"
 #include "support/catch.hpp"
 #include "support/starting_point.hpp"
 
@@ -38,8 +38,7 @@ std::string takes(const job::Group& group, const Field& field) {
     switch (field.form) {
         case Form::number: return "number, " + range;
         case Form::plain: return group.name == "a value" ? "plain number" : "plain number, " + range;
-        case Form::whole:
-            return "whole number, " + (field.low == field.high ? yaml::decimal(field.low) : range);
+        case Form::whole: return "whole number, " + (field.low == field.high ? yaml::decimal(field.low) : range);
         case Form::text: return "text, " + range + " characters";
         case Form::id: return "id, " + range + " characters";
         case Form::choice: return "name";
@@ -53,9 +52,7 @@ std::string takes(const job::Group& group, const Field& field) {
     return {};
 }
 
-std::string needed(Need need) {
-    return need == Need::always ? "yes" : need == Need::optional ? "no" : "see text";
-}
+std::string needed(Need need) { return need == Need::always ? "yes" : need == Need::optional ? "no" : "see text"; }
 
 /// `## `rooms`: each room` is the heading of group `rooms`.
 std::string group_of_heading(std::string line) {
@@ -63,8 +60,7 @@ std::string group_of_heading(std::string line) {
     std::erase(line, '`');
     for (const auto& group : job::vocabulary()) {
         std::string name{group.name};
-        if (name.starts_with("a value") || name == "the file")
-            name[0] = static_cast<char>(name[0] - 'a' + 'A');
+        if (name.starts_with("a value") || name == "the file") name[0] = static_cast<char>(name[0] - 'a' + 'A');
         if (line == name || line.starts_with(name + " ") || line.starts_with(name + ":"))
             return std::string{group.name};
     }
@@ -90,7 +86,7 @@ std::string written_anew(const std::string& text, std::set<std::string>& missing
     for (std::string line; std::getline(in, line);) {
         if (line.starts_with("#")) group = group_of_heading(line);
         const bool row = line.starts_with("| `");
-        if (in_table && row) continue;   // written already
+        if (in_table && row) continue;  // written already
         in_table = false;
         out += line + "\n";
         if (group.empty() || line != "|---|---|---|---|---|") continue;
@@ -161,8 +157,8 @@ TEST_CASE("docs/job-file.md has every name that a job may take from the referenc
 }
 
 TEST_CASE("the key of every number ends in a unit, and no key is there twice") {
-    const std::set<std::string_view> pure{"exponent", "factor", "leakage_divisor", "cycling_factor",
-                                          "persons", "hot_cycles_a_year"};
+    const std::set<std::string_view> pure{"exponent",       "factor",  "leakage_divisor",
+                                          "cycling_factor", "persons", "hot_cycles_a_year"};
     for (const auto& group : job::vocabulary()) {
         std::set<std::string_view> seen;
         for (const auto& field : group.fields) {
@@ -186,7 +182,7 @@ TEST_CASE("the skeleton shows every key") {
     const std::string text = tests::starting_point();
     for (const auto& group : job::vocabulary()) {
         for (const auto& field : group.fields) {
-            if (field.suffix == "_l_per_s") continue;   // the other way to write a flow
+            if (field.suffix == "_l_per_s") continue;  // the other way to write a flow
             INFO(group.name << "." << field.key);
             CHECK(text.find(std::string{field.key} + ":") != std::string::npos);
         }
@@ -194,9 +190,11 @@ TEST_CASE("the skeleton shows every key") {
 }
 
 TEST_CASE("the examples read without a word") {
-    for (const std::string name : {"semi-detached", "manifold-flat", "hill-cottage-glycol", "old-grange", "bungalow-ring",
-                                   "one-pipe-loop", "underfloor-flat"}) {
-        const auto beside = [](const std::string& file) -> std::variant<std::string, job::FileFault> { return file_text("examples/" + file); };
+    for (const std::string name : {"semi-detached", "manifold-flat", "hill-cottage-glycol", "old-grange",
+                                   "bungalow-ring", "one-pipe-loop", "underfloor-flat"}) {
+        const auto beside = [](const std::string& file) -> std::variant<std::string, job::FileFault> {
+            return file_text("examples/" + file);
+        };
         CHECK(job::read_job(file_text("examples/" + name + ".yaml"), "job.yaml", nullptr, beside).diagnostics.empty());
     }
 }

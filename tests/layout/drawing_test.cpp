@@ -60,7 +60,7 @@ TEST_CASE("a tree needs few columns, however long its main is") {
     CHECK(main.columns == 1);
     std::vector<int> forked{-1};
     for (int i = 1; i < 127; ++i) forked.push_back((i - 1) / 2);
-    CHECK(shape_of(tree_of(forked)).columns <= 6);           // log2 of its 64 ends
+    CHECK(shape_of(tree_of(forked)).columns <= 6);  // log2 of its 64 ends
 }
 
 TEST_CASE("every node has its place in the tree, also one whose parent is not before it") {
@@ -104,8 +104,8 @@ TEST_CASE("new pipes are dashed, the index circuit is named and on a ground of i
     tree.nodes[2].existing = false;
     tree.nodes[1].on_index_circuit = tree.nodes[2].on_index_circuit = true;
     const auto marked = lay_out(report_of({tree}), measurer).pages[0];
-    CHECK(dashed(marked).size() == 2);                       // the pipe, and its line in the legend
-    CHECK(texts(marked, "index circuit").size() == 2);       // at the emitter, and in the legend
+    CHECK(dashed(marked).size() == 2);                  // the pipe, and its line in the legend
+    CHECK(texts(marked, "index circuit").size() == 2);  // at the emitter, and in the legend
     CHECK(texts(marked, "new pipe").size() == 1);
 }
 
@@ -113,8 +113,7 @@ TEST_CASE("bars are as long as their values, from a common zero") {
     report::BarChart chart;
     chart.unit = "W";
     chart.series = {"heat loss", "output"};
-    chart.groups = {{"Hall", {400.0, 800.0}, {}},
-                    {"Attic", {-200.0, std::numeric_limits<double>::quiet_NaN()}, {}}};
+    chart.groups = {{"Hall", {400.0, 800.0}, {}}, {"Attic", {-200.0, std::numeric_limits<double>::quiet_NaN()}, {}}};
     const Pages pages = lay_out(report_of({report::PageBreak{}, chart}), measurer);
     std::vector<Box> bars;
     for (const Item& item : pages.pages[1].items) {
@@ -127,14 +126,15 @@ TEST_CASE("bars are as long as their values, from a common zero") {
     CHECK(bars[1].right - zero == Approx(800.0 * per_watt).margin(0.5));
     CHECK(bars[2].right == Approx(zero));
     CHECK(zero - bars[2].left == Approx(200.0 * per_watt));
-    CHECK(texts(pages.pages[1], "\u2212200").size() == 2);   // at the bar, and at the axis
+    CHECK(texts(pages.pages[1], "\u2212200").size() == 2);  // at the bar, and at the axis
     CHECK(texts(pages.pages[1], "800").size() == 2);
 }
 
 TEST_CASE("series are named at their first bars, and above the chart where they have no room there") {
     report::BarChart chart;
     chart.series = {"heat lost", "heat given"};
-    chart.groups = {{"Hall", {400.0, std::numeric_limits<double>::quiet_NaN()}, {}}, {"Study", {700.0, 900.0}, {}},
+    chart.groups = {{"Hall", {400.0, std::numeric_limits<double>::quiet_NaN()}, {}},
+                    {"Study", {700.0, 900.0}, {}},
                     {"Attic", {100.0, 80.0}, {}}};
     const auto swatches = [](const Page& page) {
         return std::count_if(page.items.begin(), page.items.end(), [](const Item& item) {
@@ -147,7 +147,7 @@ TEST_CASE("series are named at their first bars, and above the chart where they 
     for (const auto& [name, value] : {std::pair{"heat lost", "700"}, std::pair{"heat given", "900"}}) {
         REQUIRE(texts(page, name).size() == 1);
         const TextItem label = texts(page, name)[0];
-        const auto beside = texts(page, value);           // at the bar, and perhaps at the axis
+        const auto beside = texts(page, value);  // at the bar, and perhaps at the axis
         CHECK(std::any_of(beside.begin(), beside.end(), [&](const TextItem& item) {
             return item.baseline.y == Approx(label.baseline.y) && item.baseline.x < label.baseline.x;
         }));

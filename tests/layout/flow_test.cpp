@@ -16,9 +16,7 @@ namespace {
 
 const FixedWidth measurer;
 
-report::List lines(int count) {
-    return {std::vector<std::string>(static_cast<std::size_t>(count), "item"), false};
-}
+report::List lines(int count) { return {std::vector<std::string>(static_cast<std::size_t>(count), "item"), false}; }
 
 /// The number of lines of the text w1, w2... on each page that has any.
 std::vector<std::size_t> lines_by_page(const Pages& pages) {
@@ -62,12 +60,10 @@ TEST_CASE("a heading is never the last on its page") {
 
 TEST_CASE("each part starts on a page of its own, the first below the title") {
     report::Report report = report_of({report::Paragraph{"one"}});
-    report.parts.push_back(
-        {"Part 2: for the installer", "", {report::PageBreak{}, report::Paragraph{"two"}}});
-    report.parts.push_back(
-        {"Part 3: for the assessor", "", {report::Paragraph{"three"}, report::PageBreak{}}});
+    report.parts.push_back({"Part 2: for the installer", "", {report::PageBreak{}, report::Paragraph{"two"}}});
+    report.parts.push_back({"Part 3: for the assessor", "", {report::Paragraph{"three"}, report::PageBreak{}}});
     const Pages pages = lay_out(report, measurer);
-    REQUIRE(pages.pages.size() == 4);                        // a page break inside part 2, none after part 3
+    REQUIRE(pages.pages.size() == 4);  // a page break inside part 2, none after part 3
     CHECK(texts(pages.pages[0], "Larch Cottage").size() == 1);
     CHECK(texts(pages.pages[0], "Part 1").size() == 1);
     CHECK(texts(pages.pages[1], "Part 2").size() == 1);
@@ -81,8 +77,7 @@ TEST_CASE("pages say which they are, and who they belong to") {
         const Page& page = pages.pages[i];
         const auto number = texts(page, "page ");
         REQUIRE(number.size() == 1);
-        CHECK(number[0].text ==
-              "page " + std::to_string(i + 1) + " of " + std::to_string(pages.pages.size()));
+        CHECK(number[0].text == "page " + std::to_string(i + 1) + " of " + std::to_string(pages.pages.size()));
         CHECK(texts(page, "LC-0412, revision B").size() == 1);
         CHECK(texts(page, "14 May 2026").size() == 1);
         CHECK(texts(page, "Prepared for").size() == 1);
@@ -90,14 +85,20 @@ TEST_CASE("pages say which they are, and who they belong to") {
 }
 
 TEST_CASE("the outline lists parts, chapters and sections with their places") {
-    report::Report report =
-        report_of({report::Heading{1, "Rooms"}, report::Heading{2, "Hall"}, report::Heading{3, "Walls"},
-                   report::PageBreak{}, report::Heading{1, "Pipes"}});
+    report::Report report = report_of({report::Heading{1, "Rooms"}, report::Heading{2, "Hall"},
+                                       report::Heading{3, "Walls"}, report::PageBreak{}, report::Heading{1, "Pipes"}});
     report.parts.push_back({"Part 2", "", {report::Heading{2, "Early"}}});
     const Pages pages = lay_out(report, measurer);
-    struct Row { const char* title; int level, page; };
-    const Row rows[] = {{"Part 1: for the household", 0, 0}, {"Rooms", 1, 0}, {"Hall", 2, 0}, {"Pipes", 1, 1},
-                        {"Part 2", 0, 2}, {"Early", 1, 2}};   // no level is skipped on the way down
+    struct Row {
+        const char* title;
+        int level, page;
+    };
+    const Row rows[] = {{"Part 1: for the household", 0, 0},
+                        {"Rooms", 1, 0},
+                        {"Hall", 2, 0},
+                        {"Pipes", 1, 1},
+                        {"Part 2", 0, 2},
+                        {"Early", 1, 2}};  // no level is skipped on the way down
     REQUIRE(pages.bookmarks.size() == std::size(rows));
     for (std::size_t i = 0; i < std::size(rows); ++i) {
         CHECK(pages.bookmarks[i].title == rows[i].title);
@@ -125,8 +126,9 @@ TEST_CASE("the file's properties come from the report") {
 
 TEST_CASE("blanks are high enough for a pen") {
     const double millimetre = 72.0 / 25.4;
-    const Pages pages = lay_out(report_of({report::Checklist{{{"tick a", "bar"}, {"tick b", "bar"}}},
-                                           report::SignOff{"", {"Installer"}}}), measurer);
+    const Pages pages = lay_out(
+        report_of({report::Checklist{{{"tick a", "bar"}, {"tick b", "bar"}}}, report::SignOff{"", {"Installer"}}}),
+        measurer);
     const auto ticks = texts(pages.pages[0], "tick");
     REQUIRE(ticks.size() == 2);
     CHECK(ticks[1].baseline.y - ticks[0].baseline.y >= 8.0 * millimetre);
@@ -140,8 +142,9 @@ TEST_CASE("the same report gives the same pages") {
 }
 
 TEST_CASE("a heading that asks for room opens a page where less is left, and only there") {
-    for (const int above : {4, 36}) {   // the first page holds about thirty of these lines below the title
-        const Pages pages = lay_out(report_of({lines(above), report::Heading{1, "Agreement", 350.0}, lines(3)}), measurer);
+    for (const int above : {4, 36}) {  // the first page holds about thirty of these lines below the title
+        const Pages pages = lay_out(report_of({lines(above), report::Heading{1, "Agreement", 350.0}, lines(3)}),
+                                    measurer);
         std::size_t on = 0;
         double baseline = 0.0;
         for (std::size_t i = 0; i < pages.pages.size(); ++i) {

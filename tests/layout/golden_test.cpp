@@ -32,15 +32,11 @@ TEST_CASE("pages as text: running text") {
         "text",
         report_of(
             {report::Paragraph{"Your house needs **11.4\u00a0kW** of heat on the coldest day.", true},
-             report::KeyFigures{
-                 {{"11.4\u00a0kW", "heat the house needs"}, {"3 of 12", "radiators to change"}}},
+             report::KeyFigures{{{"11.4\u00a0kW", "heat the house needs"}, {"3 of 12", "radiators to change"}}},
              report::Heading{1, "What changes"},
-             report::List{{"The radiator in the hall.", "Two lengths of pipe under the landing floor."},
-                          true},
-             report::Caution{"Hot water",
-                             "Water above 60\u00a0°C scalds. Only a competent person may set the valve."},
-             report::Facts{{{"Address", "3 Mill Lane, Overwater"}, {"Built", "1936"}}},
-             report::VerdictKey{}}));
+             report::List{{"The radiator in the hall.", "Two lengths of pipe under the landing floor."}, true},
+             report::Caution{"Hot water", "Water above 60\u00a0°C scalds. Only a competent person may set the valve."},
+             report::Facts{{{"Address", "3 Mill Lane, Overwater"}, {"Built", "1936"}}}, report::VerdictKey{}}));
 }
 
 TEST_CASE("pages as text: tables and forms") {
@@ -49,16 +45,16 @@ TEST_CASE("pages as text: tables and forms") {
     table.rows.push_back({{{"Sum", {}}, {"600.5", {}}}, true, false});
     table.rows[1].cells[0].verdict = Verdict::keep_noted;
     table.note = "From the survey.";
-    check_golden("tables", report_of({
-        table,
-        report::Derivation{"Flow", {{"Flow from the load", "q = P / (c dT)", "0.198 l/s", "[water-1]"}}},
-        report::Checklist{{{"System flushed", ""}, {"Static pressure, cold", "bar"}}},
-        report::SignOff{"Signed for the work as listed.", {"Installer"}}}));
+    check_golden(
+        "tables",
+        report_of({table,
+                   report::Derivation{"Flow", {{"Flow from the load", "q = P / (c dT)", "0.198 l/s", "[water-1]"}}},
+                   report::Checklist{{{"System flushed", ""}, {"Static pressure, cold", "bar"}}},
+                   report::SignOff{"Signed for the work as listed.", {"Installer"}}}));
 }
 
 TEST_CASE("pages as text: drawings") {
-    report::BarChart chart{"Rooms", "W", {"heat loss", "output"}, {{"Hall", {400.0, 600.0}, Verdict::keep}},
-                           0,       ""};
+    report::BarChart chart{"Rooms", "W", {"heat loss", "output"}, {{"Hall", {400.0, 600.0}, Verdict::keep}}, 0, ""};
     report::PipeTree tree;
     using Kind = report::PipeTree::Node::Kind;
     tree.caption = "Pipework";
@@ -67,8 +63,7 @@ TEST_CASE("pages as text: drawings") {
         {"J1", "", Kind::junction, 0, "A1 · 28\u00a0mm", 1.0, Verdict::keep, true, true, {}},
         {"Hall", "0.9\u00a0kW", Kind::emitter, 1, "A2 · 15\u00a0mm", 0.5, Verdict::change, true, false,
          Verdict::change},
-        {"Study", "", Kind::emitter, 1, "A3 · 10\u00a0mm", 0.4, Verdict::keep_noted, false, true,
-         Verdict::keep},
+        {"Study", "", Kind::emitter, 1, "A3 · 10\u00a0mm", 0.4, Verdict::keep_noted, false, true, Verdict::keep},
     };
     check_golden("drawings", report_of({chart, tree}));
 }

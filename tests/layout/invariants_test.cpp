@@ -73,13 +73,12 @@ TEST_CASE("a word of 300 letters stays inside its frame in every place") {
         table.rows[1].cells[1].text = word;
         report::PipeTree tree = chain(4);
         for (auto& node : tree.nodes) node.label = node.detail = node.pipe_label = word;
-        report::Report report = report_of({
-            report::Heading{1, word}, report::Paragraph{word}, report::List{{word}, true},
-            report::Caution{word, word}, report::KeyFigures{{{word, word}, {word, word}}}, table,
-            report::Facts{{{word, word}}}, tree,
-            report::BarChart{word, word, {word, word}, {{word, {1.0, 2.0}, {}}}, 0, ""},
-            report::Checklist{{{word, word}}}, report::SignOff{word, {word}},
-            report::Derivation{word, {{word, word, word, word}}}});
+        report::Report report = report_of(
+            {report::Heading{1, word}, report::Paragraph{word}, report::List{{word}, true}, report::Caution{word, word},
+             report::KeyFigures{{{word, word}, {word, word}}}, table, report::Facts{{{word, word}}}, tree,
+             report::BarChart{word, word, {word, word}, {{word, {1.0, 2.0}, {}}}, 0, ""},
+             report::Checklist{{{word, word}}}, report::SignOff{word, {word}},
+             report::Derivation{word, {{word, word, word, word}}}});
         report.title = report.author = report.header_left = report.header_right = report.footer = word;
         report.parts[0].title = word;
         check_sound(report);
@@ -91,10 +90,9 @@ TEST_CASE("reports of nothing are pages all the same") {
     SECTION("parts of nothing") {
         report::Report report;
         report.parts.resize(2);
-        report.parts[0].blocks = {report::Table{},     report::List{},     report::KeyFigures{},
-                                  report::Facts{},     report::BarChart{}, report::PipeTree{},
-                                  report::Checklist{}, report::SignOff{},  report::Derivation{},
-                                  report::Paragraph{}, report::Heading{},  report::PageBreak{}};
+        report.parts[0].blocks = {report::Table{},      report::List{},      report::KeyFigures{}, report::Facts{},
+                                  report::BarChart{},   report::PipeTree{},  report::Checklist{},  report::SignOff{},
+                                  report::Derivation{}, report::Paragraph{}, report::Heading{},    report::PageBreak{}};
         check_sound(report);
     }
 }
@@ -110,11 +108,9 @@ TEST_CASE("hostile content stays inside its frame") {
     }
     SECTION("bars beyond all measure") {
         const double most = std::numeric_limits<double>::max();
-        check_sound(
-            report_of({report::BarChart{"", "W", {"a"}, {{"x", {most}, {}}, {"y", {-most}, {}}}, 9, ""}}));
+        check_sound(report_of({report::BarChart{"", "W", {"a"}, {{"x", {most}, {}}, {"y", {-most}, {}}}, 9, ""}}));
         check_sound(report_of({report::BarChart{"", "W", {"a"}, {{"x", {1e-300}, {}}}, 9, ""}}));
-        check_sound(
-            report_of({report::BarChart{"", "W", {"a"}, {{"x", {9e14}, {}}, {"y", {-9e14}, {}}}, 9, ""}}));
+        check_sound(report_of({report::BarChart{"", "W", {"a"}, {{"x", {9e14}, {}}, {"y", {-9e14}, {}}}, 9, ""}}));
     }
     SECTION("a tree of 50 levels, and of 400") {
         check_sound(report_of({chain(50)}));

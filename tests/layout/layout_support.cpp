@@ -18,13 +18,12 @@ constexpr double tolerance = 0.02;
 
 bool within_page(const Page& page, const Box& box) {
     const double side = 22.0 * millimetre - tolerance, end = 13.0 * millimetre;
-    return box.left >= side && box.right <= page.width - side && box.top >= end &&
-           box.bottom <= page.height - end;
+    return box.left >= side && box.right <= page.width - side && box.top >= end && box.bottom <= page.height - end;
 }
 
 Box box_of(const TextItem& item, const TextMeasurer& measurer) {
-    return {item.baseline.x, item.baseline.y - measurer.cap_height(item.face) * item.size,
-            item.baseline.x + item.width, item.baseline.y + measurer.descent(item.face) * item.size};
+    return {item.baseline.x, item.baseline.y - measurer.cap_height(item.face) * item.size, item.baseline.x + item.width,
+            item.baseline.y + measurer.descent(item.face) * item.size};
 }
 
 Box box_of(const CircleItem& item, const TextMeasurer&) {
@@ -35,8 +34,7 @@ Box box_of(const CircleItem& item, const TextMeasurer&) {
 Box box_of(const PathItem& item, const TextMeasurer&) {
     Box box{1e9, 1e9, -1e9, -1e9};
     for (const Point& p : item.points) {
-        box = {std::min(box.left, p.x), std::min(box.top, p.y), std::max(box.right, p.x),
-               std::max(box.bottom, p.y)};
+        box = {std::min(box.left, p.x), std::min(box.top, p.y), std::max(box.right, p.x), std::max(box.bottom, p.y)};
     }
     return box;
 }
@@ -67,8 +65,8 @@ double FixedWidth::width(std::string_view utf8, Face face, double size) const {
     int count = 0;
     for (std::size_t i = 0; i < utf8.size(); ++i) {
         const auto byte = static_cast<unsigned char>(utf8[i]);
-        const bool mark = byte == 0xCC || (byte == 0xCD && i + 1 < utf8.size() &&
-                                           static_cast<unsigned char>(utf8[i + 1]) < 0xB0);
+        const bool mark = byte == 0xCC ||
+                          (byte == 0xCD && i + 1 < utf8.size() && static_cast<unsigned char>(utf8[i + 1]) < 0xB0);
         if ((byte & 0xC0) != 0x80 && !mark) ++count;
     }
     return size * count * (face == Face::bold ? 0.55 : 0.5);
@@ -83,8 +81,8 @@ std::vector<std::string> faults(const Pages& pages, const TextMeasurer& measurer
             const auto* text = std::get_if<TextItem>(&item);
             const Box box = std::visit([&](const auto& one) { return box_of(one, measurer); }, item);
             const auto fault = [&](const char* rule) {
-                found.push_back(fmt::format("{}: page {} [{:.1f} {:.1f} {:.1f} {:.1f}] {}", rule, n + 1, box.left, box.top,
-                                            box.right, box.bottom, text != nullptr ? text->text : "drawing"));
+                found.push_back(fmt::format("{}: page {} [{:.1f} {:.1f} {:.1f} {:.1f}] {}", rule, n + 1, box.left,
+                                            box.top, box.right, box.bottom, text != nullptr ? text->text : "drawing"));
             };
             if (!within_page(page, box)) fault("outside the margins");
             if (text == nullptr) continue;
@@ -95,13 +93,12 @@ std::vector<std::string> faults(const Pages& pages, const TextMeasurer& measurer
             }
             boxes.emplace_back(box, text);
         }
-        std::sort(boxes.begin(), boxes.end(),
-                  [](const auto& a, const auto& b) { return a.first.top < b.first.top; });
+        std::sort(boxes.begin(), boxes.end(), [](const auto& a, const auto& b) { return a.first.top < b.first.top; });
         for (std::size_t a = 0; a < boxes.size(); ++a) {
             for (std::size_t b = a + 1; b < boxes.size() && boxes[b].first.top < boxes[a].first.bottom; ++b) {
                 if (!overlap(boxes[a].first, boxes[b].first)) continue;
-                found.push_back(fmt::format("page {}: '{}' over '{}'", n + 1, boxes[a].second->text,
-                                            boxes[b].second->text));
+                found.push_back(
+                    fmt::format("page {}: '{}' over '{}'", n + 1, boxes[a].second->text, boxes[b].second->text));
             }
         }
     }

@@ -20,8 +20,7 @@ public:
 
 /// The faults on the pages, one line each: items outside the margins, text over text, text whose width is not the
 /// measurer's, broken UTF-8. Empty if there are none. The looks of a page are not checked.
-[[nodiscard]] std::vector<std::string> faults(const layout::Pages& pages,
-                                              const layout::TextMeasurer& measurer);
+[[nodiscard]] std::vector<std::string> faults(const layout::Pages& pages, const layout::TextMeasurer& measurer);
 
 /// A report of one part with these blocks.
 [[nodiscard]] report::Report report_of(std::vector<report::Block> blocks);

@@ -108,8 +108,8 @@ TEST_CASE("a label stands nearer to its own mark than to any other") {
 TEST_CASE("a label for which the plot has no room is left out") {
     const std::vector<LabelWish> wishes(5, {{{20.0, 10.0}}, 40.0, 10.0, 4.0, -1});
     const auto places = place_labels({0.0, 0.0, 41.0, 30.0}, {}, wishes);
-    const auto placed =
-        std::count_if(places.begin(), places.end(), [](const auto& place) { return place.has_value(); });
+    const auto placed = std::count_if(places.begin(), places.end(),
+                                      [](const auto& place) { return place.has_value(); });
     CHECK(placed >= 1);
     CHECK(placed <= 3);
 }

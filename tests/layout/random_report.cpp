@@ -22,9 +22,9 @@ public:
     bool one_in(int n) { return below(n) == 0; }
 
     std::string word() {
-        static constexpr const char* parts[] = {
-            "heat", "flow", "é",        "pipe-work", "r\u0301u", "kW",     "on/off", "\u00a0",
-            "**",   "12.5", "radiator", "Überstrom", "x",        "\u2212", "\u202f", "→"};
+        static constexpr const char* parts[] = {"heat",   "flow",   "é",      "pipe-work", "r\u0301u", "kW",
+                                                "on/off", "\u00a0", "**",     "12.5",      "radiator", "Überstrom",
+                                                "x",      "\u2212", "\u202f", "→"};
         std::string out;
         const int count = one_in(60) ? 90 : 1 + below(3);
         for (int i = 0; i < count; ++i) out += parts[below(16)];
@@ -56,8 +56,7 @@ Table random_table(Draw& draw) {
     table.compact = draw.one_in(2);
     const int columns = draw.below(draw.one_in(5) ? 20 : 7);
     for (int c = 0; c < columns; ++c) {
-        table.columns.push_back(
-            {draw.text(3), draw.text(1), static_cast<Align>(draw.below(3)), draw.below(3) * 0.5});
+        table.columns.push_back({draw.text(3), draw.text(1), static_cast<Align>(draw.below(3)), draw.below(3) * 0.5});
     }
     const int rows = draw.below(40);
     for (int r = 0; r < rows; ++r) {
@@ -83,8 +82,7 @@ PipeTree random_tree(Draw& draw) {
         PipeTree::Node node;
         node.label = draw.text(2);
         node.detail = draw.text(3);
-        node.kind =
-            i == 0 ? PipeTree::Node::Kind::source : static_cast<PipeTree::Node::Kind>(1 + draw.below(3));
+        node.kind = i == 0 ? PipeTree::Node::Kind::source : static_cast<PipeTree::Node::Kind>(1 + draw.below(3));
         // Trees may be wide, deep or evenly forked, and a few parents do not exist.
         node.parent = shape == 0 ? draw.below(i + 1) : shape == 1 ? i - 1 - draw.below(2) : (i - 1) / 2;
         node.pipe_label = draw.text(5);
@@ -113,8 +111,7 @@ BarChart random_chart(Draw& draw) {
         for (int s = 0; s < series; ++s) {
             const double odd = draw.one_in(2) ? std::numeric_limits<double>::quiet_NaN()
                                               : std::numeric_limits<double>::infinity();
-            group.values.push_back(draw.one_in(12) ? odd
-                                                   : scale * (draw.below(1000) - (draw.one_in(9) ? 500 : 0)));
+            group.values.push_back(draw.one_in(12) ? odd : scale * (draw.below(1000) - (draw.one_in(9) ? 500 : 0)));
         }
         chart.groups.push_back(std::move(group));
     }
@@ -183,10 +180,9 @@ Block random_block(Draw& draw) {
         case 10: return Checklist{several(8, [&] { return Checklist::Item{draw.text(25), draw.text(1)}; })};
         case 11: return SignOff{draw.text(30), several(3, [&] { return draw.text(3); })};
         case 12:
-            return Derivation{
-                draw.text(5), several(9, [&] {
-                    return Derivation::Step{draw.text(6), draw.text(14), draw.text(2), draw.text(6)};
-                })};
+            return Derivation{draw.text(5), several(9, [&] {
+                                  return Derivation::Step{draw.text(6), draw.text(14), draw.text(2), draw.text(6)};
+                              })};
         case 13: return PageBreak{};
         case 14: return random_lines(draw);
         case 15: return Contents{};

@@ -19,14 +19,18 @@ const FixedWidth measurer;
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 RangeChart chart_of(std::vector<RangeChart::Row> rows) {
-    return {"What moves the heat loss", "W", "change of the heat loss", "at the low end", "at the high end",
-            std::move(rows), 0, "The walls move it most."};
+    return {"What moves the heat loss",
+            "W",
+            "change of the heat loss",
+            "at the low end",
+            "at the high end",
+            std::move(rows),
+            0,
+            "The walls move it most."};
 }
 
 /// The page of a chart that is alone on it, so that everything drawn there belongs to the chart.
-Page page_of(const RangeChart& chart) {
-    return lay_out(report_of({report::PageBreak{}, chart}), measurer).pages.at(1);
-}
+Page page_of(const RangeChart& chart) { return lay_out(report_of({report::PageBreak{}, chart}), measurer).pages.at(1); }
 
 struct Bar {
     Box box;
@@ -94,8 +98,8 @@ RangeChart many(int rows) {
 }  // namespace
 
 TEST_CASE("bars of ranges reach as far as the scale says, from zero, to the side of their sign") {
-    const Page page = page_of(chart_of({{"Walls", "1.4", "2.1", -640.0, 580.0},
-                                        {"Outside", "-5", "-1", 260.0, -255.0}}));
+    const Page page = page_of(
+        chart_of({{"Walls", "1.4", "2.1", -640.0, 580.0}, {"Outside", "-5", "-1", 260.0, -255.0}}));
     const double zero = tick_at(page, "0"), per_unit = (tick_at(page, "+400") - zero) / 400.0;
     CHECK(tick_at(page, "\u2212600") == Approx(zero - 600.0 * per_unit));
     const auto bars = bars_on(page);
@@ -104,11 +108,11 @@ TEST_CASE("bars of ranges reach as far as the scale says, from zero, to the side
     for (std::size_t i = 0; i < bars.size(); ++i) {
         CAPTURE(i);
         const double tip = zero + values[i] * per_unit;
-        CHECK(bars[i].box.left == Approx(std::min(zero, tip)).margin(0.5));   // margin of half an outline
+        CHECK(bars[i].box.left == Approx(std::min(zero, tip)).margin(0.5));  // margin of half an outline
         CHECK(bars[i].box.right == Approx(std::max(zero, tip)).margin(0.5));
-        CHECK(bars[i].solid == (i % 2 == 1));                                 // solid for the high end
+        CHECK(bars[i].solid == (i % 2 == 1));  // solid for the high end
     }
-    CHECK(bars[0].box.top == Approx(bars[1].box.top).margin(0.5));            // on one line
+    CHECK(bars[0].box.top == Approx(bars[1].box.top).margin(0.5));  // on one line
 }
 
 TEST_CASE("beyond each bar stand the input's value and the signed change") {
@@ -153,7 +157,7 @@ TEST_CASE("a change of nothing, or none that is known, has words but no bar") {
                                         {"Wind", "", "", unknown, unknown}}));
     CHECK(bars_on(page).size() == 2);
     const double zero = tick_at(page, "0");
-    CHECK(only(page, "none → –").baseline.x > zero);   // the side that the bar leaves free
+    CHECK(only(page, "none → –").baseline.x > zero);  // the side that the bar leaves free
     const auto left_of_zero = [&](const TextItem& item) { return item.baseline.x + item.width < zero; };
     CHECK(left_of_zero(only(page, "old → 0")));
     CHECK(left_of_zero(only(page, "a → 0")));
@@ -247,8 +251,8 @@ TEST_CASE("a long label takes two lines, a long value gives way to the change") 
     const double right = bars_on(page).at(0).box.left;
     const auto column = texts(page, "w");
     CHECK(std::count_if(column.begin(), column.end(), [&](const TextItem& item) {
-        return item.text.front() == 'w' && item.size > 8.0 && item.baseline.x + item.width < right;
-    }) == 2);
+              return item.text.front() == 'w' && item.size > 8.0 && item.baseline.x + item.width < right;
+          }) == 2);
 }
 
 TEST_CASE("figures that would crowd out the bars are printed to fewer decimals") {

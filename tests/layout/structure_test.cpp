@@ -265,14 +265,13 @@ TEST_CASE("the reader of words sees what it is there to see") {
 TEST_CASE("a table is told by rows, with the heads of its columns") {
     report::Table table = plain_table(2);
     table.rows.insert(table.rows.begin(), {{{"Ground floor", {}}}, false, true});
-    table.rows[1].cells[1].verdict = Verdict::change;      // its symbol adds to its text
-    table.rows[2].cells = {{"", Verdict::keep}};            // its word is printed, and the next cell is empty
+    table.rows[1].cells[1].verdict = Verdict::change;  // its symbol adds to its text
+    table.rows[2].cells = {{"", Verdict::keep}};       // its word is printed, and the next cell is empty
     const Pages pages = lay_out(report_of({table}), measurer);
     const auto roles = roles_of(pages);
-    const std::vector<Role> expected{Role::table, Role::caption, Role::row, Role::head_cell, Role::head_cell,
-                                     Role::row, Role::cell,
-                                     Role::row, Role::cell, Role::cell, Role::figure,
-                                     Role::row, Role::cell, Role::cell};
+    const std::vector<Role> expected{Role::table,  Role::caption, Role::row,  Role::head_cell, Role::head_cell,
+                                     Role::row,    Role::cell,    Role::row,  Role::cell,      Role::cell,
+                                     Role::figure, Role::row,     Role::cell, Role::cell};
     const auto at = std::search(roles.begin(), roles.end(), expected.begin(), expected.end());
     REQUIRE(at != roles.end());
     const auto first = static_cast<std::size_t>(at - roles.begin());
@@ -318,14 +317,15 @@ TEST_CASE("a drawing is one figure, whatever pages it takes, and told in words")
 }
 
 TEST_CASE("headings go down a level at a time, whatever their look") {
-    const Pages pages = lay_out(report_of({report::Heading{3, "small"}, report::Heading{1, "chapter"},
-                                           report::Heading{3, "small"}, report::Heading{2, "section"},
-                                           report::Heading{3, "small"}}), measurer);
+    const Pages pages = lay_out(
+        report_of({report::Heading{3, "small"}, report::Heading{1, "chapter"}, report::Heading{3, "small"},
+                   report::Heading{2, "section"}, report::Heading{3, "small"}}),
+        measurer);
     std::vector<int> levels;
     for (const Element& element : pages.structure) {
         if (heading_level(element.role) > 0) levels.push_back(heading_level(element.role));
     }
-    CHECK(levels == std::vector<int>{1, 1, 2, 2, 3, 3, 4});   // title, part, then the five
+    CHECK(levels == std::vector<int>{1, 1, 2, 2, 3, 3, 4});  // title, part, then the five
 }
 
 TEST_CASE("an entry of the contents is one element with its number and its link") {

@@ -70,9 +70,7 @@ TEST_CASE("no row stands alone at the foot or the head of a page") {
         report::Table table = plain_table(45);
         table.note = "Outputs from tables";
         const Pages pages = lay_out(
-            report_of(
-                {report::List{std::vector<std::string>(static_cast<std::size_t>(before), "item"), false},
-                 table}),
+            report_of({report::List{std::vector<std::string>(static_cast<std::size_t>(before), "item"), false}, table}),
             measurer);
         INFO(before << " lines before");
         for (const auto& rows : rows_by_page(pages)) CHECK((rows.empty() || rows.size() >= 2));
@@ -88,9 +86,8 @@ TEST_CASE("a sum stays with the row above, a group head with the row below, a he
         table.rows[14] = {{{"group", {}}}, false, true};
         table.rows.push_back({{{"sum", {}}, {"9,999", {}}}, true, false});
         const Pages pages = lay_out(
-            report_of(
-                {report::List{std::vector<std::string>(static_cast<std::size_t>(before), "item"), false},
-                 report::Heading{2, "Heads"}, table}),
+            report_of({report::List{std::vector<std::string>(static_cast<std::size_t>(before), "item"), false},
+                       report::Heading{2, "Heads"}, table}),
             measurer);
         INFO(before << " lines before");
         CHECK(page_of(pages, "sum") == page_of(pages, "row 30"));
@@ -120,17 +117,26 @@ TEST_CASE("figures stand on the decimal point") {
     for (const std::string figure : figures) {
         INFO(figure);
         const Figure split = split_figure(figure);
-        CHECK(left_of(pages, figure) + measurer.width(split.whole, Face::regular, size) ==
-              Approx(point).margin(1e-6));
+        CHECK(left_of(pages, figure) + measurer.width(split.whole, Face::regular, size) == Approx(point).margin(1e-6));
     }
     CHECK(left_of(pages, "\u2013") + 0.5 * size == Approx(point).margin(1e-6));
 }
 
 TEST_CASE("where figures are split") {
-    struct Row { const char* text; const char* whole; const char* rest; };
+    struct Row {
+        const char* text;
+        const char* whole;
+        const char* rest;
+    };
     const Row rows[] = {
-        {"12.5", "12", ".5"}, {"1,240", "1,240", ""}, {"\u22123.25", "\u22123", ".25"}, {"<0.5", "<0", ".5"},
-        {"\u2264 3 kPa", "\u2264 3", " kPa"}, {"none", "", ""}, {"", "", ""}, {"\u2013", "", ""},
+        {"12.5", "12", ".5"},
+        {"1,240", "1,240", ""},
+        {"\u22123.25", "\u22123", ".25"},
+        {"<0.5", "<0", ".5"},
+        {"\u2264 3 kPa", "\u2264 3", " kPa"},
+        {"none", "", ""},
+        {"", "", ""},
+        {"\u2013", "", ""},
     };
     for (const Row& row : rows) {
         CHECK(split_figure(row.text).whole == row.whole);
@@ -144,10 +150,9 @@ TEST_CASE("columns take what they need, and spare room goes by weight") {
     TablePlan plan = measure_table(table, setting);
     REQUIRE(plan.columns.size() == 2);
     CHECK(plan.width == Approx(setting.width));
-    CHECK(plan.columns[1].width == Approx(4 * 0.55 * 9.0));              // the bold head is the widest
+    CHECK(plan.columns[1].width == Approx(4 * 0.55 * 9.0));  // the bold head is the widest
     table.columns[0].weight = 0.0;
-    CHECK(measure_table(table, setting).width <
-          0.5 * setting.width);  // no weight: only as wide as is easy to read
+    CHECK(measure_table(table, setting).width < 0.5 * setting.width);  // no weight: only as wide as is easy to read
 }
 
 TEST_CASE("a table that is too wide gives way in steps") {
@@ -159,36 +164,42 @@ TEST_CASE("a table that is too wide gives way in steps") {
         return measure_table(table, setting);
     };
     const auto gap = [](const TablePlan& plan) { return plan.columns[1].left - plan.columns[0].width; };
-    const TablePlan roomy = plan_for(6, "eleven char");     // 6 x 49.5 + 5 x 14
+    const TablePlan roomy = plan_for(6, "eleven char");  // 6 x 49.5 + 5 x 14
     CHECK(roomy.text.size == 9.0);
     CHECK(gap(roomy) == Approx(14.0));
-    const TablePlan closer = plan_for(8, "eleven-char");    // 8 x 49.5 + 7 x 8
+    const TablePlan closer = plan_for(8, "eleven-char");  // 8 x 49.5 + 7 x 8
     CHECK(closer.text.size == 9.0);
     CHECK(gap(closer) == Approx(8.0));
-    const TablePlan smaller = plan_for(9, "eleven0char");   // 9 x 44 + 8 x 7
+    const TablePlan smaller = plan_for(9, "eleven0char");  // 9 x 44 + 8 x 7
     CHECK(smaller.text.size == 8.0);
     CHECK(gap(smaller) == Approx(7.0));
-    const TablePlan wrapped = plan_for(3, words(30));       // long text wraps at full size
+    const TablePlan wrapped = plan_for(3, words(30));  // long text wraps at full size
     CHECK(wrapped.text.size == 9.0);
     CHECK(wrapped.width == Approx(setting.width));
-    const TablePlan broken = plan_for(12, "eleven0char");   // 12 x 44 > 471: words are broken
+    const TablePlan broken = plan_for(12, "eleven0char");  // 12 x 44 > 471: words are broken
     CHECK(broken.width <= setting.width + 1e-6);
     CHECK(broken.columns[0].width < 44.0);
 }
 
 TEST_CASE("the words of a head are whole, whatever stands below them") {
-    const std::vector<std::string> heads{"Element", "Area", "Exposed edge", "B\u2032", "Insulation", "Ground \u03bb", "U-value", "Characteristic", "Of it"};
-    const std::vector<std::string> units{"", "m\u00b2", "m", "m", "m\u00b2\u00b7K/W", "W/(m\u00b7K)", "W/(m\u00b2\u00b7K)", "m", "%"};
-    struct Case { std::size_t letters, every; };   // one word of so many letters in every so many columns
+    const std::vector<std::string> heads{"Element",       "Area",    "Exposed edge",   "B\u2032", "Insulation",
+                                         "Ground \u03bb", "U-value", "Characteristic", "Of it"};
+    const std::vector<std::string> units{
+        "", "m\u00b2", "m", "m", "m\u00b2\u00b7K/W", "W/(m\u00b7K)", "W/(m\u00b2\u00b7K)", "m", "%"};
+    struct Case {
+        std::size_t letters, every;
+    };  // one word of so many letters in every so many columns
     for (const auto& [letters, every] : {Case{5, 4}, Case{60, 4}, Case{400, 4}, Case{60, 1}, Case{400, 1}}) {
         for (std::size_t columns = 1; columns <= heads.size(); ++columns) {
             INFO(letters << " letters, " << columns << " columns");
             report::Table table;
             for (std::size_t c = 0; c < columns; ++c) {
-                table.columns.push_back({heads[c], units[c], c == 0 ? report::Align::left : report::Align::decimal, 0.0});
+                table.columns.push_back(
+                    {heads[c], units[c], c == 0 ? report::Align::left : report::Align::decimal, 0.0});
             }
             report::Row row;
-            for (std::size_t c = 0; c < columns; ++c) row.cells.push_back({c % every == 0 ? std::string(letters, 'x') : "0.843", {}});
+            for (std::size_t c = 0; c < columns; ++c)
+                row.cells.push_back({c % every == 0 ? std::string(letters, 'x') : "0.843", {}});
             table.rows.assign(3, row);
             const Pages pages = lay_out(report_of({table}), measurer);
             for (std::size_t c = 0; c < columns; ++c) {
@@ -231,6 +242,5 @@ TEST_CASE("where a third of the columns is blank, rows are high enough for a pen
     CHECK(step >= 8.0 * 72.0 / 25.4);
     for (auto& row : table.rows) row.cells.push_back({"\u2013", {}});
     const Page printed = lay_out(report_of({table}), measurer).pages[0];
-    CHECK(texts(printed, "row 2").front().baseline.y - texts(printed, "row 1").front().baseline.y <
-          0.9 * step);
+    CHECK(texts(printed, "row 2").front().baseline.y - texts(printed, "row 1").front().baseline.y < 0.9 * step);
 }

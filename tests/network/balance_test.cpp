@@ -25,8 +25,7 @@ network::BalanceResult check_balance(const Pipework& p, const BalanceTask& task)
     REQUIRE(r.solved);
     auto set = with_settings(p, task, r);
     for (std::size_t i = 0; i < task.pumps.size(); ++i) {
-        const auto pump =
-            static_cast<std::size_t>(set.links[static_cast<std::size_t>(task.pumps[i].link)].pump);
+        const auto pump = static_cast<std::size_t>(set.links[static_cast<std::size_t>(task.pumps[i].link)].pump);
         set.pumps[pump] = level_pump(r.pump_rise[i].si());
     }
     const auto flow = solve(set);
@@ -67,8 +66,7 @@ TEST_CASE("a two-pipe tree is balanced to its design flows with the least pump")
         if (i != index) CHECK(e.kv > 0.0);
         REQUIRE(e.return_temperature);
         // The output that its return says is the one that its rating gives there.
-        const double water =
-            task.emitters[i].design_flow.si() * 4180.0 * (50.0 - e.return_temperature->celsius());
+        const double water = task.emitters[i].design_flow.si() * 4180.0 * (50.0 - e.return_temperature->celsius());
         const auto share = physics::output_factor(Temperature::from_celsius(50.0), *e.return_temperature,
                                                   Temperature::from_celsius(20.0), 1.3);
         CHECK(water == Approx(system.emitters[i].rating.output_at_50k.si() * share.value()).epsilon(1e-9));
@@ -105,8 +103,7 @@ TEST_CASE("a ring, a reverse return and a second pump are balanced just so") {
     ring.links.push_back(pipe(0, 5, 20.2, 8.0));
     ring.links.push_back(pipe(2, 5, 13.6, 8.0));
     BalanceTask task;
-    for (int n = 0; n < 5; ++n)
-        task.emitters.push_back({3 + 3 * n, MassFlow::from_si(0.02 + 0.004 * n), {}, {}});
+    for (int n = 0; n < 5; ++n) task.emitters.push_back({3 + 3 * n, MassFlow::from_si(0.02 + 0.004 * n), {}, {}});
     task.pumps = {{0, {}}};
     check_balance(ring, task);
 
@@ -124,7 +121,7 @@ TEST_CASE("a ring, a reverse return and a second pump are balanced just so") {
     plan.sources[0].pump = curve_pump(3e4, 1e10);
     const auto reverse = build_network(plan).system;
     const auto r = check_balance(reverse.pipework, task_of(reverse, {1.0}));
-    double most = 0.0;   // what reverse return is for: little is left to add
+    double most = 0.0;  // what reverse return is for: little is left to add
     for (const auto& e : r.emitters) most = std::max(most, e.added.si());
     CHECK(most < 0.5 * r.pump_rise[0].si());
 
@@ -132,10 +129,9 @@ TEST_CASE("a ring, a reverse return and a second pump are balanced just so") {
     Pipework two;
     two.nodes = 8;
     two.pumps = {curve_pump(2e4, 1e10), curve_pump(3e4, 1e10)};
-    two.links = {pump_link(1, 0, 0, 5e4),       pipe(0, 1, 51.6, 0.5),      pump_link(0, 2, 1, 1e4),
-                 pipe(2, 3, 20.2, 5.0),         pipe(3, 4, 20.2, 5.0),      pipe(6, 5, 20.2, 5.0),
-                 pipe(5, 7, 20.2, 5.0),         pipe(7, 1, 26.2, 1.0),      pipe(3, 5, 13.6, 6.0, 4.0),
-                 pipe(4, 6, 13.6, 6.0, 4.0)};
+    two.links = {pump_link(1, 0, 0, 5e4),    pipe(0, 1, 51.6, 0.5),     pump_link(0, 2, 1, 1e4), pipe(2, 3, 20.2, 5.0),
+                 pipe(3, 4, 20.2, 5.0),      pipe(6, 5, 20.2, 5.0),     pipe(5, 7, 20.2, 5.0),   pipe(7, 1, 26.2, 1.0),
+                 pipe(3, 5, 13.6, 6.0, 4.0), pipe(4, 6, 13.6, 6.0, 4.0)};
     BalanceTask both;
     both.emitters = {{8, MassFlow::from_si(0.04), {}, {}}, {9, MassFlow::from_si(0.03), {}, {}}};
     both.pumps = {{0, MassFlow::from_si(0.1)}, {2, MassFlow::from_si(0.07)}};
@@ -182,6 +178,6 @@ TEST_CASE("a balancing task that makes no sense is refused") {
     task.pumps.push_back({1, {}});
     CHECK(kind_of(task) == network::FindingKind::pump_flow_needed);
     task = good;
-    task.pumps[0].flow = MassFlow::from_si(0.05);   // not what the emitters take
+    task.pumps[0].flow = MassFlow::from_si(0.05);  // not what the emitters take
     CHECK(kind_of(task) == network::FindingKind::demand_not_balanced);
 }

@@ -131,7 +131,8 @@ TEST_CASE("a mixing set sends out more than it draws, and mixes by conservation"
     CHECK(flow(m.pump) == Approx(flow(m.valve) + flow(m.bypass)).epsilon(1e-9));
     CHECK(flow(m.back) == Approx(flow(m.valve)).epsilon(1e-9));
     CHECK(flow(m.bypass) > 0.0);
-    CHECK(in(m.pump) * flow(m.pump) == Approx(in(m.valve) * flow(m.valve) + in(m.bypass) * flow(m.bypass)).epsilon(1e-9));
+    CHECK(in(m.pump) * flow(m.pump) ==
+          Approx(in(m.valve) * flow(m.valve) + in(m.bypass) * flow(m.bypass)).epsilon(1e-9));
     CHECK(in(m.pump) < in(m.valve));
     CHECK(std::abs(r.thermal.energy.relative_error) < 1e-6);
 }

@@ -38,22 +38,18 @@ TEST_CASE("a description that cannot be solved is refused, and where") {
         {"no such node", FindingKind::index_out_of_range, 3, [](Pipework& p) { p.links[3].to = 99; }},
         {"negative node", FindingKind::index_out_of_range, 3, [](Pipework& p) { p.links[3].from = -1; }},
         {"no such pump", FindingKind::index_out_of_range, 1, [](Pipework& p) { p.links[1].pump = 7; }},
-        {"no such reference", FindingKind::index_out_of_range, -1,
-         [](Pipework& p) { p.reference_node = 50; }},
+        {"no such reference", FindingKind::index_out_of_range, -1, [](Pipework& p) { p.reference_node = 50; }},
         {"no nodes", FindingKind::bad_value, -1, [](Pipework& p) { p.nodes = 0; }},
-        {"short list of drawn flows", FindingKind::index_out_of_range, -1,
-         [](Pipework& p) { p.drawn.resize(2); }},
+        {"short list of drawn flows", FindingKind::index_out_of_range, -1, [](Pipework& p) { p.drawn.resize(2); }},
         {"self", FindingKind::link_to_itself, 2, [](Pipework& p) { p.links[2].to = p.links[2].from; }},
-        {"negative length", FindingKind::bad_value, 1,
-         [](Pipework& p) { p.links[1].length = -1.0 * unit::metre; }},
+        {"negative length", FindingKind::bad_value, 1, [](Pipework& p) { p.links[1].length = -1.0 * unit::metre; }},
         {"no bore", FindingKind::bad_value, 1, [](Pipework& p) { p.links[1].conduit.bore = Length{}; }},
         {"too rough", FindingKind::bad_value, 1,
          [](Pipework& p) { p.links[1].conduit.roughness = 2.0 * unit::millimetre; }},
         {"length not a number", FindingKind::bad_value, 1,
          [](Pipework& p) { p.links[1].length = Length::from_si(not_a_number); }},
         {"negative loss", FindingKind::bad_value, 1, [](Pipework& p) { p.links[1].loss_factor = -0.5; }},
-        {"negative valve", FindingKind::bad_value, 3,
-         [](Pipework& p) { p.links[3].valve_resistance = -1.0; }},
+        {"negative valve", FindingKind::bad_value, 3, [](Pipework& p) { p.links[3].valve_resistance = -1.0; }},
         {"pipe of nothing", FindingKind::pipe_without_length, 1,
          [](Pipework& p) {
              p.links[1].length = Length{};
@@ -114,8 +110,7 @@ TEST_CASE("what is odd but can be solved is solved, and said") {
         {"node by itself", FindingKind::node_without_path, -1, [](Pipework& p) { ++p.nodes; }},
         {"dead end", FindingKind::no_circuit, 10,
          [](Pipework& p) { p.links.push_back(pipe(2, p.nodes++, 20.2, 3.0)); }},
-        {"closed valve on the only way", FindingKind::cut_off, 7,
-         [](Pipework& p) { p.links[9].closed = true; }},
+        {"closed valve on the only way", FindingKind::cut_off, 7, [](Pipework& p) { p.links[9].closed = true; }},
         {"a part by itself", FindingKind::separate_part, -1,
          [](Pipework& p) {
              p.links.push_back(pipe(p.nodes, p.nodes + 1, 20.2, 3.0));
@@ -171,15 +166,12 @@ TEST_CASE("a system that heat cannot be worked out for is refused, and where") {
     };
     const std::vector<SystemCase> cases = {
         {"no source", FindingKind::bad_value, [](network::System& s) { s.sources.clear(); }},
-        {"no such room", FindingKind::index_out_of_range,
-         [](network::System& s) { s.emitters[0].room = 40; }},
-        {"no such link", FindingKind::index_out_of_range,
-         [](network::System& s) { s.emitters[0].link = 400; }},
+        {"no such room", FindingKind::index_out_of_range, [](network::System& s) { s.emitters[0].room = 40; }},
+        {"no such link", FindingKind::index_out_of_range, [](network::System& s) { s.emitters[0].link = 400; }},
         {"two on one link", FindingKind::bad_value,
          [](network::System& s) { s.emitters[0].link = s.emitters[1].link; }},
         {"exponent", FindingKind::bad_value, [](network::System& s) { s.emitters[0].rating.exponent = 2.0; }},
-        {"no rating", FindingKind::bad_value,
-         [](network::System& s) { s.emitters[0].rating.output_at_50k = {}; }},
+        {"no rating", FindingKind::bad_value, [](network::System& s) { s.emitters[0].rating.output_at_50k = {}; }},
         {"no loss", FindingKind::room_without_loss,
          [](network::System& s) {
              s.rooms[0].loss = {};

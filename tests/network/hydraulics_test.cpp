@@ -43,7 +43,7 @@ TEST_CASE("a laminar pipe follows Hagen and Poiseuille, and parallel ones share 
 
 TEST_CASE("valves in line add as 1/Kv2 and side by side as Kv") {
     const double rho = plain_water().density.si();
-    const auto by_kv = [&](double kv, double rise) {   // dp = (Q/Kv)2 bar, times rho/1000
+    const auto by_kv = [&](double kv, double rise) {  // dp = (Q/Kv)2 bar, times rho/1000
         return kv * std::sqrt(rise / 1e5 * 1000.0 / rho) * rho / 3600.0;
     };
     const auto line = solve(behind_level_pump(3, {valve(0, 1, 1.2), valve(1, 2, 0.5)}, 1e4, 2, 0));
@@ -92,8 +92,7 @@ TEST_CASE("proportional pressure meets a quadratic circuit where the closed form
 
 TEST_CASE("a symmetric bridge carries nothing across") {
     const auto arm = [](int a, int b) { return pipe(a, b, 10.0, 5.0, 2.0); };
-    auto p =
-        behind_level_pump(4, {arm(0, 1), arm(0, 2), arm(1, 3), arm(2, 3), pipe(1, 2, 10.0, 1.0)}, 5e3, 3, 0);
+    auto p = behind_level_pump(4, {arm(0, 1), arm(0, 2), arm(1, 3), arm(2, 3), pipe(1, 2, 10.0, 1.0)}, 5e3, 3, 0);
     const auto r = solve(p);
     REQUIRE(r.solved);
     CHECK(flow_of(r, 0) == Approx(flow_of(r, 1)).epsilon(1e-10));
@@ -110,7 +109,7 @@ TEST_CASE("a ladder solves to the stated tolerances") {
         CHECK(r.continuity_residual.si() <= 1e-10 * flow_of(r, 0));
         CHECK(r.pressure_residual.si() <= 1e-9 * 4e4);
         for (std::size_t n = 6; n < p.links.size(); n += 3) {
-            CHECK(flow_of(r, n) < flow_of(r, n - 3));   // the farther emitter gets less
+            CHECK(flow_of(r, n) < flow_of(r, n - 3));  // the farther emitter gets less
         }
     }
 }

@@ -23,7 +23,7 @@ TEST_CASE("a link drops what Darcy and Weisbach say, in every regime") {
             const double expected = (there.gradient * link.length + 2.5 * there.dynamic_pressure).si();
             CAPTURE(roughness, reynolds);
             CHECK(network::drop_at(law, flow.si()).value ==
-                  Approx(expected).epsilon(1e-7));   // still_flow bends the loss factor
+                  Approx(expected).epsilon(1e-7));  // still_flow bends the loss factor
             CHECK(network::drop_at(law, -flow.si()).value == Approx(-expected).epsilon(1e-7));
         }
     }
@@ -37,8 +37,7 @@ TEST_CASE("the slope of a link's drop is its derivative") {
         for (const double reynolds : {0.0, 1e-3, 500.0, 1990.0, 2010.0, 2500.0, 3990.0, 4010.0, 1e5}) {
             const double m = reynolds / law.reynolds_per_flow;
             const double h = std::max(1e-6 * m, 1e-9);
-            const double central =
-                (network::drop_at(law, m + h).value - network::drop_at(law, m - h).value) / (2 * h);
+            const double central = (network::drop_at(law, m + h).value - network::drop_at(law, m - h).value) / (2 * h);
             CAPTURE(roughness, reynolds);
             CHECK(network::drop_at(law, m).slope == Approx(central).epsilon(1e-5));
         }

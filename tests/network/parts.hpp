@@ -75,9 +75,7 @@ inline network::Pipework ladder(int rungs, network::Pump pump) {
     return p;
 }
 
-inline network::HydraulicResult solve(const network::Pipework& p) {
-    return solve_hydraulics(p, plain_water());
-}
+inline network::HydraulicResult solve(const network::Pipework& p) { return solve_hydraulics(p, plain_water()); }
 
 inline double flow_of(const network::HydraulicResult& r, std::size_t link) { return r.flow.at(link).si(); }
 

@@ -22,8 +22,7 @@ Pipework ringed_ladder() {
     return p;
 }
 
-void check_same(const network::HydraulicResult& a, const network::HydraulicResult& b,
-                double tolerance = 1e-8) {
+void check_same(const network::HydraulicResult& a, const network::HydraulicResult& b, double tolerance = 1e-8) {
     REQUIRE(a.solved);
     REQUIRE(b.solved);
     REQUIRE(a.flow.size() == b.flow.size());
@@ -42,8 +41,7 @@ TEST_CASE("where the solution starts makes no difference") {
     for (const double start : {1e-6, 0.3, -0.3, 50.0, -1000.0}) {
         network::Workspace w;
         std::vector<MassFlow> flows(p.links.size());
-        for (std::size_t i = 0; i < flows.size(); ++i)
-            flows[i] = MassFlow::from_si(i % 3 == 0 ? -start : start);
+        for (std::size_t i = 0; i < flows.size(); ++i) flows[i] = MassFlow::from_si(i % 3 == 0 ? -start : start);
         const auto water = plain_water();
         (void)solve_hydraulics(p, std::span{&water, 1}, w);
         w.start_from(flows);
@@ -84,7 +82,7 @@ TEST_CASE("quadratic networks scale: four times the pressure, twice the flow") {
     quadrupled.pumps[0].set_rise = Pressure::from_si(4e4);
     auto r = solve(quadrupled);
     for (auto& m : r.flow) m = 0.5 * m;
-    check_same(solve(p), r, 1e-6);   // still_flow bends the square by less than this
+    check_same(solve(p), r, 1e-6);  // still_flow bends the square by less than this
 }
 
 TEST_CASE("equal branches get equal flows") {
@@ -124,8 +122,7 @@ TEST_CASE("a workspace serves one network after another, and a warm one is quick
     const std::span state{&water, 1};
     const auto ringed = ringed_ladder();
     const auto first = solve_hydraulics(ringed, state, w);
-    check_same(solve(ladder(3, curve_pump(3e4, 1e10))),
-               solve_hydraulics(ladder(3, curve_pump(3e4, 1e10)), state, w));
+    check_same(solve(ladder(3, curve_pump(3e4, 1e10))), solve_hydraulics(ladder(3, curve_pump(3e4, 1e10)), state, w));
     check_same(first, solve_hydraulics(ringed, state, w));
     const auto again = solve_hydraulics(ringed, state, w);
     check_same(first, again);

@@ -19,7 +19,7 @@ namespace {
 struct Reference {
     network::Pipework pipework;
     physics::FluidState fluid = plain_water();
-    std::vector<double> flow;   // kg/s
+    std::vector<double> flow;  // kg/s
 };
 
 network::Link link_of(const Csv& csv, std::size_t row) {
@@ -77,7 +77,7 @@ TEST_CASE("flows agree with loop equations on the fluids library's Colebrook") {
 TEST_CASE("flows agree with EPANET in fully rough and in laminar flow") {
     // There the friction laws meet: Swamee and Jain's factor, which EPANET takes, lies within 0.02 % of Colebrook's
     // where a pipe is fully rough, which moves a flow by half of that. EPANET hands its flows over in single precision.
-    Verification v{{"flows in networks, rough and laminar", "EPANET 2.2 by way of wntr 1.5.0",
-                    Certainty::computed, "kg/s"}};
+    Verification v{
+        {"flows in networks, rough and laminar", "EPANET 2.2 by way of wntr 1.5.0", Certainty::computed, "kg/s"}};
     check_flows(v, "network/flows_epanet.csv", 3, 1e-4);
 }

@@ -53,8 +53,8 @@ TEST_CASE("a pipe loses heat by the exponential law") {
     const auto r = run(s, flows({0.02, 0.02}));
     REQUIRE(r.solved);
     const double expected = 10.0 + 40.0 * std::exp(-0.3 * 50.0 / (0.02 * 4180.0));
-    verify({"temperature at the end of a bare pipe", "exp(-k l/(m cp)), by hand", Certainty::computed, "°C"},
-           expected, r.outlet[1].celsius(), 1e-12 * expected);
+    verify({"temperature at the end of a bare pipe", "exp(-k l/(m cp)), by hand", Certainty::computed, "°C"}, expected,
+           r.outlet[1].celsius(), 1e-12 * expected);
     CHECK(r.energy.pipes.si() == Approx(r.energy.sources.si()).epsilon(1e-9));
 }
 
@@ -101,7 +101,7 @@ TEST_CASE("a source at its capacity adds it, and the house settles where it can"
     CHECK(source.at_capacity);
     CHECK(source.outlet.celsius() < 50.0);
     CHECK(source.power.si() == Approx(2000.0).epsilon(1e-9));
-    double lost = 0.0;   // what goes in must leave by the fabric
+    double lost = 0.0;  // what goes in must leave by the fabric
     for (std::size_t i = 0; i < plan.rooms.size(); ++i) {
         lost += plan.rooms[i].loss.si() * (r.thermal.rooms[i].temperature.celsius() + 3.0);
     }
@@ -141,7 +141,7 @@ TEST_CASE("energy closes in every kind of house and control") {
 
 TEST_CASE("held rooms take their need and send the rest back; short ones fall") {
     auto plan = two_pipe_house(6, RoomControl::held);
-    plan.rooms[2].loss = HeatLossCoefficient::from_si(90.0);   // more than its radiator can do
+    plan.rooms[2].loss = HeatLossCoefficient::from_si(90.0);  // more than its radiator can do
     const auto built = build_network(plan);
     const auto held = solve_system(built.system);
     REQUIRE(held.solved);
@@ -181,8 +181,8 @@ TEST_CASE("a circulating ring behind a mixing pump is solved with everything els
     s.emitters.push_back({5, {6000.0 * unit::watt, 1.1}, 0});
     const auto r = solve_system(s);
     check_closed(s, r);
-    CHECK(flow_of(r.hydraulic, 7) > 0.0);                       // the bypass runs as meant
-    CHECK(r.thermal.node[4] < r.thermal.node[2]);               // and mixes the flow down
+    CHECK(flow_of(r.hydraulic, 7) > 0.0);          // the bypass runs as meant
+    CHECK(r.thermal.node[4] < r.thermal.node[2]);  // and mixes the flow down
     CHECK(r.thermal.node[4] > r.thermal.node[5]);
 }
 
@@ -255,7 +255,7 @@ TEST_CASE("a source too small for rooms that are held lets them fall together") 
 
 TEST_CASE("a trickle in a room as cold as outdoors is solved, and said to freeze") {
     auto plan = two_pipe_house(3, network::RoomControl::held);
-    plan.emitters.back().valve_resistance = network::valve_resistance(1e-4);   // all but shut
+    plan.emitters.back().valve_resistance = network::valve_resistance(1e-4);  // all but shut
     plan.rooms.back().loss = HeatLossCoefficient::from_si(2000.0);
     for (auto& s : plan.sections) s.heat_loss = {};
     const auto built = build_network(plan);

@@ -16,11 +16,11 @@ TEST_CASE("a tree is directed away from its root, whichever way its edges were w
 }
 
 TEST_CASE("what is not one tree is refused") {
-    CHECK_FALSE(grow_tree(3, std::vector<Edge>{{0, 1}}, 0));                     // a node on its own
-    CHECK_FALSE(grow_tree(3, std::vector<Edge>{{0, 1}, {1, 2}, {2, 0}}, 0));     // a ring
-    CHECK_FALSE(grow_tree(4, std::vector<Edge>{{0, 1}, {2, 3}, {2, 3}}, 0));     // a ring apart
-    CHECK_FALSE(grow_tree(2, std::vector<Edge>{{0, 0}}, 0));                     // from a node to itself
+    CHECK_FALSE(grow_tree(3, std::vector<Edge>{{0, 1}}, 0));                  // a node on its own
+    CHECK_FALSE(grow_tree(3, std::vector<Edge>{{0, 1}, {1, 2}, {2, 0}}, 0));  // a ring
+    CHECK_FALSE(grow_tree(4, std::vector<Edge>{{0, 1}, {2, 3}, {2, 3}}, 0));  // a ring apart
+    CHECK_FALSE(grow_tree(2, std::vector<Edge>{{0, 0}}, 0));                  // from a node to itself
     CHECK_FALSE(grow_tree(0, {}, 0));
-    CHECK_FALSE(grow_tree(2, std::vector<Edge>{{0, 1}}, 5));                     // a root that is not there
+    CHECK_FALSE(grow_tree(2, std::vector<Edge>{{0, 1}}, 5));  // a root that is not there
     CHECK(grow_tree(1, {}, 0));
 }

@@ -120,13 +120,11 @@ TEST_CASE("the description as XMP says what the document's properties say") {
     // Names and forms: ISO 19005-3, 6.6.4; ISO 14289-1, clause 5; ISO 16684-1, 8.3 and 8.4.
     for (const char* part :
          {"<pdfaid:part>3</pdfaid:part>", "<pdfaid:conformance>A</pdfaid:conformance>",
-          "<pdfuaid:part>1</pdfuaid:part>",
-          "<rdf:li xml:lang=\"x-default\">&lt;Tŷ &amp; \"Llŷr\"&gt;</rdf:li>",
+          "<pdfuaid:part>1</pdfuaid:part>", "<rdf:li xml:lang=\"x-default\">&lt;Tŷ &amp; \"Llŷr\"&gt;</rdf:li>",
           "<dc:creator><rdf:Seq><rdf:li>A. Surveyor</rdf:li></rdf:Seq></dc:creator>",
           "<dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">Dyluniad</rdf:li></rdf:Alt>",
           "<dc:language><rdf:Bag><rdf:li>cy</rdf:li></rdf:Bag></dc:language>",
-          "<xmp:CreatorTool>loopfolio 1</xmp:CreatorTool>",
-          "<xmp:CreateDate>2026-03-09T00:00:00Z</xmp:CreateDate>"}) {
+          "<xmp:CreatorTool>loopfolio 1</xmp:CreatorTool>", "<xmp:CreateDate>2026-03-09T00:00:00Z</xmp:CreateDate>"}) {
         CHECK_THAT(metadata, ContainsSubstring(part));
     }
     const std::string info = file.read_with("pdfinfo -rawdates").text;
@@ -145,8 +143,8 @@ TEST_CASE("attached files come out as they went in") {
         CHECK_THAT(list, ContainsSubstring(part));
     }
     const std::string objects = file.read_with("mutool show", "grep").text;
-    for (const char* part : {"/AF[", "/AFRelationship/Source", "/AFRelationship/Data", "/Size 3",
-                             "/ModDate(D:20260309000000Z)"}) {
+    for (const char* part :
+         {"/AF[", "/AFRelationship/Source", "/AFRelationship/Data", "/Size 3", "/ModDate(D:20260309000000Z)"}) {
         CHECK_THAT(objects, ContainsSubstring(part));
     }
     CHECK_THAT(file.read_with("pdfdetach -list").text, StartsWith("3 embedded files"));

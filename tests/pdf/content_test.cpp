@@ -46,8 +46,7 @@ TEST_CASE("what is in force is not written again") {
     content.path(red);
     red.points[0].y = 20.0;
     content.path(red);
-    CHECK(content.finish() ==
-          "1 0 0 RG\n0.25 w\n[3 1.5 ] 0 d\n1 j\n10 90 m\n90.5 90 l\nS\n10 80 m\n90.5 90 l\nS\n");
+    CHECK(content.finish() == "1 0 0 RG\n0.25 w\n[3 1.5 ] 0 d\n1 j\n10 90 m\n90.5 90 l\nS\n10 80 m\n90.5 90 l\nS\n");
 }
 
 TEST_CASE("shapes are filled, stroked or both") {
@@ -100,9 +99,10 @@ TEST_CASE("texts share a text object, a font and a colour while they last") {
     content.text(text_at(10.0, 32.0), {"\0\3\0\1"s, {{FontFile::regular, 2}, {FontFile::fallback, 4}}});
     content.path(line(40.0));
     content.text(text_at(10.0, 50.0), {"\0\2"s, {{FontFile::fallback, 2}}});
-    CHECK(content.finish() == "BT\n10 80 Td\n/F0 10 Tf\n(\0\1\0\2)Tj\n"
-                              "0 -12 Td\n(\0\3)Tj\n/F3 10 Tf\n(\0\1)Tj\nET\n"
-                              "1 j\n10 60 m\n90.5 60 l\nS\nBT\n10 50 Td\n(\0\2)Tj\nET\n"s);
+    CHECK(content.finish() ==
+          "BT\n10 80 Td\n/F0 10 Tf\n(\0\1\0\2)Tj\n"
+          "0 -12 Td\n(\0\3)Tj\n/F3 10 Tf\n(\0\1)Tj\nET\n"
+          "1 j\n10 60 m\n90.5 60 l\nS\nBT\n10 50 Td\n(\0\2)Tj\nET\n"s);
 }
 
 TEST_CASE("marks and text objects nest") {
@@ -119,10 +119,11 @@ TEST_CASE("marks and text objects nest") {
     content.path(line(40.0));
     content.text(text_at(10.0, 50.0), word);
     content.end_mark();
-    CHECK(content.finish() == "BT\n/P<</MCID 0>>BDC\n10 80 Td\n/F0 10 Tf\n(ab)Tj\nEMC\n"
-                              "/Artifact BMC\n0 -10 Td\n(ab)Tj\nEMC\nET\n"
-                              "/Figure<</MCID 1>>BDC\n1 j\n10 60 m\n90.5 60 l\nS\n"
-                              "BT\n10 50 Td\n(ab)Tj\nET\nEMC\n"s);
+    CHECK(content.finish() ==
+          "BT\n/P<</MCID 0>>BDC\n10 80 Td\n/F0 10 Tf\n(ab)Tj\nEMC\n"
+          "/Artifact BMC\n0 -10 Td\n(ab)Tj\nEMC\nET\n"
+          "/Figure<</MCID 1>>BDC\n1 j\n10 60 m\n90.5 60 l\nS\n"
+          "BT\n10 50 Td\n(ab)Tj\nET\nEMC\n"s);
 }
 
 TEST_CASE("an image fills its box") {

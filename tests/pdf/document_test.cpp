@@ -24,8 +24,7 @@ layout::Pages pack(int page_count) {
         pages.push_back({text_item("Page " + std::to_string(i) + ": Δ ≤ 1.5 ✓", {40.1, 60.7}), circle});
     }
     layout::Pages made = pages_of(pages);
-    made.info = {"Dyluniad Tŷ Llŷr", "A. (Test) Surveyor", "Design pack", "loopfolio",
-                 2026, 3, 14, "en-GB"};
+    made.info = {"Dyluniad Tŷ Llŷr", "A. (Test) Surveyor", "Design pack", "loopfolio", 2026, 3, 14, "en-GB"};
     made.bookmarks = {{"Part 1 (household)", 0, 0, 50.0},
                       {"Ystafell Ŵyn", 1, 1, 60.0},
                       {"Bath", 1, 1, 300.0},
@@ -40,7 +39,8 @@ TEST_CASE("the file is sound to an independent checker") {
     const auto said = PdfFile{pack(5)}.read_with("qpdf --check");
     INFO(said.text);
     CHECK(said.status == 0);
-    CHECK_THAT(said.text, ContainsSubstring("No syntax or stream encoding errors found") && !ContainsSubstring("WARNING"));
+    CHECK_THAT(said.text,
+               ContainsSubstring("No syntax or stream encoding errors found") && !ContainsSubstring("WARNING"));
 }
 
 TEST_CASE("readers draw it without a complaint") {
@@ -56,9 +56,8 @@ TEST_CASE("readers draw it without a complaint") {
 TEST_CASE("page count, title and their like") {
     const std::string info = PdfFile{pack(7)}.read_with("pdfinfo -rawdates").text;
     for (const char* line :
-         {"Pages:           7\n", "Title:           Dyluniad Tŷ Llŷr\n",
-          "Author:          A. (Test) Surveyor\n", "Subject:         Design pack\n",
-          "Creator:         loopfolio\n", "CreationDate:    D:20260314000000Z",
+         {"Pages:           7\n", "Title:           Dyluniad Tŷ Llŷr\n", "Author:          A. (Test) Surveyor\n",
+          "Subject:         Design pack\n", "Creator:         loopfolio\n", "CreationDate:    D:20260314000000Z",
           "Page size:       595.276 x 841.89 pts (A4)\n", "PDF version:     1.7\n"}) {
         CHECK_THAT(info, ContainsSubstring(line));
     }
@@ -86,8 +85,7 @@ TEST_CASE("bookmarks form a tree and lead to their place") {
 TEST_CASE("links cover their area and lead to their place") {
     auto pages = pack(4);
     pages.structure = {tests::element(layout::Role::document, -1)};
-    pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0, 0},
-                            {{40.0, 70.0, 240.5, 82.0}, 1, 0.0, 0}};
+    pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0, 0}, {{40.0, 70.0, 240.5, 82.0}, 1, 0.0, 0}};
     const PdfFile file{pages};
     // MuPDF gives the area as left, top, right and bottom from the top left of the page.
     const tests::TemporaryFile script{R"(
@@ -96,10 +94,11 @@ TEST_CASE("links cover their area and lead to their place") {
             document.loadPage(page).getLinks().forEach(function (link) {
                 print(page, link.bounds.map(function (x) { return x.toFixed(2); }).join(" "), link.uri);
             });
-        })", ".js"};
+        })",
+                                      ".js"};
     const std::string said = file.read_with("mutool run " + script.path()).text;
     CHECK_THAT(said, ContainsSubstring("0 40.00 50.00 240.50 62.25 #page=3&zoom=100,0,300\n"
-                              "0 40.00 70.00 240.50 82.00 #page=2&zoom=100,0,0\n"));
+                                       "0 40.00 70.00 240.50 82.00 #page=2&zoom=100,0,0\n"));
     CHECK_THAT(said, !ContainsSubstring("\n1 "));
     pages.pages[2].links = {{{0.0, 0.0, 9.0, 9.0}, 4, 0.0, 0}};
     CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), ContainsSubstring("a link leads to a page"));
@@ -136,8 +135,8 @@ TEST_CASE("what the library refuses becomes an exception with its code") {
     SECTION("a day that is not in the calendar") {
         pages.info.month = 2;
         pages.info.day = 30;
-        CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()),
-                          ContainsSubstring("the creation date is not a date") && ContainsSubstring("libharu code 0x10"));
+        CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), ContainsSubstring("the creation date is not a date") &&
+                                                                     ContainsSubstring("libharu code 0x10"));
     }
     SECTION("a page of no size") {
         pages.pages[1].width = 0.5;

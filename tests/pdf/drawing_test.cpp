@@ -63,9 +63,8 @@ layout::PathItem box(double left, double top, double right, double bottom) {
 
 TEST_CASE("accents stand over their letters, also those made of several parts") {
     // The letter with and without its accent at 100 points, each on a page of its own.
-    const std::vector<std::pair<std::string, std::string>> pairs{{"e", "é"}, {"w", "ŵ"}, {"y", "ŷ"},
-                                                                 {"z", "ź"}, {"o", "ő"}, {"u", "ǖ"},
-                                                                 {"o", "ỗ"}, {"η", "ή"}, {"υ", "ΰ"}};
+    const std::vector<std::pair<std::string, std::string>> pairs{
+        {"e", "é"}, {"w", "ŵ"}, {"y", "ŷ"}, {"z", "ź"}, {"o", "ő"}, {"u", "ǖ"}, {"o", "ỗ"}, {"η", "ή"}, {"υ", "ΰ"}};
     std::vector<std::vector<layout::Item>> pages;
     for (const auto& [plain, accented] : pairs) {
         pages.push_back({text_item(plain, {50, 200}, layout::Face::regular, 100.0)});

@@ -32,15 +32,14 @@ TEST_CASE("widths are the advances that the font files state") {
         Face face;
         double advance, em;
     };
-    const Row rows[]{{" ", Face::regular, 512, 2000},      {" ", Face::bold, 486, 2000},
-                     {" ", Face::italic, 468, 2000},       {"\u0175", Face::regular, 1571, 2000},
-                     {"\u0175", Face::bold, 1605, 2000},   {"\u0175", Face::italic, 1445, 2000},
+    const Row rows[]{{" ", Face::regular, 512, 2000},       {" ", Face::bold, 486, 2000},
+                     {" ", Face::italic, 468, 2000},        {"\u0175", Face::regular, 1571, 2000},
+                     {"\u0175", Face::bold, 1605, 2000},    {"\u0175", Face::italic, 1445, 2000},
                      {"\u0394", Face::regular, 1356, 2000}, {"\u2009", Face::regular, 250, 2000},
-                     {"\u202F", Face::regular, 500, 2000}, {"\u00BD", Face::bold, 1471, 2000},
+                     {"\u202F", Face::regular, 500, 2000},  {"\u00BD", Face::bold, 1471, 2000},
                      {"\u2713", Face::regular, 1716, 2048}};
     Verification v{{"advances of the pack's fonts",
-                    "hmtx and head of fonts-lato 2.0 and fonts-dejavu-core 2.37 by fontTools",
-                    Certainty::read, "em"}};
+                    "hmtx and head of fonts-lato 2.0 and fonts-dejavu-core 2.37 by fontTools", Certainty::read, "em"}};
     for (const Row& row : rows) {
         CAPTURE(row.text);
         v.check(row.advance / row.em, em_width(row.text, row.face), 0.00051);
@@ -75,8 +74,8 @@ TEST_CASE("what looks the same is as wide") {
 
 TEST_CASE("heights and depths are the family's") {
     // Top of H (also sCapHeight in OS/2) and bottom of p, in units of 1/2000 em.
-    Verification v{{"heights and depths of the pack's fonts", "glyf of fonts-lato 2.0 by fontTools",
-                    Certainty::read, "em"}};
+    Verification v{
+        {"heights and depths of the pack's fonts", "glyf of fonts-lato 2.0 by fontTools", Certainty::read, "em"}};
     v.check(1433.0 / 2000.0, fonts().cap_height(Face::regular), 0.001);
     v.check(1446.0 / 2000.0, fonts().cap_height(Face::bold), 0.001);
     v.check(343.0 / 2000.0, fonts().descent(Face::regular), 0.001);

@@ -60,8 +60,8 @@ TEST_CASE("a given font prints in its face, the others stay") {
     const std::string_view text = "Radiators 45";
     CHECK(given.width(text, Face::regular, 10.0) == tests::fonts().width(text, Face::regular, 10.0));
     CHECK(given.width(text, Face::italic, 10.0) == tests::fonts().width(text, Face::italic, 10.0));
-    tests::Verification v{{"advance of H and height of capitals of a given font",
-                           "hmtx and OS/2 of DejaVu Sans 2.37", tests::Certainty::read, "em"}};
+    tests::Verification v{{"advance of H and height of capitals of a given font", "hmtx and OS/2 of DejaVu Sans 2.37",
+                           tests::Certainty::read, "em"}};
     v.check(1540.0 / 2048.0, given.width("H", Face::bold, 1.0), 0.00051);
     v.check(1493.0 / 2048.0, given.cap_height(Face::bold), 0.001);
     auto pages = tests::pages_of({{tests::text_item("Bold Łódź ✓", {40, 40}, Face::bold)}});
@@ -80,7 +80,7 @@ TEST_CASE("figures of a given font stand in columns") {
     }
     SECTION("also where it keeps none for tables: the widest advance is that of all") {
         std::string plain = font;
-        plain.replace(place_of(plain, "GSUB"), 2, 2, '\xFF');  // a version that nobody knows
+        plain.replace(place_of(plain, "GSUB"), 2, 2, '\xFF');  // a version that does not exist
         const pdf::Fonts widened{pdf::FontBytes{plain, "", ""}};
         const double zero = widened.width("0", Face::regular, 1.0);
         CHECK(zero == Approx(1316.0 / 2000.0).margin(0.00051));  // glyph 481 in hmtx
@@ -116,10 +116,8 @@ TEST_CASE("a font that cannot be printed with is told why") {
 
 TEST_CASE("a font that may be embedded is taken") {
     // OpenType 1.9, "OS/2": 0 installable, 4 preview and print, 8 editable.
-    for (const unsigned type : {0x0000U, 0x0004U, 0x0008U})
-        CHECK(fault_of_font(with(lato(), "OS/2", 8, type)) == "");
-    for (const FontFile file :
-         {FontFile::bold, FontFile::italic, FontFile::fallback, FontFile::fallback_bold}) {
+    for (const unsigned type : {0x0000U, 0x0004U, 0x0008U}) CHECK(fault_of_font(with(lato(), "OS/2", 8, type)) == "");
+    for (const FontFile file : {FontFile::bold, FontFile::italic, FontFile::fallback, FontFile::fallback_bold}) {
         CHECK(fault_of_font(pdf::bytes_of(file)) == "");
     }
 }
@@ -131,8 +129,7 @@ TEST_CASE("whatever the bytes of a font are, it is refused or printed with") {
         std::string font = lato();
         if (i % 3 == 0) font.resize(random() % font.size());
         const std::size_t among = i % 3 == 1 ? 600 : font.size();  // most of the directory, or anywhere
-        for (int flip = 0; flip < 8 && i % 3 != 0; ++flip)
-            font[random() % among] ^= static_cast<char>(random());
+        for (int flip = 0; flip < 8 && i % 3 != 0; ++flip) font[random() % among] ^= static_cast<char>(random());
         INFO("font " << i);
         if (!fault_of_font(font).empty()) continue;
         try {

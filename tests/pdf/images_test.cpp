@@ -21,8 +21,7 @@ Image picture(int width, int height) {
     for (int y = 0; y < height; ++y) {
         for (int x = 0; x < width; ++x) {
             for (int channel = 0; channel < 3; ++channel) {
-                const int values[]{200, 5 * x + channel, 7 * y, 3 * (x + y),
-                                   static_cast<int>(random() % 256)};
+                const int values[]{200, 5 * x + channel, 7 * y, 3 * (x + y), static_cast<int>(random() % 256)};
                 image.rgb.push_back(static_cast<std::uint8_t>(values[(y / 4) % 5]));
             }
         }
@@ -60,24 +59,23 @@ TEST_CASE("an image comes out pixel by pixel as it went in") {
 TEST_CASE("an image is in the file once, and on the page where layout put it") {
     const PdfFile file{pages_with(Image{1, 1, {0, 0, 0}}, {{40, 50, 60, 80}, {100, 50, 110, 60}})};
     const auto lines = tests::lines_of(file.read_with("mutool show", "grep").text);
-    CHECK(std::count_if(lines.begin(), lines.end(), [](const std::string& line) {
-        return line.find("/Subtype/Image") != std::string::npos;
-    }) == 1);
+    CHECK(std::count_if(lines.begin(), lines.end(),
+                        [](const std::string& line) { return line.find("/Subtype/Image") != std::string::npos; }) == 1);
     // MuPDF draws a black area in place of the image. The area's box is in points from the top left.
     const tests::TemporaryFile script{R"(
         var pixels = new Document(scriptArgs[0]).loadPage(0).toPixmap(Identity, DeviceGray, false);
         function dark(x, y) { return pixels.getSample(x, y, 0) < 128; }
         print(dark(41, 51), dark(59, 79), dark(38, 51), dark(62, 79));
         print(dark(50, 48), dark(50, 82), dark(105, 55));
-        )", ".js"};
+        )",
+                                      ".js"};
     CHECK_THAT(file.read_with("mutool run " + script.path()).text,
                ContainsSubstring("true true false false\nfalse false true"));
 }
 
 TEST_CASE("an image that is not whole, or not there, is refused") {
-    for (const Image& image :
-         {Image{2, 2, std::vector<std::uint8_t>(11)}, Image{2, 2, std::vector<std::uint8_t>(13)},
-          Image{0, 0, {}}, Image{-1, 1, {0, 0, 0}}}) {
+    for (const Image& image : {Image{2, 2, std::vector<std::uint8_t>(11)}, Image{2, 2, std::vector<std::uint8_t>(13)},
+                               Image{0, 0, {}}, Image{-1, 1, {0, 0, 0}}}) {
         CHECK_THROWS_WITH(pdf::write_pdf(pages_with(image, {{0, 0, 9, 9}}), tests::fonts()),
                           ContainsSubstring("three bytes for each of its pixels"));
     }

@@ -18,8 +18,8 @@ inline const pdf::Fonts& fonts() {
     return made;
 }
 
-inline layout::TextItem text_item(std::string text, layout::Point baseline,
-                                  layout::Face face = layout::Face::regular, double size = 10.0) {
+inline layout::TextItem text_item(std::string text, layout::Point baseline, layout::Face face = layout::Face::regular,
+                                  double size = 10.0) {
     layout::TextItem item;
     item.text = std::move(text);
     item.baseline = baseline;

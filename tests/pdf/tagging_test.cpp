@@ -23,9 +23,7 @@ layout::PathItem rule() {
     return item;
 }
 
-std::string structure(const layout::Pages& pages) {
-    return PdfFile{pages}.read_with("pdfinfo -struct-text").text;
-}
+std::string structure(const layout::Pages& pages) { return PdfFile{pages}.read_with("pdfinfo -struct-text").text; }
 
 /// A document of one paragraph, to which the items with mark 1 belong.
 layout::Pages paragraph(std::vector<std::vector<layout::Item>> items) {
@@ -35,36 +33,33 @@ layout::Pages paragraph(std::vector<std::vector<layout::Item>> items) {
 }
 
 layout::TextItem after(const layout::TextItem& item, const std::string& text, double gap) {
-    return marked(text_item(text, {item.baseline.x + item.width + gap, item.baseline.y}, layout::Face::bold),
-                  1);
+    return marked(text_item(text, {item.baseline.x + item.width + gap, item.baseline.y}, layout::Face::bold), 1);
 }
 
 }  // namespace
 
 TEST_CASE("elements are read in the order of the structure, whatever the order on the page") {
-    auto pages =
-        pages_of({{marked(text_item("cell", {40, 90}), 6), marked(text_item("head", {40, 60}), 4), rule(),
-                   text_item("furniture", {40, 20}), marked(text_item("title", {40, 40}), 1)},
-                  {marked(text_item("note", {40, 40}), 7)}});
-    pages.structure = {element(Role::document, -1), element(Role::h1, 0), element(Role::table, 0),
-                       element(Role::row, 2), element(Role::head_cell, 3), element(Role::row, 2),
-                       element(Role::cell, 5), element(Role::note, 0)};
+    auto pages = pages_of({{marked(text_item("cell", {40, 90}), 6), marked(text_item("head", {40, 60}), 4), rule(),
+                            text_item("furniture", {40, 20}), marked(text_item("title", {40, 40}), 1)},
+                           {marked(text_item("note", {40, 40}), 7)}});
+    pages.structure = {element(Role::document, -1), element(Role::h1, 0),        element(Role::table, 0),
+                       element(Role::row, 2),       element(Role::head_cell, 3), element(Role::row, 2),
+                       element(Role::cell, 5),      element(Role::note, 0)};
     pages.structure[4].scope = layout::Element::Scope::column;
     pages.structure[6].columns = 3;
-    CHECK(structure(pages) == "Document\n"
-                              "  H1 (block)\n    \"title\"\n"
-                              "  Table (block)\n"
-                              "    TR\n      TH:\n         /Scope /Column\n        \"head\"\n"
-                              "    TR\n      TD:\n         /ColSpan 3\n        \"cell\"\n"
-                              "  Note <note 000007> (inline)\n    \"note\"\n");
+    CHECK(structure(pages) ==
+          "Document\n"
+          "  H1 (block)\n    \"title\"\n"
+          "  Table (block)\n"
+          "    TR\n      TH:\n         /Scope /Column\n        \"head\"\n"
+          "    TR\n      TD:\n         /ColSpan 3\n        \"cell\"\n"
+          "  Note <note 000007> (inline)\n    \"note\"\n");
 }
 
 TEST_CASE("an element goes on over artifacts, other elements and pages") {
     const auto text = [](const char* words, double y) { return marked(text_item(words, {40, y}), 1); };
-    const auto pages = paragraph({{text("one", 40), text("two", 52), rule(), text("three", 64)},
-                                  {text("four", 40)}});
-    CHECK(structure(pages) ==
-          "Document\n  P (block)\n    \"one two \"\n    \"three \"\n    \"four\"\n");
+    const auto pages = paragraph({{text("one", 40), text("two", 52), rule(), text("three", 64)}, {text("four", 40)}});
+    CHECK(structure(pages) == "Document\n  P (block)\n    \"one two \"\n    \"three \"\n    \"four\"\n");
 }
 
 TEST_CASE("words that are set apart are read apart, and one word is read as one") {
@@ -78,8 +73,7 @@ TEST_CASE("words that are set apart are read apart, and one word is read as one"
                    ContainsSubstring("\"Keep thermostat\""));
     }
     SECTION("a line that ends within a word") {
-        const auto half = marked(text_item("low-", {40, 40}), 1),
-                   rest = marked(text_item("loss", {40, 52}), 1);
+        const auto half = marked(text_item("low-", {40, 40}), 1), rest = marked(text_item("loss", {40, 52}), 1);
         CHECK_THAT(structure(paragraph({{half, rest}})), ContainsSubstring("\"low-loss\""));
     }
 }
@@ -88,15 +82,15 @@ TEST_CASE("a list tells how it counts") {
     struct Row {
         const char *label, *numbering;
     };
-    for (const Row& row : {Row{"1.", "/ListNumbering /Decimal"}, Row{"", "/ListNumbering /Disc"},
-                           Row{"Reference", nullptr}}) {
+    for (const Row& row :
+         {Row{"1.", "/ListNumbering /Decimal"}, Row{"", "/ListNumbering /Disc"}, Row{"Reference", nullptr}}) {
         CAPTURE(row.label);
         layout::CircleItem bullet;
         bullet.radius = 2.0;
         bullet.filled = true;
         bullet.mark = 3;
-        auto pages = pages_of({{marked(text_item(row.label, {40, 40}), 3), bullet,
-                                marked(text_item("body", {60, 40}), 4)}});
+        auto pages = pages_of(
+            {{marked(text_item(row.label, {40, 40}), 3), bullet, marked(text_item("body", {60, 40}), 4)}});
         pages.structure = {element(Role::document, -1), element(Role::list, 0), element(Role::list_item, 1),
                            element(Role::list_label, 2), element(Role::list_body, 2)};
         const std::string read = structure(pages);
@@ -124,8 +118,7 @@ TEST_CASE("a figure is told in words and has the box of what is drawn") {
 }
 
 TEST_CASE("a link is an element with its area, told by its text") {
-    auto pages =
-        paragraph({{marked(text_item("Radiators", {40, 40}), 1), marked(text_item("12", {200, 40}), 1)}, {}});
+    auto pages = paragraph({{marked(text_item("Radiators", {40, 40}), 1), marked(text_item("12", {200, 40}), 1)}, {}});
     pages.pages[0].links = {{{40, 30, 220, 45}, 1, 50.0, 1}};
     const PdfFile file{pages};
     CHECK_THAT(file.read_with("pdfinfo -struct-text").text,
@@ -144,7 +137,8 @@ TEST_CASE("thousands of elements make a sound file") {
         const int page = i / on_a_page;
         pages.structure.push_back(element(Role::p, 0));
         pages.structure.back().page = page;
-        pages.pages[static_cast<std::size_t>(page)].items.push_back(marked(text_item(std::to_string(i + 1), {40, 40}), i + 1));
+        pages.pages[static_cast<std::size_t>(page)].items.push_back(
+            marked(text_item(std::to_string(i + 1), {40, 40}), i + 1));
     }
     const PdfFile file{pages};
     const auto said = file.read_with("qpdf --check");

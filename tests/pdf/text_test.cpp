@@ -20,22 +20,21 @@ using tests::text_item;
 namespace {
 
 /// Household names, places and formulas in the scripts that the pack must be able to print.
-const std::vector<std::string> samples{
-    "Llŷr a Ŵyn, Tŷ'r Afon, ŵ ŷ Ŵ Ŷ",
-    "Wąchała Łódź żółć, GĘŚLĄ JAŹŃ",
-    "Αθήνα: Ελένη Παπαδοπούλου, ΐ ΰ",
-    "Příliš žluťoučký kůň úpěl ďábelské ódy",
-    "București ș ț Ș Ț, Timișoara",
-    "Σ ζ = 2 × 1.5; Δp ≤ 30 ≥ 5 ≈ m² m³ ½ → N·s − x",
-    "Жуков, Київ, Ĳssel, ðþ ÅÆØ, İıŞş, ⅓",
-    "ticks ✓ and ✗ mixed ■ with ● other ▲ shapes ☐",
-    "(brackets) \\ back [square] {curly} <angle> % / # ~"};
+const std::vector<std::string> samples{"Llŷr a Ŵyn, Tŷ'r Afon, ŵ ŷ Ŵ Ŷ",
+                                       "Wąchała Łódź żółć, GĘŚLĄ JAŹŃ",
+                                       "Αθήνα: Ελένη Παπαδοπούλου, ΐ ΰ",
+                                       "Příliš žluťoučký kůň úpěl ďábelské ódy",
+                                       "București ș ț Ș Ț, Timișoara",
+                                       "Σ ζ = 2 × 1.5; Δp ≤ 30 ≥ 5 ≈ m² m³ ½ → N·s − x",
+                                       "Жуков, Київ, Ĳssel, ðþ ÅÆØ, İıŞş, ⅓",
+                                       "ticks ✓ and ✗ mixed ■ with ● other ▲ shapes ☐",
+                                       "(brackets) \\ back [square] {curly} <angle> % / # ~"};
 
 const std::array<std::string, 3> table_words{"Tŷ'r-Afon", "(30×28)", "≤35°C"};
 
 std::string decoded(std::string xml) {
-    static const std::pair<const char*, const char*> entities[]{
-        {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", "\""}, {"&apos;", "'"}, {"&#39;", "'"}, {"&amp;", "&"}};
+    static const std::pair<const char*, const char*> entities[]{{"&lt;", "<"},   {"&gt;", ">"},  {"&quot;", "\""},
+                                                                {"&apos;", "'"}, {"&#39;", "'"}, {"&amp;", "&"}};
     for (const auto& [entity, character] : entities) {
         xml = std::regex_replace(xml, std::regex{entity}, character);
     }
@@ -80,8 +79,9 @@ struct Word {
 
 std::vector<Word> words_by_poppler(const PdfFile& file) {
     const std::string xml = file.read_with("pdftotext -bbox", "-").text;
-    static const std::regex one{"<word xMin=\"([0-9.]+)\" yMin=\"[0-9.]+\" xMax=\"([0-9.]+)\" "
-                                "yMax=\"[0-9.]+\">([^<]*)</word>"};
+    static const std::regex one{
+        "<word xMin=\"([0-9.]+)\" yMin=\"[0-9.]+\" xMax=\"([0-9.]+)\" "
+        "yMax=\"[0-9.]+\">([^<]*)</word>"};
     std::vector<Word> words;
     for (std::sregex_iterator i{xml.begin(), xml.end(), one}, end; i != end; ++i) {
         words.push_back({std::stod((*i)[1]), std::stod((*i)[2]), decoded((*i)[3])});
@@ -153,8 +153,7 @@ TEST_CASE("a text is as wide on the page as layout was told") {
             CAPTURE(words[i]);
             CHECK(found[i].text == words[i]);
             CHECK(found[i].left == Approx(50.0).margin(0.005));
-            CHECK(found[i].right - found[i].left ==
-                  Approx(tests::fonts().width(words[i], face, 17.5)).margin(0.002));
+            CHECK(found[i].right - found[i].left == Approx(tests::fonts().width(words[i], face, 17.5)).margin(0.002));
         }
     }
 }
@@ -166,7 +165,8 @@ TEST_CASE("both readers find every word of a full page, and no other") {
     for (int row = 0; row < 60; ++row) {
         for (int column = 0; column < 3; ++column) {
             const auto face = static_cast<Face>((row + column) % 3);
-            const std::vector<std::string> words{"R" + std::to_string(row), table_words[static_cast<std::size_t>(column)],
+            const std::vector<std::string> words{"R" + std::to_string(row),
+                                                 table_words[static_cast<std::size_t>(column)],
                                                  std::to_string(row * 7.25).substr(0, 5)};
             items.push_back(text_item(words[0] + " " + words[1] + " " + words[2],
                                       {40.0 + 180.0 * column, 40.0 + 12.5 * row}, face, 7.0 + row % 3));
@@ -192,8 +192,9 @@ TEST_CASE("fonts are embedded, cut down and readable") {
                                   text_item("italic", {40, 80}, Face::italic)}})};
     const auto lines = tests::lines_of(file.read_with("pdffonts").text);
     REQUIRE(lines.size() == 2 + 5);
-    static const std::regex row{"[A-Z]{6}\\+(Lato-(Regular|Bold|Italic)|DejaVuSans(-Bold)?) "
-                                "+CID TrueType +Identity-H +yes yes yes .*"};
+    static const std::regex row{
+        "[A-Z]{6}\\+(Lato-(Regular|Bold|Italic)|DejaVuSans(-Bold)?) "
+        "+CID TrueType +Identity-H +yes yes yes .*"};
     for (std::size_t i = 2; i < lines.size(); ++i) {
         CAPTURE(lines[i]);
         CHECK(std::regex_match(lines[i], row));
@@ -204,6 +205,6 @@ TEST_CASE("fonts are embedded, cut down and readable") {
 
 TEST_CASE("a character that no font holds is named") {
     const auto pages = pages_of({{text_item("smile \U0001F600", {40, 40})}});
-    CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()), tests::ContainsSubstring("U+1F600") &&
-                                                                 tests::ContainsSubstring("smile"));
+    CHECK_THROWS_WITH(pdf::write_pdf(pages, tests::fonts()),
+                      tests::ContainsSubstring("U+1F600") && tests::ContainsSubstring("smile"));
 }

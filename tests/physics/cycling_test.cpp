@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/cycling.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/verification.hpp"
@@ -28,7 +28,10 @@ double counted_starts(Volume volume, Power least, Power load) {
     constexpr int hours = 200;
     for (double t = 0.0; t < hours * 3600.0; t += step) {
         above += ((runs ? least.si() : 0.0) - load.si()) * step / capacity;
-        if (above <= 0.0 && !runs) { runs = true; ++starts; }
+        if (above <= 0.0 && !runs) {
+            runs = true;
+            ++starts;
+        }
         if (above >= swing.si()) runs = false;
     }
     return static_cast<double>(starts) / hours;
@@ -43,8 +46,8 @@ TEST_CASE("water against short runs, by hand") {
     const auto load = 1.0 * unit::kilowatt;
     const auto volume = volume_for_run(least, load, unit::minute(10), swing, warm);
     REQUIRE(volume);
-    tests::verify({"volume against short runs", "by hand, water by IAPWS-95", tests::Certainty::computed,
-                   "L"}, 57.8756, volume->in(unit::litre), 0.03);
+    tests::verify({"volume against short runs", "by hand, water by IAPWS-95", tests::Certainty::computed, "L"}, 57.8756,
+                  volume->in(unit::litre), 0.03);
     CHECK(volume_for_run(least, least, unit::minute(10), swing, warm) == Volume{});
     CHECK(*run_share(load, least) == Approx(1.0 / 3.0));
     CHECK(*run_share(4.0 * unit::kilowatt, least) == 1.0);
@@ -82,15 +85,14 @@ TEST_CASE("most starts are at half of the least output") {
         CHECK(run_cycle(volume, least, share * least, swing, warm)->starts_per_hour <=
               busiest->starts_per_hour * (1.0 + 1e-12));
     }
-    CHECK(volume_for_starts(busiest->starts_per_hour, least, swing, warm)->si() ==
-          Approx(volume.si()).epsilon(1e-12));
+    CHECK(volume_for_starts(busiest->starts_per_hour, least, swing, warm)->si() == Approx(volume.si()).epsilon(1e-12));
 }
 
 TEST_CASE("a defrost takes its heat from the water") {
     // 5 minutes at 6 kW out of a fall of 8 K: 1.8 MJ, 54.3 L.
     const auto volume = volume_holding(6.0 * unit::kilowatt * unit::minute(5), 8.0 * unit::kelvin, warm);
-    tests::verify({"volume for a defrost", "by hand, water by IAPWS-95", tests::Certainty::computed, "L"},
-                  54.2584, volume->in(unit::litre), 0.03);
+    tests::verify({"volume for a defrost", "by hand, water by IAPWS-95", tests::Certainty::computed, "L"}, 54.2584,
+                  volume->in(unit::litre), 0.03);
 }
 
 TEST_CASE("what has no cycle is refused") {

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/physics/emitter_rating.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/derating.hpp"
-#include "loopfolio/physics/emitter_rating.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -27,7 +27,8 @@ Power w(double watt) { return watt * unit::watt; }
 
 TEST_CASE("an output at other temperatures, turned into one at 50 K") {
     // 90/70/20 of older catalogues: 1.27 times as much as at 50 K.
-    Verification v{{"output at 60 K over that at 50 K, n = 1.3", "trade page on older catalogues", Certainty::read, ""}};
+    Verification v{
+        {"output at 60 K over that at 50 K, n = 1.3", "trade page on older catalogues", Certainty::read, ""}};
     v.check(1.27, 1000.0 / rating_from(w(1000), c(90), c(70), c(20), 1.3)->output_at_50k.si(), 0.025);
     for (const double n : {1.0, 1.25, 1.6}) {
         const auto rating = rating_from(w(800), c(45), c(40), c(21), n);
@@ -57,7 +58,9 @@ TEST_CASE("an emitter by the metre and by the section") {
 
 TEST_CASE("a fan-assisted emitter between the speeds that were measured") {
     const std::vector<FanPoint> points{{1, w(600)}, {2, w(1000)}, {4, w(1300)}};
-    struct Row { double speed, output; };
+    struct Row {
+        double speed, output;
+    };
     for (const auto& r : {Row{1, 600}, {1.25, 700}, {2, 1000}, {3, 1150}, {4, 1300}}) {
         CHECK(output_at_speed(points, r.speed)->si() == Approx(r.output).epsilon(1e-12));
         CHECK(*speed_for_output(points, w(r.output)) == Approx(r.speed).epsilon(1e-12));
@@ -82,7 +85,7 @@ TEST_CASE("points of a fan that are no curve are refused") {
     CHECK(refused({{1, w(0)}, {2, w(700)}}));
     CHECK(refused({{-1, w(500)}, {2, w(700)}}));
     CHECK(refused({{1, w(nan_value)}, {2, w(700)}}));
-    CHECK_FALSE(speed_for_output(std::vector<FanPoint>{{1, w(600)}, {2, w(500)}}, w(550)));   // falls
+    CHECK_FALSE(speed_for_output(std::vector<FanPoint>{{1, w(600)}, {2, w(500)}}, w(550)));  // falls
 }
 
 TEST_CASE("a load among emitters") {
@@ -107,8 +110,14 @@ TEST_CASE("deratings multiply, and so do their ranges") {
     CHECK(all->low == Approx(0.72).epsilon(1e-12));
     CHECK(all->high == Approx(0.97).epsilon(1e-12));
     CHECK(all_of({})->factor == 1.0);
-    for (const auto& bad : {Derating{0.0, 0.0, 1.0}, {0.9, 0.95, 1.0}, {0.9, 0.8, 0.85}, {1.2, 1.0, 1.6},
-                            {-0.5, -1.0, 1.0}, {nan_value, 0.8, 1.0}, {0.9, nan_value, 1.0}, {0.9, 0.8, nan_value}}) {
+    for (const auto& bad : {Derating{0.0, 0.0, 1.0},
+                            {0.9, 0.95, 1.0},
+                            {0.9, 0.8, 0.85},
+                            {1.2, 1.0, 1.6},
+                            {-0.5, -1.0, 1.0},
+                            {nan_value, 0.8, 1.0},
+                            {0.9, nan_value, 1.0},
+                            {0.9, 0.8, nan_value}}) {
         CHECK_FALSE(all_of(std::vector<Derating>{{0.9, 0.8, 1.0}, bad}));
     }
 }

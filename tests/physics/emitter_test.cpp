@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/emitter.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -26,13 +26,16 @@ Temperature c(double celsius) { return celsius * unit::celsius; }
 }  // namespace
 
 TEST_CASE("log mean excess, worked examples") {
-    struct Row { double flow, back, room, excess; };   // computed in double precision from the definition
-    const Row rows[] = {{55, 45, 20, 29.720134}, {50, 40, 20, 24.663035}, {45, 40, 20, 22.407101},
-                        {70, 50, 20, 39.152304}, {75, 65, 20, 49.832887}};
-    Verification v{
-        {"log mean excess of an emitter", "its definition, in double precision", Certainty::computed, "K"}};
-    for (const auto& r : rows)
-        v.check(r.excess, log_mean_excess(c(r.flow), c(r.back), c(r.room))->si(), 6e-7);
+    struct Row {
+        double flow, back, room, excess;
+    };  // computed in double precision from the definition
+    const Row rows[] = {{55, 45, 20, 29.720134},
+                        {50, 40, 20, 24.663035},
+                        {45, 40, 20, 22.407101},
+                        {70, 50, 20, 39.152304},
+                        {75, 65, 20, 49.832887}};
+    Verification v{{"log mean excess of an emitter", "its definition, in double precision", Certainty::computed, "K"}};
+    for (const auto& r : rows) v.check(r.excess, log_mean_excess(c(r.flow), c(r.back), c(r.room))->si(), 6e-7);
     v.check(49.832887, rating_excess().si(), 6e-7);
 }
 
@@ -50,8 +53,8 @@ TEST_CASE("the log mean of close temperatures keeps its digits and lies under th
 TEST_CASE("the output factor is a power of the excess over the rating") {
     // BS EN 442-2. The table is of dT/50; an excess of dT on the log mean basis is 49.8329/50 of it.
     const auto csv = tests::read_csv("emitter_factors.csv");
-    Verification v{{"output factor of an emitter", "BS EN 442-2, (dT/50)^n in double precision",
-                    Certainty::computed, ""}};
+    Verification v{
+        {"output factor of an emitter", "BS EN 442-2, (dT/50)^n in double precision", Certainty::computed, ""}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         for (const std::string n : {"1.1", "1.2", "1.25", "1.3", "1.33", "1.35", "1.4"}) {
             const double excess = csv.number(i, "dT_K") * rating_excess().si() / 50.0;
@@ -68,7 +71,9 @@ TEST_CASE("factors on trade pages are met to their last digit") {
     // the last either way.
     Verification v{{"output factors for a mean excess of 20 to 45 K", "J. Cantor, as a trade page quotes him",
                     Certainty::read, ""}};
-    struct Row { double excess, factor; };
+    struct Row {
+        double excess, factor;
+    };
     for (const auto& r : {Row{20, 0.30}, {25, 0.41}, {30, 0.52}, {35, 0.63}, {40, 0.75}, {45, 0.87}}) {
         CAPTURE(r.excess);
         v.check(r.factor, *output_factor(c(20 + r.excess + 2.5), c(20 + r.excess - 2.5), c(20), 1.3), 0.005);
@@ -141,10 +146,9 @@ TEST_CASE("lowest flow temperature") {
     }
     // The rating turned round: full output at 10 K needs 75 °C.
     const EmitterRating kilowatt{1.0 * unit::kilowatt, 1.3};
-    verify({"flow temperature at which an emitter gives its rating",
-            "BS EN 442-2, 75/65/20, as a trade page quotes it", Certainty::read, "°C"},
-           75.0,
-           lowest_flow_temperature(kilowatt, 1.0 * unit::kilowatt, 10.0 * unit::kelvin, c(20))->celsius(),
+    verify({"flow temperature at which an emitter gives its rating", "BS EN 442-2, 75/65/20, as a trade page quotes it",
+            Certainty::read, "°C"},
+           75.0, lowest_flow_temperature(kilowatt, 1.0 * unit::kilowatt, 10.0 * unit::kelvin, c(20))->celsius(),
            75e-12);
 }
 
@@ -164,5 +168,5 @@ TEST_CASE("an emitter outside the range of the relation is refused") {
     CHECK_FALSE(balance_at_flow({Power::from_si(nan_value), 1.3}, m, cp, c(45), c(20)));
     CHECK_FALSE(lowest_flow_temperature(rating, Power{}, 5.0 * unit::kelvin, c(20)));
     CHECK_FALSE(lowest_flow_temperature(rating, 500.0 * unit::watt, TemperatureDifference{}, c(20)));
-    CHECK_FALSE(lowest_flow_temperature(rating, 2000.0 * unit::watt, 5.0 * unit::kelvin, c(20)));   // > 95 °C
+    CHECK_FALSE(lowest_flow_temperature(rating, 2000.0 * unit::watt, 5.0 * unit::kelvin, c(20)));  // > 95 °C
 }

@@ -18,12 +18,12 @@ using tests::verify;
 
 namespace {
 
-/// Effectiveness by the route that the formula is derived from: both energy balances integrated along the plate, and the
-/// cold side's inlet found by shooting. Independent of the closed form.
+/// Effectiveness by the route that the formula is derived from: both energy balances integrated along the plate, and
+/// the cold side's inlet found by shooting. Independent of the closed form.
 double integrated_effectiveness(double transfer_units, double ratio) {
     constexpr int steps = 4000;
     const auto run = [&](double cold_outlet) {
-        double hot = 1.0, cold = cold_outlet;   // at the hot inlet; the hot side has the smaller capacity flow
+        double hot = 1.0, cold = cold_outlet;  // at the hot inlet; the hot side has the smaller capacity flow
         const double dn = transfer_units / steps;
         for (int i = 0; i < steps; ++i) {
             const double h1 = hot - 0.5 * dn * (hot - cold);
@@ -44,8 +44,8 @@ double integrated_effectiveness(double transfer_units, double ratio) {
 }  // namespace
 
 TEST_CASE("effectiveness of a plate agrees with its two energy balances integrated along it") {
-    Verification v{{"effectiveness of a plate in counterflow",
-                    "both energy balances, integrated along the plate", Certainty::computed, ""}};
+    Verification v{{"effectiveness of a plate in counterflow", "both energy balances, integrated along the plate",
+                    Certainty::computed, ""}};
     for (const double n : {0.2, 1.0, 3.0, 6.0}) {
         for (const double c : {0.0, 0.25, 0.6, 0.95, 1.0}) {
             CAPTURE(n, c);
@@ -57,15 +57,15 @@ TEST_CASE("effectiveness of a plate agrees with its two energy balances integrat
 
 TEST_CASE("a plate's heat is UA times the log mean difference") {
     // The definition of the log mean temperature difference, as in any heat-transfer text: a second route.
-    const double ua = 900.0, hot = 700.0, cold = 1000.0;   // W/K
+    const double ua = 900.0, hot = 700.0, cold = 1000.0;  // W/K
     const double e = counterflow_effectiveness(ua / hot, hot / cold);
     const double hot_in = 55.0, cold_in = 40.0;
     const double heat = e * hot * (hot_in - cold_in);
     const double hot_out = hot_in - heat / hot, cold_out = cold_in + heat / cold;
     const double a = hot_in - cold_out, b = hot_out - cold_in;
     const double expected = ua * (a - b) / std::log(a / b);
-    verify({"heat through a plate", "UA times the log mean difference, by hand", Certainty::computed, "W"},
-           expected, heat, 1e-10 * expected);
+    verify({"heat through a plate", "UA times the log mean difference, by hand", Certainty::computed, "W"}, expected,
+           heat, 1e-10 * expected);
 }
 
 TEST_CASE("a header conserves water and heat on both its ends") {
@@ -89,7 +89,7 @@ TEST_CASE("a header conserves water and heat on both its ends") {
 
 TEST_CASE("a table of two variables is met at its points, bilinear between them, and refused outside") {
     std::vector<GridPoint> points;
-    const auto f = [](double x, double y) { return 3.0 + 0.2 * x - 0.5 * y + 0.01 * x * y; };   // bilinear itself
+    const auto f = [](double x, double y) { return 3.0 + 0.2 * x - 0.5 * y + 0.01 * x * y; };  // bilinear itself
     for (const double x : {-7.0, 2.0, 7.0}) {
         for (const double y : {35.0, 45.0, 55.0}) points.push_back({x, y, f(x, y)});
     }

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/expansion.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -38,8 +38,8 @@ TEST_CASE("expansion from our densities is that of IAPWS-95 and of Melinder's mi
     const auto csv = tests::read_csv("expansion.csv");
     REQUIRE(csv.rows.size() > 60);
     Verification water{{"expansion of water from the fill", "IAPWS-95 by iapws", Certainty::computed, "%"}};
-    Verification glycol{{"expansion of glycol mixtures from the fill", "Melinder 2010 by CoolProp",
-                         Certainty::computed, "%"}};
+    Verification glycol{
+        {"expansion of glycol mixtures from the fill", "Melinder 2010 by CoolProp", Certainty::computed, "%"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const std::string name = csv.rows[i][csv.column("fluid")];
         const auto fluid = fluid_of(name, csv.number(i, "mass_fraction"));
@@ -55,33 +55,37 @@ TEST_CASE("expansion from our densities is that of IAPWS-95 and of Melinder's mi
 }
 
 TEST_CASE("expansion of a 25 and 30 % mixture to 55 °C") {
-    Verification v{{"expansion of glycol mixtures, 10 to 55 °C", "density ratio, Melinder 2010",
-                    Certainty::computed, "%"}};
-    struct Row { FluidKind kind; double fraction, percent; };
+    Verification v{
+        {"expansion of glycol mixtures, 10 to 55 °C", "density ratio, Melinder 2010", Certainty::computed, "%"}};
+    struct Row {
+        FluidKind kind;
+        double fraction, percent;
+    };
     using enum FluidKind;
-    for (const auto& r : {Row{propylene_glycol, 0.25, 2.15}, {propylene_glycol, 0.30, 2.36},
-                          {ethylene_glycol, 0.25, 1.94}, {ethylene_glycol, 0.30, 2.09}}) {
+    for (const auto& r : {Row{propylene_glycol, 0.25, 2.15},
+                          {propylene_glycol, 0.30, 2.36},
+                          {ethylene_glycol, 0.25, 1.94},
+                          {ethylene_glycol, 0.30, 2.09}}) {
         v.check(r.percent, 100.0 * *expansion_share({r.kind, r.fraction}, c(10), c(55)), 0.005);  // two decimals
     }
 }
 
 TEST_CASE("the standard's expansion, and how far it lies from the density of water") {
-    struct Row { double celsius, percent; };
-    const Row rows[] = {{30, 0.66}, {40, 0.93}, {50, 1.29}, {60, 1.71}, {70, 2.22}, {80, 2.81}, {90, 3.47},
-                        {100, 4.21}, {110, 5.03}};
-    Verification v{{"expansion by the standard's formula", "EN 12828:2003, table D.1", Certainty::memory,
-                    "%"}};
+    struct Row {
+        double celsius, percent;
+    };
+    const Row rows[] = {{30, 0.66}, {40, 0.93}, {50, 1.29},  {60, 1.71}, {70, 2.22},
+                        {80, 2.81}, {90, 3.47}, {100, 4.21}, {110, 5.03}};
+    Verification v{{"expansion by the standard's formula", "EN 12828:2003, table D.1", Certainty::memory, "%"}};
     // Two decimals; at 50 °C the formula gives 1.285, the very middle.
     for (const auto& r : rows) v.check(r.percent, 100.0 * *table_expansion_share(c(r.celsius)), 0.005 + 1e-9);
-    const auto over = [](double t) {
-        return *table_expansion_share(c(t)) / *expansion_share({}, c(10), c(t)) - 1.0;
-    };
-    CHECK(over(40) == Approx(0.237).margin(0.005));    // high where heat pumps work
+    const auto over = [](double t) { return *table_expansion_share(c(t)) / *expansion_share({}, c(10), c(t)) - 1.0; };
+    CHECK(over(40) == Approx(0.237).margin(0.005));  // high where heat pumps work
     CHECK(over(55) == Approx(0.048).margin(0.005));
-    CHECK(over(90) == Approx(-0.026).margin(0.005));   // low where boilers did
+    CHECK(over(90) == Approx(-0.026).margin(0.005));  // low where boilers did
     for (const double t : {29.9, 110.1, nan_value}) CHECK_FALSE(table_expansion_share(c(t)));
     CHECK_FALSE(expansion_share({}, c(10), c(10)));
-    CHECK_FALSE(expansion_share({}, c(10), c(130)));   // boils at 2 bar
+    CHECK_FALSE(expansion_share({}, c(10), c(130)));  // boils at 2 bar
 }
 
 TEST_CASE("second opinion, and the published factors that follow from it") {
@@ -104,8 +108,8 @@ TEST_CASE("second opinion, and the published factors that follow from it") {
     odd.check_known(0.093, 0.0491 / (1.0 - 1.75 / 3.65) - 0.093, vessel_at(0.75), 1e-12);
     // 100 L, 4 %, half of the vessel accepted.
     const auto taught = bs7074_vessel(100.0 * unit::litre, 0.04, 0.5 * unit::bar, 2.0 * unit::bar);
-    tests::verify({"vessel by BS 7074-1", "a teaching sheet: 100 L, 4 %, acceptance 0.5", Certainty::read,
-                   "L"}, 8.0, taught->in(unit::litre), 1e-9);
+    tests::verify({"vessel by BS 7074-1", "a teaching sheet: 100 L, 4 %, acceptance 0.5", Certainty::read, "L"}, 8.0,
+                  taught->in(unit::litre), 1e-9);
 }
 
 TEST_CASE("a vessel by hand") {
@@ -172,14 +176,14 @@ TEST_CASE("the smallest size that is enough") {
 }
 
 TEST_CASE("pressures in the wrong order are refused") {
-    CHECK_FALSE(vessel_size(demand(150, 0.02, 2.5, 3.0)));        // precharge not under the highest in use
-    CHECK_FALSE(vessel_size(demand(150, 0.02, 1.0, 0.5)));        // valve
+    CHECK_FALSE(vessel_size(demand(150, 0.02, 2.5, 3.0)));  // precharge not under the highest in use
+    CHECK_FALSE(vessel_size(demand(150, 0.02, 1.0, 0.5)));  // valve
     const auto d = demand(150, 0.02, 1.0, 3.0);
     const auto vessel = 25.0 * unit::litre;
-    CHECK_FALSE(vessel_pressures(d, vessel, 2.5 * unit::bar));    // fill at the highest in use
-    CHECK_FALSE(vessel_pressures(d, vessel, 3.5 * unit::bar));    // fill over the valve
-    CHECK_FALSE(vessel_pressures(d, vessel, 0.9 * unit::bar));    // fill under the precharge
-    CHECK_FALSE(vessel_pressures(d, 3.0 * unit::litre));          // smaller than the expansion
+    CHECK_FALSE(vessel_pressures(d, vessel, 2.5 * unit::bar));  // fill at the highest in use
+    CHECK_FALSE(vessel_pressures(d, vessel, 3.5 * unit::bar));  // fill over the valve
+    CHECK_FALSE(vessel_pressures(d, vessel, 0.9 * unit::bar));  // fill under the precharge
+    CHECK_FALSE(vessel_pressures(d, 3.0 * unit::litre));        // smaller than the expansion
     CHECK_FALSE(bs7074_vessel(100.0 * unit::litre, 0.02, 2.65 * unit::bar, 2.65 * unit::bar));
     CHECK_FALSE(least_precharge(-0.1 * unit::bar));
     for (const double bad : {0.0, -1.0, nan_value}) {

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/friction.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -32,15 +32,15 @@ FluidState water_at(double celsius) { return water(celsius * unit::celsius).valu
 TEST_CASE("Colebrook and White is solved to rounding") {
     const auto csv = tests::read_csv("colebrook_grid.csv");
     REQUIRE(csv.rows.size() > 80);
-    Verification grid{{"friction factor by Colebrook and White", "Newton's iteration on 50 decimal digits",
-                       Certainty::computed, ""}};
+    Verification grid{
+        {"friction factor by Colebrook and White", "Newton's iteration on 50 decimal digits", Certainty::computed, ""}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         CAPTURE(csv.rows[i][0], csv.rows[i][1]);
         const double f = csv.number(i, "f");
         grid.check(f, colebrook(csv.number(i, "Re"), csv.number(i, "eps_over_D")), 5e-15 * f);
     }
-    verify({"friction factor at Re 1e5, relative roughness 1e-4",
-            "documentation of the Python library fluids", Certainty::read, ""},
+    verify({"friction factor at Re 1e5, relative roughness 1e-4", "documentation of the Python library fluids",
+            Certainty::read, ""},
            0.018513866077471, colebrook(1e5, 1e-4), 1.8e-15);
 }
 
@@ -59,8 +59,7 @@ TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
 }
 
 TEST_CASE("laminar flow follows Hagen and Poiseuille") {
-    Verification factors{
-        {"friction factor of laminar flow", "Hagen and Poiseuille, 64/Re", Certainty::computed, ""}};
+    Verification factors{{"friction factor of laminar flow", "Hagen and Poiseuille, 64/Re", Certainty::computed, ""}};
     for (const double re : {1e-3, 1.0, 100.0, 1250.0, 1999.999}) {
         factors.check(64.0 / re, darcy_friction_factor(re, 1e-3), 1e-15 * 64.0 / re);
     }
@@ -71,9 +70,8 @@ TEST_CASE("laminar flow follows Hagen and Poiseuille") {
     const double expected = 8.0 * fluid.viscosity.si() * (flow / fluid.density).si() / (M_PI * r * r * r * r);
     const auto result = pipe_flow(flow, copper(8.8), fluid);
     CHECK(result.regime == Regime::laminar);
-    verify(
-        {"gradient of laminar flow", "Hagen and Poiseuille, 8 mu Q/(pi r4)", Certainty::computed, "Pa/m"},
-        expected, result.gradient.si(), 1e-12 * expected);
+    verify({"gradient of laminar flow", "Hagen and Poiseuille, 8 mu Q/(pi r4)", Certainty::computed, "Pa/m"}, expected,
+           result.gradient.si(), 1e-12 * expected);
 }
 
 TEST_CASE("the transition has no kink and no step, and pressure rises all the way") {
@@ -85,7 +83,7 @@ TEST_CASE("the transition has no kink and no step, and pressure rises all the wa
             const double at = darcy_friction_factor(edge, eps);
             const double above = darcy_friction_factor(edge + h, eps);
             CHECK(above == Approx(below).epsilon(1e-5));
-            CHECK((above - at) / h == Approx((at - below) / h).margin(1e-9));   // slopes are about 1e-5
+            CHECK((above - at) / h == Approx((at - below) / h).margin(1e-9));  // slopes are about 1e-5
         }
         double last = 0.0;
         for (double re = 1.0; re < 1e6; re *= 1.003) {
@@ -96,7 +94,7 @@ TEST_CASE("the transition has no kink and no step, and pressure rises all the wa
     }
 }
 
-TEST_CASE("regimes lie where CIBSE Guide C puts them") {   // 2000 and 4000, section 4.3, from memory
+TEST_CASE("regimes lie where CIBSE Guide C puts them") {  // 2000 and 4000, section 4.3, from memory
     CHECK(regime_of(0.0) == Regime::still);
     CHECK(regime_of(1999.0) == Regime::laminar);
     CHECK(regime_of(2000.0) == Regime::transition);
@@ -211,8 +209,7 @@ TEST_CASE("the flow at a gradient turns pipe flow round") {
                 const auto limit = gradient * unit::pascal_per_metre;
                 const auto flow = flow_at_gradient(limit, copper(bore), fluid);
                 CAPTURE(celsius, bore, gradient);
-                REQUIRE(pipe_flow(flow, copper(bore), fluid).gradient.si() ==
-                        Approx(gradient).epsilon(1e-10));
+                REQUIRE(pipe_flow(flow, copper(bore), fluid).gradient.si() == Approx(gradient).epsilon(1e-10));
             }
         }
     }
@@ -228,8 +225,7 @@ TEST_CASE("the flow at a gradient turns pipe flow round") {
 TEST_CASE("the flow at a velocity has that velocity") {
     const auto fluid = water_at(45.0);
     const auto limit = 0.9 * unit::metre_per_second;
-    CHECK(pipe_flow(flow_at_velocity(limit, copper(20.2), fluid), copper(20.2), fluid).velocity.si() ==
-          Approx(0.9));
+    CHECK(pipe_flow(flow_at_velocity(limit, copper(20.2), fluid), copper(20.2), fluid).velocity.si() == Approx(0.9));
 }
 
 TEST_CASE("what friction cannot know is not a number, and no flow is no loss") {

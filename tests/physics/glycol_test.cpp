@@ -70,8 +70,8 @@ TEST_CASE("glycol at no concentration is close to water") {
 
 TEST_CASE("volume fraction turns into mass fraction by the ASHRAE 2001 table") {
     Verification masses{{"mass fraction of glycol mixtures from the volume fraction",
-                         "ASHRAE Handbook Fundamentals 2001, chapter 21, as transcribed in CoolProp",
-                         Certainty::read, ""}};
+                         "ASHRAE Handbook Fundamentals 2001, chapter 21, as transcribed in CoolProp", Certainty::read,
+                         ""}};
     for (const auto& c : both) {
         const auto csv = tests::read_csv(c.name + "_glycol_volume_to_mass.csv");
         for (std::size_t i = 0; i < csv.rows.size(); ++i) {
@@ -133,7 +133,7 @@ TEST_CASE("glycol outside the range of the polynomials is refused") {
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
     CHECK(glycol(kind, 0.3, 100.0 * unit::celsius));
     CHECK_FALSE(glycol(kind, 0.3, 100.1 * unit::celsius));
-    CHECK_FALSE(glycol(kind, 0.3, -12.9 * unit::celsius));   // freezes at -12.79 °C
+    CHECK_FALSE(glycol(kind, 0.3, -12.9 * unit::celsius));  // freezes at -12.79 °C
     CHECK(glycol(kind, 0.3, -12.7 * unit::celsius));
     CHECK_FALSE(glycol(kind, 0.601, 20.0 * unit::celsius));
     CHECK_FALSE(glycol(kind, -0.001, 20.0 * unit::celsius));
@@ -142,7 +142,7 @@ TEST_CASE("glycol outside the range of the polynomials is refused") {
     CHECK_FALSE(glycol(FluidKind::water, 0.3, 20.0 * unit::celsius));
     CHECK_FALSE(freezing_point(kind, 0.61));
     CHECK_FALSE(mass_fraction_from_volume(kind, 0.61));
-    CHECK_FALSE(mass_fraction_from_volume(FluidKind::ethylene_glycol, 0.59));   // the table ends at 57.8 %
+    CHECK_FALSE(mass_fraction_from_volume(FluidKind::ethylene_glycol, 0.59));  // the table ends at 57.8 %
     CHECK_FALSE(mass_fraction_from_volume(FluidKind::water, 0.3));
 }
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/hot_water.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -22,16 +22,13 @@ constexpr double nan_value = std::numeric_limits<double>::quiet_NaN();
 Temperature c(double celsius) { return celsius * unit::celsius; }
 HeatLossCoefficient per_kelvin(double watts) { return watts * unit::watt_per_kelvin; }
 
-ReheatDemand usual() {
-    return {200.0 * unit::litre, c(10), c(50), c(55), 6.0 * unit::kilowatt, per_kelvin(600)};
-}
+ReheatDemand usual() { return {200.0 * unit::litre, c(10), c(50), c(55), 6.0 * unit::kilowatt, per_kelvin(600)}; }
 
 }  // namespace
 
 TEST_CASE("heat in hot water, against IAPWS-95") {
     // 100 L at 40 °C from 10 °C, 200 L at 55 °C from 10 °C; iapws 1.5.5, 0.2 MPa.
-    Verification v{{"heat of hot water", "IAPWS-95 by iapws, rho(hot) (h(hot) - h(cold))",
-                    Certainty::computed, "kWh"}};
+    Verification v{{"heat of hot water", "IAPWS-95 by iapws, rho(hot) (h(hot) - h(cold))", Certainty::computed, "kWh"}};
     // Enthalpies of IF97 lie within 75 J/kg of those of IAPWS-95, as water_2bar.csv has it; a litre is less than a
     // kilogram.
     v.check(3.458813, heat_to_warm(100.0 * unit::litre, c(10), c(40))->in(unit::kilowatt_hour), 75.0 * 100.0 / 3.6e6);
@@ -55,8 +52,8 @@ TEST_CASE("a store hot enough to be mixed is smaller than what is drawn") {
 TEST_CASE("coil and plate, against their temperatures integrated along them") {
     const auto csv = tests::read_csv("exchanger_transfer.csv");
     REQUIRE(csv.rows.size() == 16);
-    Verification v{{"heat through a coil or a plate for each kelvin",
-                    "scipy solve_bvp (tests/reference/plant.py)", Certainty::computed, "W/K"}};
+    Verification v{{"heat through a coil or a plate for each kelvin", "scipy solve_bvp (tests/reference/plant.py)",
+                    Certainty::computed, "W/K"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto ua = per_kelvin(csv.number(i, "ua_w_per_k"));
         const auto source = per_kelvin(csv.number(i, "source_w_per_k"));
@@ -97,16 +94,16 @@ TEST_CASE("reheat time, against the store integrated over time") {
 TEST_CASE("capacity first, then the coil") {
     const auto r = reheat(usual());
     REQUIRE(r);
-    CHECK(r->turns.celsius() == Approx(45.0));   // 55 - 6000/600
+    CHECK(r->turns.celsius() == Approx(45.0));  // 55 - 6000/600
     CHECK(r->by_capacity + r->by_transfer == r->time);
     CHECK(r->by_capacity * (6.0 * unit::kilowatt) / r->heat == Approx(35.0 / 40.0).epsilon(1e-12));
     CHECK(r->least.si() == Approx(3000.0));
     auto large = usual();
-    large.transfer = per_kelvin(2000);           // 55 - 3 is above 50: the coil never limits
+    large.transfer = per_kelvin(2000);  // 55 - 3 is above 50: the coil never limits
     CHECK(reheat(large)->by_transfer == Duration{});
     CHECK(reheat(large)->time.si() == Approx((r->heat / (6.0 * unit::kilowatt)).si()).epsilon(1e-12));
     auto small = usual();
-    small.transfer = per_kelvin(100);            // the coil limits from the start
+    small.transfer = per_kelvin(100);  // the coil limits from the start
     CHECK(reheat(small)->by_capacity == Duration{});
     CHECK(reheat(small)->turns == small.from);
     // A flow as high as the coil asks for leaves the capacity as the only limit.
@@ -140,7 +137,7 @@ TEST_CASE("pasteurisation: the source as far as it reaches, the immersion heater
     CHECK(half->electricity_a_year.si() == Approx(52.0 * (0.5 + 1.0) * half->by_source.si()).epsilon(1e-9));
     p.source_reach = c(40);
     CHECK(pasteurise(p)->by_source == Energy{});
-    p.source_performance = 0.0;                  // not asked for where the source has no part
+    p.source_performance = 0.0;  // not asked for where the source has no part
     CHECK(pasteurise(p));
     p.source_reach = c(70);
     CHECK_FALSE(pasteurise(p));
@@ -157,9 +154,12 @@ TEST_CASE("a store that cannot be heated so is refused") {
         return reheat(d).has_value();
     };
     CHECK(with([](ReheatDemand&) {}));
-    CHECK_FALSE(with([](ReheatDemand& d) { d.flow = c(50); }));       // never gets there
+    CHECK_FALSE(with([](ReheatDemand& d) { d.flow = c(50); }));  // never gets there
     CHECK_FALSE(with([](ReheatDemand& d) { d.to = c(10); }));
-    CHECK_FALSE(with([](ReheatDemand& d) { d.to = c(96); d.flow = c(99); }));
+    CHECK_FALSE(with([](ReheatDemand& d) {
+        d.to = c(96);
+        d.flow = c(99);
+    }));
     for (const double bad : {0.0, -1.0, nan_value}) {
         CHECK_FALSE(with([&](ReheatDemand& d) { d.store = bad * unit::litre; }));
         CHECK_FALSE(with([&](ReheatDemand& d) { d.capacity = bad * unit::watt; }));

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/layers.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -48,37 +48,40 @@ std::vector<Layer> layers_of(const std::string& text) {
 }
 
 Construction sample() {
-    return {r(0.13), {{r(0.9), Bridge{r(0.11), 0.067}}, plain_layer(0.18), {r(2.3), Bridge{r(0.7), 0.12}}}, r(0.04), {}};
+    return {
+        r(0.13), {{r(0.9), Bridge{r(0.11), 0.067}}, plain_layer(0.18), {r(2.3), Bridge{r(0.7), 0.12}}}, r(0.04), {}};
 }
 
 }  // namespace
 
 TEST_CASE("cavity wall with aerated blocks and insulated dry lining") {
     // Published: upper 3.389, lower 2.974, U 0.31. Resistances there are rounded to three decimals.
-    const Construction wall{
-        r(0.13),
-        {{solid(12.5, 0.25), {}},
-         {solid(89, 0.038), Bridge{solid(89, 0.13), 0.118}},
-         {solid(100, 0.11), Bridge{solid(100, 0.88), 0.067}},
-         plain_layer(0.18),
-         {solid(102, 0.77), {}}},
-        r(0.04), {}};
+    const Construction wall{r(0.13),
+                            {{solid(12.5, 0.25), {}},
+                             {solid(89, 0.038), Bridge{solid(89, 0.13), 0.118}},
+                             {solid(100, 0.11), Bridge{solid(100, 0.88), 0.067}},
+                             plain_layer(0.18),
+                             {solid(102, 0.77), {}}},
+                            r(0.04),
+                            {}};
     const auto found = transmittance(wall);
     REQUIRE(found);
     const std::string source = "Approved Document L1 (2002), Appendix B, and BRE report 78129";
     Verification limits{{"ISO 6946 limits of a cavity wall", source, Certainty::memory, "m²K/W"}};
     limits.check(3.389, found->upper.si(), 0.002);
     limits.check(2.974, found->lower.si(), 0.002);
-    verify({"ISO 6946 U-value of a cavity wall", source, Certainty::memory, "W/m²K"}, 0.31, found->u_value.si(),
-           0.005);
+    verify({"ISO 6946 U-value of a cavity wall", source, Certainty::memory, "W/m²K"}, 0.31, found->u_value.si(), 0.005);
     CHECK(found->error_bound == Approx((3.390 - 2.973) / (2.0 * 3.1815)).epsilon(0.005));
     CHECK(found->upper / found->lower < greatest_limit_ratio);
 }
 
 TEST_CASE("plain walls and a roof that gains insulation") {
     const Construction brick{r(0.13), {{solid(13, 0.57), {}}, {solid(220, 0.77), {}}}, r(0.04), {}};
-    const Construction cavity{r(0.13), {{solid(13, 0.57), {}}, {solid(105, 0.56), {}}, plain_layer(0.18),
-                                        {solid(105, 0.77), {}}}, r(0.04), {}};
+    const Construction cavity{
+        r(0.13),
+        {{solid(13, 0.57), {}}, {solid(105, 0.56), {}}, plain_layer(0.18), {solid(105, 0.77), {}}},
+        r(0.04),
+        {}};
     Verification guide{{"U-values of solid and cavity brick walls", "CIBSE Guide A, tables 3.49 and 3.50, as quoted",
                         Certainty::read, "W/m²K"}};
     guide.check(2.09, transmittance(brick)->u_value.si(), 0.005);  // two decimals
@@ -86,9 +89,13 @@ TEST_CASE("plain walls and a roof that gains insulation") {
     CHECK(transmittance(brick)->error_bound == Approx(0.0).margin(1e-12));
     const auto roof = with_added_resistance(1.0 * unit::watt_per_square_metre_kelvin, solid(150, 0.04));
     verify({"roof of U 1 with 150 mm of glass fibre", "Chadderton, Building Services Engineering, 5th ed., p. 78",
-            Certainty::read, "W/m²K"}, 0.21, roof->si(), 0.005);
-    const Construction two_skins{r(0.13), {{solid(13, 0.57), {}}, {solid(102, 0.56), {}}, {solid(102, 0.77), {}},
-                                           {solid(18, 0.50), {}}}, r(0.04), {}};
+            Certainty::read, "W/m²K"},
+           0.21, roof->si(), 0.005);
+    const Construction two_skins{
+        r(0.13),
+        {{solid(13, 0.57), {}}, {solid(102, 0.56), {}}, {solid(102, 0.77), {}}, {solid(18, 0.50), {}}},
+        r(0.04),
+        {}};
     // The page sums resistances of two decimals: 0.13 + 0.02 + 0.18 + 0.13 + 0.04 + 0.04 = 0.54.
     Verification page{{"U-value of double brick, rendered", "worked table on an open page on saving energy",
                        Certainty::read, "W/m²K",
@@ -103,8 +110,10 @@ TEST_CASE("random constructions, all combinations listed") {
     Verification u{{"ISO 6946 U-value, random constructions", "itertools and numpy, tests/reference/fabric.py",
                     Certainty::computed, "W/m²K"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
-        const auto found = transmittance({r(csv.number(i, "inside")), layers_of(csv.rows[i][csv.column("layers")]),
-                                          r(csv.number(i, "outside")), {}});
+        const auto found = transmittance({r(csv.number(i, "inside")),
+                                          layers_of(csv.rows[i][csv.column("layers")]),
+                                          r(csv.number(i, "outside")),
+                                          {}});
         CAPTURE(i);
         REQUIRE(found);
         CHECK(found->upper.si() == Approx(csv.number(i, "upper")).epsilon(1e-10));
@@ -120,8 +129,10 @@ TEST_CASE("conduction in two dimensions lies between the limits and near their m
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const double depth = 1e3 * csv.number(i, "depth_m");
         const double share = csv.number(i, "half_stud_m") / csv.number(i, "half_pitch_m");
-        const Layer studs{solid(depth, csv.number(i, "insulation")), Bridge{solid(depth, csv.number(i, "stud")), share}};
-        const auto found = transmittance({r(0.13), {{solid(12.5, 0.25), {}}, studs, {solid(102, 0.77), {}}}, r(0.04), {}});
+        const Layer studs{solid(depth, csv.number(i, "insulation")),
+                          Bridge{solid(depth, csv.number(i, "stud")), share}};
+        const auto found = transmittance(
+            {r(0.13), {{solid(12.5, 0.25), {}}, studs, {solid(102, 0.77), {}}}, r(0.04), {}});
         REQUIRE(found);
         const double u = csv.number(i, "u_value");
         CHECK(1.0 / u < found->upper.si());
@@ -159,16 +170,17 @@ TEST_CASE("a stated correction is added to the U-value alone") {
     CHECK(correction_share(*transmittance(wall)) == Approx(0.02 / (1.0 / bare->total.si())).epsilon(1e-12));
     CHECK((transmittance(wall)->u_value - bare->u_value).si() == Approx(0.02).epsilon(1e-12));
     CHECK(transmittance(wall)->total == bare->total);
-    std::ranges::reverse(wall.layers);   // which way round is all the same
+    std::ranges::reverse(wall.layers);  // which way round is all the same
     CHECK(transmittance(wall)->u_value.si() == Approx(bare->u_value.si() + 0.02).epsilon(1e-12));
 }
 
 TEST_CASE("air gaps in insulation") {
     // The guidance works its cavity wall with R1 and RT as bridged, as the edition of 1996 did.
     verify({"ISO 6946 correction for air gaps, level 1", "Approved Document L1 (2002), Appendix B", Certainty::memory,
-            "W/m²K"}, 0.003, gap_correction(1, r(1.822), r(3.182))->si(), 0.0005);
-    Verification v{{"ISO 6946 correction for air gaps", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed,
-                    "W/m²K"}};
+            "W/m²K"},
+           0.003, gap_correction(1, r(1.822), r(3.182))->si(), 0.0005);
+    Verification v{
+        {"ISO 6946 correction for air gaps", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed, "W/m²K"}};
     v.check(0.0, gap_correction(0, r(2.5), r(3.0))->si(), 1e-12);
     v.check(0.0069444, gap_correction(1, r(2.5), r(3.0))->si(), 1e-6);
     v.check(0.0277778, gap_correction(2, r(2.5), r(3.0))->si(), 1e-6);
@@ -183,9 +195,10 @@ TEST_CASE("fasteners through insulation") {
         return Fasteners{conductivity * unit::watt_per_metre_kelvin, mm2 * unit::square_millimetre, number,
                          d0 * unit::millimetre, d1 * unit::millimetre};
     };
-    Verification v{{"ISO 6946 correction for fasteners", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed,
-                    "W/m²K"}};
-    // 0.8 x 17 x 12.5e-6 x 2.5 / 0.1 x (2.5/3)^2; 0.8 x 50 x 28.3e-6 x 4 / 0.12 x (3.2/3.6)^2, half of it at half depth.
+    Verification v{
+        {"ISO 6946 correction for fasteners", "BS EN ISO 6946:2017, annex F, by hand", Certainty::computed, "W/m²K"}};
+    // 0.8 x 17 x 12.5e-6 x 2.5 / 0.1 x (2.5/3)^2; 0.8 x 50 x 28.3e-6 x 4 / 0.12 x (3.2/3.6)^2, half of it at half
+    // depth.
     v.check(0.00295139, fastener_correction(ties(17, 12.5, 2.5, 100, 100), r(2.5), r(3.0))->si(), 1e-8);
     v.check(0.0298140, fastener_correction(ties(50, 28.3, 4, 120, 120), r(3.2), r(3.6))->si(), 1e-6);
     v.check(0.0149070, fastener_correction(ties(50, 28.3, 4, 120, 60), r(3.2), r(3.6))->si(), 1e-6);
@@ -217,7 +230,8 @@ TEST_CASE("the correction for fasteners is 0.8 of what the lower limit gains by 
     const Fasteners ties{metal * unit::watt_per_metre_kelvin, Area::from_si(share), 1.0, thickness * unit::millimetre,
                          thickness * unit::millimetre};
     verify({"ISO 6946 correction for fasteners against the lower limit of the layers", "ISO 6946, two ways of it",
-            Certainty::computed, ""}, 0.8 * metal / (metal - insulation),
+            Certainty::computed, ""},
+           0.8 * metal / (metal - insulation),
            fastener_correction(ties, wall.layers[1].resistance, whole)->si() / gained, 1e-4);
 }
 

@@ -20,7 +20,7 @@ using tests::verify;
 namespace {
 
 const std::string saying = "sayings of the trade";
-const FluidState warm = water(42.5 * unit::celsius).value();   // mean of 45/40
+const FluidState warm = water(42.5 * unit::celsius).value();  // mean of 45/40
 Conduit copper(double bore_mm) { return {bore_mm * unit::millimetre, 0.0015 * unit::millimetre}; }
 
 Power carried(double bore_mm, double drop_k, double v = 0.9) {
@@ -54,9 +54,9 @@ TEST_CASE("what copper carries at 0.9 m/s") {
     for (const double bore : {13.6, 20.2}) {
         exact.check(by_hand(bore, 5.0), carried(bore, 5.0).in(unit::kilowatt), 6e-4 * by_hand(bore, 5.0));
     }
-    CHECK(carried(20.2, 5.0) < 10.0 * unit::kilowatt);                            // 10 kW wants 28 mm
+    CHECK(carried(20.2, 5.0) < 10.0 * unit::kilowatt);  // 10 kW wants 28 mm
     CHECK(carried(26.2, 5.0) > 10.0 * unit::kilowatt);
-    CHECK(carried(32.6, 5.0) < 20.0 * unit::kilowatt);                            // 20 kW wants 42 mm
+    CHECK(carried(32.6, 5.0) < 20.0 * unit::kilowatt);  // 20 kW wants 42 mm
     CHECK(carried(39.6, 5.0) > 20.0 * unit::kilowatt);
 }
 
@@ -84,8 +84,7 @@ TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at equal gradient, m
 
 TEST_CASE("twice the bore is four times the area and about six times the flow, not eight") {
     const auto limit = 200.0 * unit::pascal_per_metre;
-    const double times =
-        flow_at_gradient(limit, copper(30.0), warm) / flow_at_gradient(limit, copper(15.0), warm);
+    const double times = flow_at_gradient(limit, copper(30.0), warm) / flow_at_gradient(limit, copper(15.0), warm);
     // Q goes with d^2.5 where a pipe is fully rough and with d^(19/7) where it is smooth and Blasius holds, f with
     // Re^-1/4.
     Verification v{{"flow of twice the bore at equal gradient, between smooth and rough", "2^2.5 and 2^(19/7), by hand",

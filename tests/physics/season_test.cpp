@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/physics/season.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/compensation.hpp"
-#include "loopfolio/physics/season.hpp"
 #include "loopfolio/physics/source.hpp"
 
 #include "support/catch.hpp"
@@ -59,8 +59,8 @@ SourceTable invented_source() {
 
 /// The plant of one row of season.csv.
 SeasonPlant plant_of(const tests::Csv& csv, std::size_t i, const SourceTable& table) {
-    const EmissionDesign emission{c(csv.number(i, "flow_c")), c(csv.number(i, "return_c")),
-                                  c(csv.number(i, "room_c")), csv.number(i, "exponent")};
+    const EmissionDesign emission{c(csv.number(i, "flow_c")), c(csv.number(i, "return_c")), c(csv.number(i, "room_c")),
+                                  csv.number(i, "exponent")};
     const auto design = csv.number(i, "design_w") * unit::watt;
     const double least = csv.number(i, "least_share");
     SeasonPlant plant;
@@ -78,22 +78,29 @@ SeasonPlant plant_of(const tests::Csv& csv, std::size_t i, const SourceTable& ta
 }  // namespace
 
 TEST_CASE("part loads of the reference climates") {
-    struct Row { double design, outdoor, percent; };
+    struct Row {
+        double design, outdoor, percent;
+    };
     Verification v{{"part load", "EN 14825, (Tj - 16)/(Tdesign - 16)", Certainty::computed, "%"}};
-    for (const auto& r : {Row{-10, -7, 88.46}, {-10, 2, 53.85}, {-10, 7, 34.62}, {-10, 12, 15.38},
-                          {2, 7, 64.29}, {2, 12, 28.57}, {-22, -15, 81.58}, {-22, -7, 60.53}}) {
+    for (const auto& r : {Row{-10, -7, 88.46},
+                          {-10, 2, 53.85},
+                          {-10, 7, 34.62},
+                          {-10, 12, 15.38},
+                          {2, 7, 64.29},
+                          {2, 12, 28.57},
+                          {-22, -15, 81.58},
+                          {-22, -7, 60.53}}) {
         v.check(r.percent, load_at({100.0 * unit::watt, c(r.design)}, c(r.outdoor))->in(unit::watt), 0.005);
     }
-    tests::verify({"load at 0 °C of 10 kW, average climate",
-                   "Danish Energy Agency, Calculation of SCOP, 2011", Certainty::read, "kW"},
+    tests::verify({"load at 0 °C of 10 kW, average climate", "Danish Energy Agency, Calculation of SCOP, 2011",
+                   Certainty::read, "kW"},
                   6.2, load_at(ten_kilowatts, c(0))->in(unit::kilowatt), 0.05);
     CHECK(load_at(ten_kilowatts, c(16)) == Power{});
     CHECK(load_at(ten_kilowatts, c(20)) == Power{});
 }
 
 TEST_CASE("what cycling leaves of the performance") {
-    Verification v{{"performance left by cycling, Cc 0.9", "EN 14825, CR/(Cc CR + 1 - Cc)",
-                    Certainty::computed, ""}};
+    Verification v{{"performance left by cycling, Cc 0.9", "EN 14825, CR/(Cc CR + 1 - Cc)", Certainty::computed, ""}};
     v.check(0.76923, *cycling_factor(0.25, 0.9), 5e-6);
     v.check(0.90909, *cycling_factor(0.50, 0.9), 5e-6);
     v.check(0.96774, *cycling_factor(0.75, 0.9), 5e-6);
@@ -105,9 +112,12 @@ TEST_CASE("what cycling leaves of the performance") {
 }
 
 TEST_CASE("equivalent hours at full load are the published ones") {
-    struct Row { std::string climate; double design, hours; };
-    Verification v{{"season's demand in hours at full load", "Regulation (EU) 811/2013, HHE as quoted",
-                    Certainty::read, "h"}};
+    struct Row {
+        std::string climate;
+        double design, hours;
+    };
+    Verification v{
+        {"season's demand in hours at full load", "Regulation (EU) 811/2013, HHE as quoted", Certainty::read, "h"}};
     for (const auto& r : {Row{"average", -10, 2066}, {"warmer", 2, 1336}, {"colder", -22, 2465}}) {
         const auto s = season(bins_of(r.climate), {7.0 * unit::kilowatt, c(r.design)}, steady(7, 0, 3));
         REQUIRE(s);
@@ -116,12 +126,17 @@ TEST_CASE("equivalent hours at full load are the published ones") {
     }
 }
 
-// Guidance on degree days in the United Kingdom, read in a copy: 7.5 °C for 48 hours under a base of 15.5 °C is 16 of them. The hours at full load of
-// the reference climates over 24, times the span from base to design outdoor temperature, are their degree days.
+// Guidance on degree days in the United Kingdom, read in a copy: 7.5 °C for 48 hours under a base of 15.5 °C is 16 of
+// them. The hours at full load of the reference climates over 24, times the span from base to design outdoor
+// temperature, are their degree days.
 TEST_CASE("degree days") {
     Verification v{{"degree days", "UK guidance as read; EN 14825 hours at full load", Certainty::read, "K·d"}};
-    v.check(16.0, degree_days(std::vector<OutdoorBin>{{c(7.5), 48.0 * unit::hour}, {c(17), 5.0 * unit::hour}}, c(15.5)), 1e-9);
-    struct Row { std::string climate; double design, hours; };
+    v.check(16.0, degree_days(std::vector<OutdoorBin>{{c(7.5), 48.0 * unit::hour}, {c(17), 5.0 * unit::hour}}, c(15.5)),
+            1e-9);
+    struct Row {
+        std::string climate;
+        double design, hours;
+    };
     for (const auto& r : {Row{"average", -10, 2066}, {"warmer", 2, 1336}, {"colder", -22, 2465}}) {
         // The hours are whole: half an hour, times the span over a day's hours.
         const double days_an_hour = (16.0 - r.design) / 24.0;
@@ -173,7 +188,7 @@ TEST_CASE("a source that never changes has its own performance") {
 TEST_CASE("a source too small is helped by the backup below the bivalent point") {
     const auto s = season(average, ten_kilowatts, steady(7, 0, 3.0));
     REQUIRE(s);
-    CHECK(s->bivalent->celsius() == Approx(16.0 - 0.7 * 26.0).epsilon(1e-9));   // -2.2 °C
+    CHECK(s->bivalent->celsius() == Approx(16.0 - 0.7 * 26.0).epsilon(1e-9));  // -2.2 °C
     double backup = 0.0;
     for (const auto& b : average) {
         backup += std::max(0.0, 10.0 * (16.0 - b.outdoor.celsius()) / 26.0 - 7.0) * b.time.in(unit::hour);
@@ -233,8 +248,8 @@ TEST_CASE("weather that the table does not reach is counted and stays out of the
 
 TEST_CASE("standby electricity counts in the whole") {
     auto plant = steady(10, 0, 3.0);
-    plant.standby = {{unit::hour(178), unit::watt(20)}, {unit::hour(3850), unit::watt(10)},
-                     {unit::hour(3672), unit::watt(5)}};
+    plant.standby = {
+        {unit::hour(178), unit::watt(20)}, {unit::hour(3850), unit::watt(10)}, {unit::hour(3672), unit::watt(5)}};
     const auto s = season(average, ten_kilowatts, plant);
     REQUIRE(s);
     CHECK(s->standby_electricity.in(unit::kilowatt_hour) == Approx(3.56 + 38.5 + 18.36).epsilon(1e-12));

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/sound.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/verification.hpp"
@@ -16,8 +16,7 @@ using tests::Certainty;
 
 namespace {
 
-SoundPath path(double power, double metres, double directivity = directivity_on_ground,
-               double barrier = 0.0) {
+SoundPath path(double power, double metres, double directivity = directivity_on_ground, double barrier = 0.0) {
     return {power, metres * unit::metre, directivity, barrier};
 }
 
@@ -26,7 +25,9 @@ const std::string standards = "ISO 9613-2 / ISO 3744";
 }  // namespace
 
 TEST_CASE("sound spreads over a sphere, a half, a quarter and an eighth") {
-    struct Row { double metres, directivity, below; };   // level under the sound power level
+    struct Row {
+        double metres, directivity, below;
+    };  // level under the sound power level
     // ISO 9613-2 divergence 20 lg r + 11; ISO 3744 hemisphere 20 lg r + 8.
     tests::Verification v{{"sound pressure level at a distance", standards, Certainty::memory, "dB(A)",
                            "the standards round 10 lg 4 pi = 10.99 and what follows from it to whole decibels"}};
@@ -49,14 +50,19 @@ TEST_CASE("twice as far is 6 dB less, a wall 3 dB more, a barrier what is stated
 }
 
 TEST_CASE("levels add as energy") {
-    tests::Verification v{{"sum of sound levels", "10 lg sum 10^(L/10), by hand", Certainty::computed,
-                           "dB(A)"}};
-    struct Row { std::vector<double> levels; double sum; };
-    for (const auto& r : {Row{{40, 40}, 43.0103}, {{40, 30}, 40.4139}, {{50, 50, 50, 50}, 56.0206},
-                          {{37}, 37}, {{35, 38, 41}, 43.4363}}) {
+    tests::Verification v{{"sum of sound levels", "10 lg sum 10^(L/10), by hand", Certainty::computed, "dB(A)"}};
+    struct Row {
+        std::vector<double> levels;
+        double sum;
+    };
+    for (const auto& r : {Row{{40, 40}, 43.0103},
+                          {{40, 30}, 40.4139},
+                          {{50, 50, 50, 50}, 56.0206},
+                          {{37}, 37},
+                          {{35, 38, 41}, 43.4363}}) {
         v.check(r.sum, *sum_of_levels(r.levels), 1e-4);
     }
-    CHECK(*sum_of_levels(std::vector{4000.0, 4000.0}) == Approx(4003.0103));   // no overflow on the way
+    CHECK(*sum_of_levels(std::vector{4000.0, 4000.0}) == Approx(4003.0103));  // no overflow on the way
     CHECK_FALSE(sum_of_levels({}));
     CHECK_FALSE(sum_of_levels(std::vector{40.0, std::numeric_limits<double>::infinity()}));
 }

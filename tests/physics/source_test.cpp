@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/source.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/verification.hpp"
@@ -24,8 +24,8 @@ SourcePoint point(double outdoor, double flow, double kilowatts, double performa
 
 /// In no order, as a person types it.
 std::vector<SourcePoint> whole_table() {
-    return {point(7, 35, 8.0, 4.6), point(-7, 55, 5.0, 1.9), point(2, 35, 7.0, 3.9), point(2, 55, 6.4, 2.5),
-            point(-7, 35, 6.0, 3.0), point(7, 55, 7.2, 2.9)};
+    return {point(7, 35, 8.0, 4.6), point(-7, 55, 5.0, 1.9), point(2, 35, 7.0, 3.9),
+            point(2, 55, 6.4, 2.5), point(-7, 35, 6.0, 3.0), point(7, 55, 7.2, 2.9)};
 }
 
 std::vector<TableFault> kinds(const std::vector<TableFinding>& findings) {
@@ -78,19 +78,18 @@ TEST_CASE("what is wrong with a table is found, and where") {
     rows.push_back(rows[3]);
     rows.push_back(rows[3]);
     found = faults_of(rows);
-    REQUIRE(kinds(found) == std::vector{TableFault::duplicate});   // once, however often it is repeated
+    REQUIRE(kinds(found) == std::vector{TableFault::duplicate});  // once, however often it is repeated
     CHECK(found[0].outdoor == 2.0 * unit::celsius);
 
     rows = whole_table();
-    rows[4].capacity = 7.5 * unit::kilowatt;   // -7/35 gives more than 2/35
-    rows[3].performance = 4.0;                 // 2/55 is better than 2/35, and better than any machine
+    rows[4].capacity = 7.5 * unit::kilowatt;  // -7/35 gives more than 2/35
+    rows[3].performance = 4.0;                // 2/55 is better than 2/35, and better than any machine
     found = faults_of(rows);
-    REQUIRE(kinds(found) == std::vector{TableFault::capacity_rises_in_cold,
-                                        TableFault::performance_rises_with_flow,
+    REQUIRE(kinds(found) == std::vector{TableFault::capacity_rises_in_cold, TableFault::performance_rises_with_flow,
                                         TableFault::unlikely_performance});
     CHECK(found[0].outdoor == -7.0 * unit::celsius);
     CHECK(found[1].flow == 55.0 * unit::celsius);
-    CHECK(source_table(rows));   // odd, but a table
+    CHECK(source_table(rows));  // odd, but a table
 
     for (const double bad : {nan_value, 0.0, -1.0}) {
         rows = whole_table();
@@ -116,11 +115,13 @@ TEST_CASE("faults that leave no table forbid its use") {
 
 TEST_CASE("share of Carnot of field-trial performance") {
     // Staffell et al. 2012, Energy Environ. Sci. 5, 9291: air source 6.81 - 0.121 dT + 0.000630 dT2.
-    tests::Verification v{{"share of Carnot's performance", "Staffell et al. 2012, air source curve",
-                           Certainty::read, ""}};
-    struct Row { double outdoor, flow, share; };
-    for (const auto& r : {Row{7, 35, 0.356}, {7, 45, 0.373}, {7, 55, 0.359}, {2, 35, 0.375}, {-7, 35, 0.387},
-                          {-7, 55, 0.327}}) {
+    tests::Verification v{
+        {"share of Carnot's performance", "Staffell et al. 2012, air source curve", Certainty::read, ""}};
+    struct Row {
+        double outdoor, flow, share;
+    };
+    for (const auto& r :
+         {Row{7, 35, 0.356}, {7, 45, 0.373}, {7, 55, 0.359}, {2, 35, 0.375}, {-7, 35, 0.387}, {-7, 55, 0.327}}) {
         const double dt = r.flow - r.outdoor;
         const double cop = 6.81 - 0.121 * dt + 0.000630 * dt * dt;
         v.check(r.share, *share_of_carnot(r.outdoor * unit::celsius, r.flow * unit::celsius, cop), 0.0006);
@@ -132,10 +133,19 @@ TEST_CASE("share of Carnot of field-trial performance") {
 TEST_CASE("a cascade runs as few as meet the load") {
     const SourceOutput small{4.0 * unit::kilowatt, 3.0}, large{10.0 * unit::kilowatt, 4.0};
     const std::vector<SourceOutput> sources{small, large, small};
-    struct Row { double load; std::size_t running; double heat, performance; };
+    struct Row {
+        double load;
+        std::size_t running;
+        double heat, performance;
+    };
     const double both = 14.0 / (4.0 / 3.0 + 10.0 / 4.0), all = 18.0 / (8.0 / 3.0 + 10.0 / 4.0);
-    for (const auto& r : {Row{1, 1, 1, 4.0}, {10, 1, 10, 4.0}, {10.1, 2, 10.1, both}, {14, 2, 14, both},
-                          {14.5, 3, 14.5, all}, {18, 3, 18, all}, {20, 3, 18, all}}) {
+    for (const auto& r : {Row{1, 1, 1, 4.0},
+                          {10, 1, 10, 4.0},
+                          {10.1, 2, 10.1, both},
+                          {14, 2, 14, both},
+                          {14.5, 3, 14.5, all},
+                          {18, 3, 18, all},
+                          {20, 3, 18, all}}) {
         const auto c = cascade(sources, r.load * unit::kilowatt);
         CAPTURE(r.load);
         REQUIRE(c);

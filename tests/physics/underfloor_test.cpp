@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/physics/underfloor.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/emitter.hpp"
-#include "loopfolio/physics/underfloor.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -41,8 +41,8 @@ FloorTables read_tables() {
     const auto limits = tests::read_csv("floor_limits.csv");
     for (std::size_t i = 0; i < limits.rows.size(); ++i) {
         auto& table = limits.rows[i][limits.column("name")] == "coefficient" ? out.limit : out.limit_exponent;
-        table.push_back({limits.number(i, "pitch_mm") / 1e3, limits.number(i, "cover_m2k_per_w"),
-                         limits.number(i, "value")});
+        table.push_back(
+            {limits.number(i, "pitch_mm") / 1e3, limits.number(i, "cover_m2k_per_w"), limits.number(i, "value")});
     }
     return out;
 }
@@ -160,8 +160,9 @@ TEST_CASE("another pipe: its wall is a resistance in series with the floor") {
 TEST_CASE("a floor gives less with wider pipes, thicker cover, poorer screed, more covering, thinner pipe") {
     const auto gives = [](const FloorBuild& b) { return floor_transfer(b, tables())->si(); };
     const double reference = gives(usual());
-    for (const auto& worse : {build(200, 45, 1.2, 0.05, 16), build(150, 60, 1.2, 0.05, 16), build(150, 45, 1.0, 0.05, 16),
-                              build(150, 45, 1.2, 0.10, 16), build(150, 45, 1.2, 0.05, 12)}) {
+    for (const auto& worse :
+         {build(200, 45, 1.2, 0.05, 16), build(150, 60, 1.2, 0.05, 16), build(150, 45, 1.0, 0.05, 16),
+          build(150, 45, 1.2, 0.10, 16), build(150, 45, 1.2, 0.05, 12)}) {
         CHECK(gives(worse) < reference);
     }
     // A limit rises with what the surface may have, and an edge may have more than where people stay.
@@ -188,7 +189,7 @@ TEST_CASE("the warmest spot is where the limit curves say it is") {
             REQUIRE(spot);
             CHECK(spot->si() == Approx(low).epsilon(1e-9));
         }
-        CHECK(low >= floor_excess(q(flux))->si() - 1e-9);   // no cooler than the mean
+        CHECK(low >= floor_excess(q(flux))->si() - 1e-9);  // no cooler than the mean
     }
     const auto limit = floor_limit(usual(), tables(), k(9));
     CHECK(warmest_excess(*limit, k(9), limit->flux)->si() == Approx(9.0));
@@ -219,12 +220,13 @@ TEST_CASE("heat down, water and length of a loop") {
 
 TEST_CASE("a floor outside the relation is refused") {
     CHECK(floor_transfer(usual(), tables()));
-    for (const auto& bad : {build(49, 45, 1.2, 0.05, 16), build(376, 45, 1.2, 0.05, 16), build(150, 9, 1.2, 0.05, 16),
-                            build(150, 66, 1.2, 0.05, 16), build(150, 45, 0.2, 0.05, 16), build(150, 45, 1.2, -0.01, 16),
-                            build(150, 45, 1.2, 0.151, 16), build(150, 45, 1.2, 0.05, 7), build(150, 45, 1.2, 0.05, 31),
-                            build(nan_value, 45, 1.2, 0.05, 16), build(150, nan_value, 1.2, 0.05, 16),
-                            build(150, 45, nan_value, 0.05, 16), build(150, 45, 1.2, nan_value, 16),
-                            build(150, 45, 1.2, 0.05, nan_value)}) {
+    for (const auto& bad :
+         {build(49, 45, 1.2, 0.05, 16), build(376, 45, 1.2, 0.05, 16), build(150, 9, 1.2, 0.05, 16),
+          build(150, 66, 1.2, 0.05, 16), build(150, 45, 0.2, 0.05, 16), build(150, 45, 1.2, -0.01, 16),
+          build(150, 45, 1.2, 0.151, 16), build(150, 45, 1.2, 0.05, 7), build(150, 45, 1.2, 0.05, 31),
+          build(nan_value, 45, 1.2, 0.05, 16), build(150, nan_value, 1.2, 0.05, 16),
+          build(150, 45, nan_value, 0.05, 16), build(150, 45, 1.2, nan_value, 16),
+          build(150, 45, 1.2, 0.05, nan_value)}) {
         CHECK_FALSE(floor_transfer(bad, tables()));
         CHECK_FALSE(floor_limit(bad, tables(), k(9)));
         CHECK_FALSE(resistance_upward(bad));
@@ -235,7 +237,7 @@ TEST_CASE("a floor outside the relation is refused") {
         b.pipe_wall = bad * unit::millimetre;
         CHECK_FALSE(floor_transfer(b, tables()));
     }
-    CHECK_FALSE(floor_limit(build(150, 65, 0.5, 0.05, 16), tables(), k(9)));   // 0.13 m2 K/W of screed
+    CHECK_FALSE(floor_limit(build(150, 65, 0.5, 0.05, 16), tables(), k(9)));  // 0.13 m2 K/W of screed
     CHECK_FALSE(floor_limit(usual(), tables(), k(20.1)));
     const auto transfer = UValue::from_si(4.0);
     CHECK_FALSE(floor_output(transfer, c(35), k(15), c(20)));

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/physics/ventilation.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/design_allowance.hpp"
 #include "loopfolio/physics/fabric.hpp"
-#include "loopfolio/physics/ventilation.hpp"
 
 #include "support/catch.hpp"
 

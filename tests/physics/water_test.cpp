@@ -18,12 +18,14 @@ using tests::Verification;
 
 namespace {
 
-constexpr double digits_9 = 6e-9;    // half a unit in the ninth digit of a value that starts with 1
+constexpr double digits_9 = 6e-9;  // half a unit in the ninth digit of a value that starts with 1
 
 }  // namespace
 
 TEST_CASE("water gives the check values of IAPWS R7-97(2012), table 5") {
-    struct Row { double kelvin, mpa, v, h_kj, u_kj, cp_kj; };
+    struct Row {
+        double kelvin, mpa, v, h_kj, u_kj, cp_kj;
+    };
     const Row rows[] = {
         {300.0, 3.0, 0.100215168e-2, 115.331273, 112.324818, 4.17301218},
         {300.0, 80.0, 0.971180894e-3, 184.142828, 106.448356, 4.01008987},
@@ -50,7 +52,9 @@ TEST_CASE("water gives the check values of IAPWS R7-97(2012), table 5") {
 }
 
 TEST_CASE("viscosity gives the check values of IAPWS R12-08, table 4") {
-    struct Row { double kelvin, density, micropascal_second; };
+    struct Row {
+        double kelvin, density, micropascal_second;
+    };
     const Row rows[] = {
         {298.15, 998.0, 889.735100}, {298.15, 1200.0, 1437.649467}, {373.15, 1000.0, 307.883622},
         {433.15, 1.0, 14.538324},    {433.15, 1000.0, 217.685358},  {873.15, 1.0, 32.619287},
@@ -109,8 +113,8 @@ TEST_CASE("the slope of enthalpy is the specific heat") {
     for (double c = 5.0; c <= 95.0; c += 5.0) {
         CAPTURE(c);
         const double h = 0.01;
-        const double rise =
-            water_enthalpy((c + h) * unit::celsius)->si() - water_enthalpy((c - h) * unit::celsius)->si();
+        const double rise = water_enthalpy((c + h) * unit::celsius)->si() -
+                            water_enthalpy((c - h) * unit::celsius)->si();
         CHECK(rise / (2.0 * h) == Approx(water(c * unit::celsius)->specific_heat.si()).epsilon(1e-7));
     }
 }

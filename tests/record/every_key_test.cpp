@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "support/every_key.hpp"
 #include "record/parts.hpp"
 #include "support/catch.hpp"
-#include "support/every_key.hpp"
 
 #include <map>
 

@@ -18,9 +18,7 @@ using record::Json;
 
 namespace {
 
-std::string record_of(const study::Study& s) {
-    return record::to_json(s);
-}
+std::string record_of(const study::Study& s) { return record::to_json(s); }
 
 const study::Study& sample() {
     static const study::Study made = tests::studied(tests::sample_job());
@@ -37,7 +35,7 @@ void each_value(const Json& value, const std::function<void(const std::string&, 
     }
 }
 
-}   // namespace
+}  // namespace
 
 TEST_CASE("the record reads back and ends in a newline") {
     const std::string text = record_of(sample());
@@ -45,9 +43,9 @@ TEST_CASE("the record reads back and ends in a newline") {
     const Json json = Json::parse(text);
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
-    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "verdict", "findings", "job", "design", "sizes", "source_line", "flow_for_all_c",
-                                           "wider_pipes", "build_ups", "totals", "operation", "plant",
-                                           "flags", "register", "derivations"});
+    CHECK(keys == std::vector<std::string>{"record", "record_version", "origin", "verdict", "findings", "job", "design",
+                                           "sizes", "source_line", "flow_for_all_c", "wider_pipes", "build_ups",
+                                           "totals", "operation", "plant", "flags", "register", "derivations"});
     CHECK(json["origin"]["job_sha256"] == sample().origin.job_sha256);
     CHECK(text.find("NaN") == std::string::npos);
 }
@@ -119,12 +117,16 @@ TEST_CASE("a finding beside the thing that it is about is the one of the list") 
     expect(json["duty"]["source_capacity"], s.design.duty.source_capacity, "kW");
     expect(json["duty"]["source_minimum_flow"], s.design.duty.source_minimum_flow, "L/min");
     // One figure of each dimension, calculated by hand in the unit that the record states.
-    CHECK(json["duty"]["circulator"]["figure"].get<double>() == Approx(s.design.duty.head.si() / 1000.0).epsilon(1e-11));
-    CHECK(json["duty"]["source_capacity"]["figure"].get<double>() == Approx(s.design.duty.source_load.si() / 1000.0).epsilon(1e-11));
+    CHECK(json["duty"]["circulator"]["figure"].get<double>() ==
+          Approx(s.design.duty.head.si() / 1000.0).epsilon(1e-11));
+    CHECK(json["duty"]["source_capacity"]["figure"].get<double>() ==
+          Approx(s.design.duty.source_load.si() / 1000.0).epsilon(1e-11));
     CHECK(json["sections"][0]["velocity"]["figure"].get<double>() ==
           Approx(s.design.sections[0].hydraulic.velocity.si()).epsilon(1e-11));
-    CHECK(json["emitters"][0]["finding"]["figure"].get<double>() == Approx(s.design.emitters[0].output.si()).epsilon(1e-11));
-    CHECK(json["emitters"][0]["finding"]["limit"].get<double>() == Approx(s.design.emitters[0].load.si()).epsilon(1e-11));
+    CHECK(json["emitters"][0]["finding"]["figure"].get<double>() ==
+          Approx(s.design.emitters[0].output.si()).epsilon(1e-11));
+    CHECK(json["emitters"][0]["finding"]["limit"].get<double>() ==
+          Approx(s.design.emitters[0].load.si()).epsilon(1e-11));
 }
 
 TEST_CASE("the register and the derivations are whole") {
@@ -160,8 +162,10 @@ TEST_CASE("what a figure can not say is null") {
     CHECK(record::number(infinite).is_null());
     CHECK(record::number(-infinite).is_null());
     auto s = sample();
-    s.design.findings[static_cast<std::size_t>(s.design.sections[0].gradient.at)].limit = PressureGradient::from_si(infinite);
-    s.design.findings[static_cast<std::size_t>(s.design.rooms[0].finding.at)].margin = std::numeric_limits<double>::quiet_NaN();
+    s.design.findings[static_cast<std::size_t>(s.design.sections[0].gradient.at)].limit = PressureGradient::from_si(
+        infinite);
+    s.design.findings[static_cast<std::size_t>(s.design.rooms[0].finding.at)].margin =
+        std::numeric_limits<double>::quiet_NaN();
     const Json json = Json::parse(record_of(s))["design"];
     CHECK(json["sections"][0]["gradient"]["limit"].is_null());
     CHECK(json["rooms"][0]["finding"]["margin"].is_null());

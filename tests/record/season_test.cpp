@@ -15,9 +15,7 @@ using record::Json;
 
 namespace {
 
-Json record_of(const study::Study& s) {
-    return Json::parse(record::to_json(s));
-}
+Json record_of(const study::Study& s) { return Json::parse(record::to_json(s)); }
 
 const Json& whole() {
     static const Json made = record_of(tests::studied(tests::with_season(tests::sample_job())));
@@ -52,7 +50,8 @@ TEST_CASE("a season without one is null, in the job and in the plant") {
 TEST_CASE("the season's sums are the sums of its bins, and its performance their quotient") {
     const Json& season = whole()["plant"]["season"];
     const Json &sums = season["sums"], &bins = season["bins"];
-    for (const char* key : {"demand_kwh", "source_heat_kwh", "backup_heat_kwh", "unmet_kwh", "source_electricity_kwh", "backup_input_kwh"}) {
+    for (const char* key : {"demand_kwh", "source_heat_kwh", "backup_heat_kwh", "unmet_kwh", "source_electricity_kwh",
+                            "backup_input_kwh"}) {
         INFO(key);
         CHECK(sums[key].get<double>() == Approx(sum_of(bins, key)).epsilon(1e-10));
     }
@@ -96,7 +95,8 @@ TEST_CASE("the record holds what came from files, and what the catalogue offers"
     CHECK(json["job"]["season"]["hourly_readings"] == 8760);
     CHECK(json["job"]["heat_source"]["model"] == "EX-8");
     CHECK(json["job"]["heat_source"]["further_units"][0]["number"] == 2);
-    CHECK(json["job"]["heat_source"]["further_units"][0]["performance"]["points"] == json["job"]["heat_source"]["performance"]["points"]);
+    CHECK(json["job"]["heat_source"]["further_units"][0]["performance"]["points"] ==
+          json["job"]["heat_source"]["performance"]["points"]);
     CHECK(json["plant"]["season"]["degree_days_kd"] == Approx((16.0 - 2.0) * 365.0));
     REQUIRE_FALSE(json["sizes"].empty());
     CHECK(json["sizes"][0]["serve"][0]["model"] == "large");

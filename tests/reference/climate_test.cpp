@@ -39,7 +39,10 @@ double full_load_hours(const Climate& c) {
 }  // namespace
 
 TEST_CASE("hours of the reference heating seasons") {
-    struct Row { std::string climate; double sum, full_load; };
+    struct Row {
+        std::string climate;
+        double sum, full_load;
+    };
     Verification sums{{"hours of a heating season", standard + ", Table 12", Known::memory, "h"}};
     Verification full{{"equivalent hours at full load", standard + ", HHE as quoted", Known::read, "h"}};
     for (const auto& r : {Row{"average", 4910, 2066}, {"warmer", 3590, 1336}, {"colder", 6446, 2465}}) {
@@ -54,8 +57,9 @@ TEST_CASE("240 hours at 0 °C in the average climate") {
     const auto& average = *find_climate("average");
     const auto at_zero = std::ranges::find(average.rows, unit::celsius(0.0), &ClimateRow::outdoor);
     REQUIRE(at_zero != average.rows.end());
-    tests::verify({"hours at 0 °C, average climate", "Danish Energy Agency, Calculation of SCOP, 2011",
-                   Known::read, "h"}, 240.0, at_zero->time.in(unit::hour), 1e-9);
+    tests::verify(
+        {"hours at 0 °C, average climate", "Danish Energy Agency, Calculation of SCOP, 2011", Known::read, "h"}, 240.0,
+        at_zero->time.in(unit::hour), 1e-9);
 }
 
 TEST_CASE("an average year is heating, thermostat off and off") {
@@ -64,7 +68,7 @@ TEST_CASE("an average year is heating, thermostat off and off") {
     const auto& s = *average.standby;
     tests::verify({"hours of a year, average climate", "the calendar", Known::computed, "h"}, 8760.0,
                   hours_of(average) + (s.thermostat_off + s.standby + s.off).in(unit::hour), 1e-9);
-    CHECK(s.crankcase_heater == s.thermostat_off + s.off);   // warm whenever it does not run
+    CHECK(s.crankcase_heater == s.thermostat_off + s.off);  // warm whenever it does not run
     CHECK_FALSE(find_climate("warmer")->standby);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/fabric.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -47,8 +47,7 @@ void check_names(std::span<const Named<E>> names, std::size_t count) {
         CAPTURE(names[i].name);
         CHECK(static_cast<std::size_t>(names[i].value) == i);
         CHECK(seen.insert(names[i].name).second);
-        CHECK(names[i].name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") ==
-              std::string_view::npos);
+        CHECK(names[i].name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string_view::npos);
         CHECK_FALSE(label_of(names, names[i].value).empty());
     }
 }
@@ -68,8 +67,7 @@ TEST_CASE("U-values by era are those of RdSAP 2012, bands A to L") {
     const std::string source = "RdSAP 2012, v9.93 and v9.94, Appendix S, England and Wales";
     Verification read{{"U-value of solid brick to 1975", source, Known::read, "W/m²K"}};
     Verification values{{"U-values of walls and roofs by era", source, Known::memory, "W/m²K"}};
-    Verification floors{
-        {"floor insulation by era", "RdSAP 2012, table S11 at 0.035 W/(m·K)", Known::memory, "m²K/W"}};
+    Verification floors{{"floor insulation by era", "RdSAP 2012, table S11 at 0.035 W/(m·K)", Known::memory, "m²K/W"}};
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto& element = csv.rows[i][0];
         for (const auto& era : era_names()) {
@@ -123,7 +121,10 @@ TEST_CASE("solid brick with 50 mm of insulation is near the table of RdSAP 2012"
     const std::string table = "RdSAP 2012 v9.94, table S6, 50 mm outside or inside";
     constexpr double half_step = 0.025;
     Verification v{{"U-value of solid brick insulated later", table, Known::read, "W/m²K"}};
-    struct Row { Era era; double published; };
+    struct Row {
+        Era era;
+        double published;
+    };
     for (const auto& r :
          {Row{Era::from_1967, 0.55}, {Era::from_1976, 0.45}, {Era::from_1983, 0.35}, {Era::from_1996, 0.30}}) {
         v.check(r.published, u(wall_u_value(WallKind::insulated_solid, r.era).value), half_step);
@@ -137,11 +138,15 @@ TEST_CASE("solid brick with 50 mm of insulation is near the table of RdSAP 2012"
 }
 
 TEST_CASE("windows are those of RdSAP 2012, table S14, and reach to the textbook") {
-    Verification v{
-        {"U-values of windows", "RdSAP 2012, table S14, wood or PVC, 12 mm", Known::memory, "W/m²K"}};
-    struct Row { GlazingKind kind; double published; };
-    for (const auto& r : {Row{GlazingKind::single, 4.8}, {GlazingKind::secondary, 2.4},
-                          {GlazingKind::double_before_2002, 2.8}, {GlazingKind::double_from_2002, 2.0},
+    Verification v{{"U-values of windows", "RdSAP 2012, table S14, wood or PVC, 12 mm", Known::memory, "W/m²K"}};
+    struct Row {
+        GlazingKind kind;
+        double published;
+    };
+    for (const auto& r : {Row{GlazingKind::single, 4.8},
+                          {GlazingKind::secondary, 2.4},
+                          {GlazingKind::double_before_2002, 2.8},
+                          {GlazingKind::double_from_2002, 2.0},
                           {GlazingKind::triple, 2.1}}) {
         v.check(r.published, u(glazing_u_value(r.kind).value), 1e-12);
     }
@@ -171,8 +176,7 @@ TEST_CASE("every value lies in its own range, and later houses lose no more") {
             CAPTURE(w.name);
             CHECK(wall_u_value(w.value, era.value).value <= wall_u_value(w.value, before).value);
         }
-        CHECK(roof_u_value(RoofKind::pitched, era.value).value <=
-              roof_u_value(RoofKind::pitched, before).value);
+        CHECK(roof_u_value(RoofKind::pitched, era.value).value <= roof_u_value(RoofKind::pitched, before).value);
         CHECK(floor_insulation(era.value).value >= floor_insulation(before).value);
     }
     for (const auto& g : glazing_names()) inside(glazing_u_value(g.value));

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/reference/emitters.hpp"
 #include "loopfolio/reference/fittings.hpp"
+#include "loopfolio/reference/emitters.hpp"
 
 #include "support/catch.hpp"
 #include "support/verification.hpp"
@@ -21,7 +21,10 @@ namespace {
 /// Darby 3K at 3/4 inch and Re 10 000: K1/Re + Ki (1 + Kd / NPS^0.3).
 double darby(double k1, double ki, double kd) { return k1 / 1e4 + ki * (1.0 + kd / std::pow(0.75, 0.3)); }
 
-struct Row { std::string_view name; double published; };
+struct Row {
+    std::string_view name;
+    double published;
+};
 
 const Fitting& fitting_of(std::string_view name) {
     const auto* fitting = find_fitting(name);
@@ -77,29 +80,42 @@ TEST_CASE("loss factors are those of the tables that they name") {
 
 TEST_CASE("loss factors span what is published for 15 to 20 mm") {
     check_within("textbook", "Faber and Kell, 9th ed. 2002, table 9.1", Known::read,
-                 {{"elbow", 1.7},                             // sharp, 20 mm
-                  {"elbow", 0.9}, {"elbow_45", 0.7 * 0.9},    // long, 20 mm; 0.7 of the bend
-                  {"bend", 0.9}, {"tee_through", 0.5},
-                  {"tee_branch", 0.2 + 1.7},                  // 0.2 and an elbow
-                  {"coupling", 0.13},                         // flanged plastic joint
-                  {"reducer", 0.2}, {"reducer", 0.4},         // diameters 0.8 and 0.5
-                  {"gate_valve", 0.3},                        // plain parallel
-                  {"ball_valve", 0.03},                       // gate with spherical seal
-                  {"globe_valve", 8.0}, {"vessel_connection", 1.0},
-                  {"non_return_valve", 1.7}});                // flap at 20 degrees
+                 {{"elbow", 1.7},  // sharp, 20 mm
+                  {"elbow", 0.9},
+                  {"elbow_45", 0.7 * 0.9},  // long, 20 mm; 0.7 of the bend
+                  {"bend", 0.9},
+                  {"tee_through", 0.5},
+                  {"tee_branch", 0.2 + 1.7},  // 0.2 and an elbow
+                  {"coupling", 0.13},         // flanged plastic joint
+                  {"reducer", 0.2},
+                  {"reducer", 0.4},      // diameters 0.8 and 0.5
+                  {"gate_valve", 0.3},   // plain parallel
+                  {"ball_valve", 0.03},  // gate with spherical seal
+                  {"globe_valve", 8.0},
+                  {"vessel_connection", 1.0},
+                  {"non_return_valve", 1.7}});  // flap at 20 degrees
     check_within("reference site", "a reference site's heating table, 15 and 20 mm", Known::read,
-                 {{"elbow", 2.0}, {"bend", 1.5}, {"tee_through", 1.5}, {"tee_branch", 1.5},
-                  {"tee_branch", 3.0},                        // counter-current
-                  {"gate_valve", 1.5}, {"radiator_valve_straight", 4.0}, {"radiator_valve_straight", 2.0},
-                  {"radiator_valve_angle", 7.0}, {"radiator_valve_angle", 4.0}});
+                 {{"elbow", 2.0},
+                  {"bend", 1.5},
+                  {"tee_through", 1.5},
+                  {"tee_branch", 1.5},
+                  {"tee_branch", 3.0},  // counter-current
+                  {"gate_valve", 1.5},
+                  {"radiator_valve_straight", 4.0},
+                  {"radiator_valve_straight", 2.0},
+                  {"radiator_valve_angle", 7.0},
+                  {"radiator_valve_angle", 4.0}});
     check_within("pump handbook", "Rishel, HVAC Pump Handbook 2006, table 3.8", Known::read,
-                 {{"elbow", 2.1}, {"elbow_45", 0.36},         // 1/2 in, the elbow screwed
-                  {"bend", 0.85}});                           // long radius, 3/4 in
+                 {{"elbow", 2.1},
+                  {"elbow_45", 0.36},  // 1/2 in, the elbow screwed
+                  {"bend", 0.85}});    // long radius, 3/4 in
     check_within("3K", "Darby's 3K at 3/4 in and Re 10 000, by hand", Known::computed,
-                 {{"elbow", darby(800, 0.14, 4.0)}, {"tee_through", darby(200, 0.091, 4.0)},   // threaded
-                  {"tee_branch", darby(500, 0.274, 4.0)}, {"gate_valve", darby(300, 0.037, 3.9)},
+                 {{"elbow", darby(800, 0.14, 4.0)},
+                  {"tee_through", darby(200, 0.091, 4.0)},  // threaded
+                  {"tee_branch", darby(500, 0.274, 4.0)},
+                  {"gate_valve", darby(300, 0.037, 3.9)},
                   {"ball_valve", darby(300, 0.017, 3.5)},
-                  {"non_return_valve", darby(1500, 0.46, 4.0)}});                              // swing check
+                  {"non_return_valve", darby(1500, 0.46, 4.0)}});  // swing check
     check_within("2K", "Hooper's 2K, screwed, 3/4 in and Re 10 000, by hand", Known::computed,
                  {{"elbow", 0.4 * (1.0 + 1.0 / 0.824) + 0.08}});
 }
@@ -143,7 +159,7 @@ TEST_CASE("every fitting lies in its own spread and is named once") {
         CHECK(f.zeta <= f.high);
     }
     CHECK(fitting_names().size() == fittings().size());
-    CHECK(find_fitting("other") == nullptr);   // the job file's own word for a stated loss factor
+    CHECK(find_fitting("other") == nullptr);  // the job file's own word for a stated loss factor
 }
 
 TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are published") {
@@ -173,8 +189,8 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
     // Fans take over from the warm air that rises by itself: the exponent lies between theirs and a radiator's.
     CHECK(find_emitter_kind("fan_radiator")->exponent > find_emitter_kind("fan_convector")->exponent);
     CHECK(find_emitter_kind("fan_radiator")->exponent_high <= find_emitter_kind("panel_22")->exponent);
-    Verification zetas{{"loss factors of panel and column radiators",
-                        "Faber and Kell, 9th ed. 2002, table 9.1", Known::read, ""}};
+    Verification zetas{
+        {"loss factors of panel and column radiators", "Faber and Kell, 9th ed. 2002, table 9.1", Known::read, ""}};
     zetas.check(2.5, find_emitter_kind("panel_22")->zeta, 1e-12);
     zetas.check(5.0, find_emitter_kind("column")->zeta, 1e-12);
     CHECK(emitter_kind_names().size() == emitter_kinds().size());

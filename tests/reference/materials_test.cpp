@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/reference/materials.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/allowances.hpp"
 #include "loopfolio/reference/derating.hpp"
-#include "loopfolio/reference/materials.hpp"
 #include "loopfolio/reference/source.hpp"
 
 #include "support/catch.hpp"
@@ -72,15 +72,22 @@ TEST_CASE("conductivities that pages print") {
     page.check(0.77, conductivity("brick_outer"), 1e-9);
     page.check(0.56, conductivity("brick_inner"), 1e-9);
     page.check(0.57, conductivity("plaster_dense"), 1e-9);
-    Verification guide{{"conductivities of floor coverings", "CIBSE Guide A, tables 3.36 and 3.37, a copy",
-                        Known::read, "W/mK"}};
+    Verification guide{
+        {"conductivities of floor coverings", "CIBSE Guide A, tables 3.36 and 3.37, a copy", Known::read, "W/mK"}};
     guide.check(0.06, conductivity("carpet"), 1e-9);
     guide.check(0.10, conductivity("carpet_with_underlay"), 1e-9);
     guide.check(0.19, conductivity("vinyl"), 1e-9);
     // A table on another open page prints these; the ranges take them in.
-    struct Row { std::string_view name; double printed; };
-    for (const auto& r : {Row{"brick_outer", 0.84}, {"brick_inner", 0.62}, {"block_dense", 1.63}, {"block_light", 0.51},
-                          {"block_light", 0.38}, {"chipboard", 0.15}}) {
+    struct Row {
+        std::string_view name;
+        double printed;
+    };
+    for (const auto& r : {Row{"brick_outer", 0.84},
+                          {"brick_inner", 0.62},
+                          {"block_dense", 1.63},
+                          {"block_light", 0.51},
+                          {"block_light", 0.38},
+                          {"chipboard", 0.15}}) {
         const auto& cited = find_material(r.name)->conductivity;
         CAPTURE(r.name, r.printed);
         CHECK(cited.low.si() <= r.printed);
@@ -93,7 +100,10 @@ TEST_CASE("surface resistances") {
     // °C. The standard's table has two decimals.
     Verification v{{"surface resistances", "BS EN ISO 6946, annex on surfaces, by hand", Known::computed, "m²K/W"}};
     const auto radiant = [](double kelvin) { return 0.9 * 4.0 * 5.67e-8 * std::pow(kelvin, 3); };
-    struct Row { HeatFlow flow; double convection; };
+    struct Row {
+        HeatFlow flow;
+        double convection;
+    };
     for (const auto& row : {Row{HeatFlow::horizontal, 2.5}, {HeatFlow::upward, 5.0}, {HeatFlow::downward, 0.7}}) {
         const auto outside = surface_resistances(row.flow, true), unheated = surface_resistances(row.flow, false);
         v.check(1.0 / (row.convection + radiant(293.15)), outside.inside.si(), 0.005);
@@ -115,8 +125,8 @@ TEST_CASE("an air layer, tabulated and between") {
     }
     // Air by conduction or convection, surfaces grey at 10 °C: max(1.25, 0.025/d) + E 4 sigma T^3, 1/E = 2/0.9 - 1;
     // upwards at least 1.95, downwards at least 0.12 d^-0.44. The standard's table has two decimals.
-    Verification v{{"resistance of a closed air layer", "BS EN ISO 6946, annex on air layers, by hand",
-                    Known::computed, "m²K/W"}};
+    Verification v{
+        {"resistance of a closed air layer", "BS EN ISO 6946, annex on air layers, by hand", Known::computed, "m²K/W"}};
     const double radiant = 4.0 * 5.67e-8 * std::pow(283.15, 3) / (2.0 / 0.9 - 1.0);
     for (const double mm : {5.0, 7.0, 10.0, 15.0, 25.0, 50.0, 100.0}) {
         v.check(1.0 / (std::max(1.25, 25.0 / mm) + radiant), air(mm, HeatFlow::horizontal), 0.005);
@@ -161,8 +171,8 @@ TEST_CASE("deratings lie in their ranges and have sources") {
 
 TEST_CASE("allowances") {
     const auto& a = allowances();
-    verify({"fall of the outdoor design temperature over 100 m", "rules of thumb in a trade journal", Known::read, "K"}, 0.6,
-           100.0 * a.lapse.value.si(), 1e-9);
+    verify({"fall of the outdoor design temperature over 100 m", "rules of thumb in a trade journal", Known::read, "K"},
+           0.6, 100.0 * a.lapse.value.si(), 1e-9);
     verify({"margin for intermittent heating", "BS 5449:1990, as a trade page quotes it", Known::read, ""}, 0.15,
            a.intermittent_margin.value, 1e-9);
     for (const auto* source : {&a.lapse.source, &a.leakage_divisor.source, &a.intermittent_margin.source}) {
@@ -175,7 +185,7 @@ TEST_CASE("allowances") {
 TEST_CASE("shielding and height of EN 12831:2003") {
     check_names(shieldings());
     double last = 1.0;
-    for (const auto& s : shieldings()) {   // from open to heavy
+    for (const auto& s : shieldings()) {  // from open to heavy
         CHECK(s.one_face < s.more_faces);
         CHECK(s.more_faces < last);
         CHECK(find_source(s.source) != nullptr);

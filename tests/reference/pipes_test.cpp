@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/pipes.hpp"
+#include "loopfolio/base/unit.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -21,7 +21,10 @@ using tests::Verification;
 
 namespace {
 
-struct Size { std::string_view name; double outside, bore; };   // mm
+struct Size {
+    std::string_view name;
+    double outside, bore;
+};  // mm
 
 void check_sizes(const std::string& what, const std::string& source, Known known, std::initializer_list<Size> sizes) {
     Verification outsides{{what + ", outside", source, known, "mm"}};
@@ -59,14 +62,19 @@ TEST_CASE("bores hold the water that a textbook says they hold") {
 
 TEST_CASE("outside diameters and bores, from the standards") {
     check_sizes("copper tube", "EN 1057 (R250), as trade pages quote it", Known::read,
-                {{"copper_15", 15, 13.6}, {"copper_22", 22, 20.2}, {"copper_28", 28, 26.2},
-                 {"copper_35", 35, 32.6}, {"copper_42", 42, 39.6}, {"copper_54", 54, 51.6}});
+                {{"copper_15", 15, 13.6},
+                 {"copper_22", 22, 20.2},
+                 {"copper_28", 28, 26.2},
+                 {"copper_35", 35, 32.6},
+                 {"copper_42", 42, 39.6},
+                 {"copper_54", 54, 51.6}});
     check_sizes("copper tube of 8 and 10 mm", "EN 1057", Known::memory, {{"copper_8", 8, 6.8}, {"copper_10", 10, 8.8}});
     // Its walls are read, its specified outside diameters are not.
     check_sizes("steel tube, medium", "EN 10255:2004", Known::memory,
                 {{"steel_dn15", 21.3, 16.1}, {"steel_dn25", 33.7, 27.3}, {"steel_dn50", 60.3, 53.1}});
-    check_sizes("multilayer pipe", "sizes of the trade, to ISO 21003", Known::practice,
-                {{"multilayer_16", 16, 12}, {"multilayer_20", 20, 16}, {"multilayer_26", 26, 20}, {"multilayer_32", 32, 26}});
+    check_sizes(
+        "multilayer pipe", "sizes of the trade, to ISO 21003", Known::practice,
+        {{"multilayer_16", 16, 12}, {"multilayer_20", 20, 16}, {"multilayer_26", 26, 20}, {"multilayer_32", 32, 26}});
 }
 
 TEST_CASE("every pipe is possible, named once and in rising bore within its material") {

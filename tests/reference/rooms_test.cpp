@@ -19,11 +19,13 @@ TEST_CASE("rooms take the temperature and air changes of BS 5449:1990") {
     const std::string source = "BS 5449:1990, as a trade page quotes it";
     Verification temperatures{{"temperature by use of a room", source, Known::read, "°C"}};
     Verification air{{"air changes by use of a room", source, Known::read, "1/h"}};
-    struct Row { RoomUse use; double celsius, air_changes; };
-    const Row rows[] = {{RoomUse::living, 21, 1.5},  {RoomUse::dining, 21, 1.5},
-                        {RoomUse::bedroom, 18, 1.0}, {RoomUse::hall, 18, 1.5},
-                        {RoomUse::landing, 18, 1.5}, {RoomUse::bathroom, 22, 3.0},
-                        {RoomUse::toilet, 18, 3.0},  {RoomUse::kitchen, 18, 2.0}};
+    struct Row {
+        RoomUse use;
+        double celsius, air_changes;
+    };
+    const Row rows[] = {{RoomUse::living, 21, 1.5}, {RoomUse::dining, 21, 1.5},  {RoomUse::bedroom, 18, 1.0},
+                        {RoomUse::hall, 18, 1.5},   {RoomUse::landing, 18, 1.5}, {RoomUse::bathroom, 22, 3.0},
+                        {RoomUse::toilet, 18, 3.0}, {RoomUse::kitchen, 18, 2.0}};
     for (const auto& r : rows) {
         const auto& room = defaults_for(r.use);
         CAPTURE(room.name);
@@ -34,20 +36,29 @@ TEST_CASE("rooms take the temperature and air changes of BS 5449:1990") {
 
 TEST_CASE("the ranges of air changes take in categories A to C and a physicist's draught-proofed house") {
     const std::string range = "range of air changes, ";
-    Verification guide{
-        {range + "rooms of categories A and C", "Domestic Heating Design Guide", Known::memory, "1/h"}};
-    Verification tight{{range + "draught-proofed rooms", "MacKay, Sustainable Energy (2008), table E.1",
-                        Known::read, "1/h"}};
+    Verification guide{{range + "rooms of categories A and C", "Domestic Heating Design Guide", Known::memory, "1/h"}};
+    Verification tight{
+        {range + "draught-proofed rooms", "MacKay, Sustainable Energy (2008), table E.1", Known::read, "1/h"}};
     const auto check_within = [](Verification& v, RoomUse use, double published) {
         const auto& room = defaults_for(use);
         CAPTURE(room.name);
         v.check_inside(published, room.air_changes_low, room.air_changes_high);
     };
-    struct Row { RoomUse use; double published; };
-    for (const auto& r : {Row{RoomUse::living, 1.5}, {RoomUse::living, 0.5}, {RoomUse::kitchen, 0.5},
-                          {RoomUse::hall, 2.0}, {RoomUse::hall, 0.5}, {RoomUse::bathroom, 0.5},
-                          {RoomUse::toilet, 1.5}, {RoomUse::study, 0.5}, {RoomUse::utility, 3.0},
-                          {RoomUse::bedroom_with_ensuite, 1.0}, {RoomUse::store, 0.5}}) {
+    struct Row {
+        RoomUse use;
+        double published;
+    };
+    for (const auto& r : {Row{RoomUse::living, 1.5},
+                          {RoomUse::living, 0.5},
+                          {RoomUse::kitchen, 0.5},
+                          {RoomUse::hall, 2.0},
+                          {RoomUse::hall, 0.5},
+                          {RoomUse::bathroom, 0.5},
+                          {RoomUse::toilet, 1.5},
+                          {RoomUse::study, 0.5},
+                          {RoomUse::utility, 3.0},
+                          {RoomUse::bedroom_with_ensuite, 1.0},
+                          {RoomUse::store, 0.5}}) {
         check_within(guide, r.use, r.published);
     }
     for (const auto& r : {Row{RoomUse::living, 1.0}, {RoomUse::bedroom, 0.5}, {RoomUse::bathroom, 2.0}}) {
@@ -80,9 +91,7 @@ TEST_CASE("the reference room is square, and its window is a fifth of its floor"
 
 TEST_CASE("limits lie in their own ranges, the preferred under the hard one") {
     const auto& l = limits();
-    const auto inside = [](const auto& cited) {
-        return cited.low <= cited.value && cited.value <= cited.high;
-    };
+    const auto inside = [](const auto& cited) { return cited.low <= cited.value && cited.value <= cited.high; };
     CHECK(inside(l.velocity_preferred));
     CHECK(inside(l.velocity_limit));
     CHECK(inside(l.gradient_preferred));

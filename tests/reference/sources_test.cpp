@@ -47,8 +47,7 @@ void add_tables(std::vector<Use>& uses) {
 void add_fabric(std::vector<Use>& uses) {
     for (const auto& era : era_names()) {
         const std::string in = " " + std::string{era.name};
-        for (const auto& w : wall_names())
-            add(uses, std::string{w.name} + in, wall_u_value(w.value, era.value));
+        for (const auto& w : wall_names()) add(uses, std::string{w.name} + in, wall_u_value(w.value, era.value));
         add(uses, "pitched" + in, roof_u_value(RoofKind::pitched, era.value));
         add(uses, "flat" + in, roof_u_value(RoofKind::flat, era.value));
         add(uses, "floor" + in, floor_insulation(era.value));
@@ -106,8 +105,7 @@ TEST_CASE("every number of every table has a source that exists") {
 
 TEST_CASE("sources stand in the order of their keys, once each, and say what they are") {
     const auto all = sources();
-    CHECK(std::is_sorted(all.begin(), all.end(),
-                         [](const Source& a, const Source& b) { return a.key < b.key; }));
+    CHECK(std::is_sorted(all.begin(), all.end(), [](const Source& a, const Source& b) { return a.key < b.key; }));
     std::set<std::string_view> keys;
     for (const auto& s : all) {
         CAPTURE(s.key);

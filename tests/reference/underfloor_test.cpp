@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/reference/underfloor.hpp"
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/source.hpp"
-#include "loopfolio/reference/underfloor.hpp"
 
 #include "support/catch.hpp"
 #include "support/csv.hpp"
@@ -62,7 +62,10 @@ TEST_CASE("limit curves of a heated floor are those that the tests of other room
 }
 
 TEST_CASE("how warm a floor may be") {
-    struct Row { std::string_view name; double limit, excess; };
+    struct Row {
+        std::string_view name;
+        double limit, excess;
+    };
     Verification v{{"limits of a floor's surface", "EN 1264-2, as trade pages print them", Known::read, "°C"}};
     for (const auto& r : {Row{"occupied", 29, 9}, {"edge", 35, 15}, {"bathroom", 33, 9}}) {
         const auto* limit = find_floor_surface_limit(r.name);
@@ -80,7 +83,7 @@ TEST_CASE("coverings and rules for a loop") {
         CAPTURE(covering.name);
         CHECK(covering.resistance.low <= covering.resistance.value);
         CHECK(covering.resistance.value <= covering.resistance.high);
-        CHECK(covering.resistance.value.si() <= 0.15);   // beyond it EN 1264 does not go
+        CHECK(covering.resistance.value.si() <= 0.15);  // beyond it EN 1264 does not go
         CHECK(find_source(covering.resistance.source) != nullptr);
         CHECK(find_floor_covering(covering.name) == &covering);
     }

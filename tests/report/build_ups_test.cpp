@@ -75,10 +75,12 @@ TEST_CASE("gaps, fasteners and what is added for them are read with the layers")
     auto job = job_in_depth();
     auto& insulation = job.rooms[3].elements[0].layers[1];
     insulation.air_gap_level = 2;
-    insulation.fasteners = job::Fasteners{"steel_stainless", {}, measured(12.5 * unit::square_millimetre), measured(2.5), {}};
+    insulation.fasteners = job::Fasteners{
+        "steel_stainless", {}, measured(12.5 * unit::square_millimetre), measured(2.5), {}};
     const auto made = composed(studied(job));
     const auto all = lines_of(made.parts.at(assessor), true);
-    CHECK(line_with(all, {"Softwood, 12.0%; air gaps, level 2; 2.5 fasteners/m² of 12.5\u00a0mm², Stainless steel"}) != "");
+    CHECK(line_with(all, {"Softwood, 12.0%; air gaps, level 2; 2.5 fasteners/m² of 12.5\u00a0mm², Stainless steel"}) !=
+          "");
     CHECK(line_with(all, {"ΔU = 0.0", "W/(m²·K)", "%"}) != "");
     CHECK(line_with(all, {"ΔU is added for air gaps"}) != "");
     CHECK(line_with(all, {"Air gaps and fasteners", "ΔU″", "not between metal sheets"}) != "");
@@ -91,7 +93,8 @@ TEST_CASE("the warmest spot of a heated floor stands beside its limit, and the m
     CHECK(*f.warmest > f.surface);
     CHECK((*f.warmest > f.surface_limit) == (f.flux > f.limit->flux));
     const std::string line = line_with(lines(installer), {"R1 | Living room | 17.0 | 150"});
-    CHECK(has(line, fixed(f.surface.celsius(), 1) + " | " + fixed(f.warmest->celsius(), 1) + " | " + fixed(f.surface_limit.celsius(), 0)));
+    CHECK(has(line, fixed(f.surface.celsius(), 1) + " | " + fixed(f.warmest->celsius(), 1) + " | " +
+                        fixed(f.surface_limit.celsius(), 0)));
 }
 
 TEST_CASE("the sum of the rooms leads to what the heat source must make") {
@@ -109,15 +112,15 @@ TEST_CASE("the installer reads ratings and floors") {
     CHECK(has(covered, "R2 | 5,000"));
     CHECK(has(covered, "| 5,000 | cover with a grille in front | 0.80 | 0.60 to 0.90 | 4,000"));
     const std::string floor = line_with(all, {"R1 | Living room | 17.0 | 150"});
-    CHECK(has(floor, "loop too long"));   // 17 m² at 150 mm are 113 m
+    CHECK(has(floor, "loop too long"));  // 17 m² at 150 mm are 113 m
     CHECK(line_with(all, {"longer than is usual for one loop", "R1"}) != "");
-    CHECK(line_with(all, {"Living room | 22.0", "| 242 |"}) != "");   // 22 m² at 11 W/m²
+    CHECK(line_with(all, {"Living room | 22.0", "| 242 |"}) != "");  // 22 m² at 11 W/m²
 }
 
 TEST_CASE("without any of it no page says so") {
     const auto plain = composed(studied(sample_job()));
-    const auto all =
-        joined(lines_of(plain.parts.at(assessor), true)) + joined(lines_of(plain.parts.at(installer), true));
+    const auto all = joined(lines_of(plain.parts.at(assessor), true)) +
+                     joined(lines_of(plain.parts.at(installer), true));
     for (const auto* caption :
          {"from the room outwards", "Floors on the ground", "Unheated spaces", "Air changes with fans",
           "How the ratings came about", "Heated floors", "set-back", "lose below"}) {

@@ -27,17 +27,16 @@ job::Job plain_job() {
 
 std::set<std::string> titles(const job::Job& job, std::size_t part) {
     std::set<std::string> out;
-    for (const auto& caution : all_of<report::Caution>(composed(studied(job)).parts[part]))
-        out.insert(caution.title);
+    for (const auto& caution : all_of<report::Caution>(composed(studied(job)).parts[part])) out.insert(caution.title);
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 TEST_CASE("cautions follow from what the job holds") {
     struct Case {
         const char* title;
-        const char* law;   ///< which the installer's caution must name
+        const char* law;  ///< which the installer's caution must name
         Change change;
     };
     const auto with_source = [](auto set) {
@@ -68,7 +67,8 @@ TEST_CASE("cautions follow from what the job holds") {
              job.fluid.concentration = measured(0.2);
          }},
         {"Under floors and in walls", "joists", [](auto& job) { job.sections[0].existing = false; }},
-        {"Lofts, ladders and roofs", "Work at Height Regulations 2005", [](auto& job) { job.sections[0].existing = false; }},
+        {"Lofts, ladders and roofs", "Work at Height Regulations 2005",
+         [](auto& job) { job.sections[0].existing = false; }},
     };
     const std::set<std::string> always{"Hot and heavy parts", "What comes first"};
     CHECK(titles(plain_job(), household) == always);

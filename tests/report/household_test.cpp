@@ -24,8 +24,8 @@ job::Job house_with_many_changes() {
     for (int i = 0; i < 8; ++i) {
         const std::string n = std::to_string(i);
         job.rooms.push_back(sample_room("r" + n, "Room " + n, reference::RoomUse::bedroom, 30.0));
-        job.sections.push_back(sample_section("S" + n, i == 0 ? "plant" : "n" + std::to_string(i - 1),
-                                              "n" + n, "copper_12", 3.0));
+        job.sections.push_back(
+            sample_section("S" + n, i == 0 ? "plant" : "n" + std::to_string(i - 1), "n" + n, "copper_12", 3.0));
         job.emitters.push_back(sample_emitter("R" + n, "r" + n, "n" + n, 900.0));
     }
     return job;
@@ -33,9 +33,7 @@ job::Job house_with_many_changes() {
 
 void check_changes(const study::Study& s) {
     const auto lines = lines_of(composed(s).parts[household], true);
-    const auto watts = [](Power p) {
-        return text(p, unit::watt, 0).substr(0, text(p, unit::watt, 0).find("\u00a0"));
-    };
+    const auto watts = [](Power p) { return text(p, unit::watt, 0).substr(0, text(p, unit::watt, 0).find("\u00a0")); };
     for (std::size_t i = 0; i < s.design.emitters.size(); ++i) {
         const auto& e = s.design.emitters[i];
         if (s.design.verdict_of(e.finding) != Verdict::change) continue;
@@ -48,15 +46,15 @@ void check_changes(const study::Study& s) {
         const auto& r = s.design.sections[i];
         if (r.verdict != Verdict::change) continue;
         INFO(s.house.values.sections[i].id);
-        const std::string remedy =
-            r.next_size != nullptr ? std::string{r.next_size->label} : "second pair of pipes";
-        CHECK(!line_with(lines, {"**" + s.house.values.sections[i].id + "**", fixed(design::figure_as<Velocity>(s.design.at(r.velocity)).si(), 2),
+        const std::string remedy = r.next_size != nullptr ? std::string{r.next_size->label} : "second pair of pipes";
+        CHECK(!line_with(lines, {"**" + s.house.values.sections[i].id + "**",
+                                 fixed(design::figure_as<Velocity>(s.design.at(r.velocity)).si(), 2),
                                  fixed(design::limit_as<Velocity>(s.design.at(r.velocity)).si(), 2), remedy.substr(1)})
                    .empty());
     }
 }
 
-}   // namespace
+}  // namespace
 
 TEST_CASE("every change is told with figure, limit and remedy") {
     SECTION("one by one") { check_changes(sample()); }
@@ -92,8 +90,8 @@ TEST_CASE("part 1 explains kilowatts before it leans on them") {
 
 TEST_CASE("part 1 uses no unit or term of the trade that it does not explain") {
     const auto all = joined(lines_of(composed(sample()).parts[household], true));
-    for (const char* term : {"kPa", "Pa/m", "L/min", "m/s", "emitter", "lockshield", "index circuit",
-                             "log mean", "Reynolds", "EN 442", "\u00a0K", "m³/h", "delta"}) {
+    for (const char* term : {"kPa", "Pa/m", "L/min", "m/s", "emitter", "lockshield", "index circuit", "log mean",
+                             "Reynolds", "EN 442", "\u00a0K", "m³/h", "delta"}) {
         INFO(term);
         CHECK(!has(all, term));
     }

@@ -28,8 +28,8 @@ job::Job large_house(int rooms) {
     for (int i = 0; i < rooms; ++i) {
         const std::string n = std::to_string(i);
         job.rooms.push_back(sample_room("r" + n, "Room " + n, reference::RoomUse::bedroom, 12.0));
-        job.sections.push_back(sample_section("S" + n, i == 0 ? "plant" : "n" + std::to_string(i - 1),
-                                              "n" + n, "copper_54", 3.0));
+        job.sections.push_back(
+            sample_section("S" + n, i == 0 ? "plant" : "n" + std::to_string(i - 1), "n" + n, "copper_54", 3.0));
         job.emitters.push_back(sample_emitter("R" + n, "r" + n, "n" + n, 2000.0));
     }
     return job;
@@ -73,11 +73,9 @@ void check_form(const report::Report& pack) {
         for (const auto& line : lines_of(part, true)) {
             INFO(line);
             std::size_t stars = 0;
-            for (std::size_t at = line.find("**"); at != std::string::npos; at = line.find("**", at + 2))
-                ++stars;
+            for (std::size_t at = line.find("**"); at != std::string::npos; at = line.find("**", at + 2)) ++stars;
             CHECK(stars % 2 == 0);
-            for (const char* wrong : {"nan", "inf ", "..", "  ", " ,", "::", " .", "()"})
-                CHECK(!has(line, wrong));
+            for (const char* wrong : {"nan", "inf ", "..", "  ", " ,", "::", " .", "()"}) CHECK(!has(line, wrong));
         }
     }
 }
@@ -92,7 +90,7 @@ void check_tree(const report::PipeTree& tree) {
     }
 }
 
-}   // namespace
+}  // namespace
 
 TEST_CASE("a pack is well formed, whatever the job") {
     SECTION("sample") { check_form(composed(sample())); }
@@ -174,8 +172,7 @@ TEST_CASE("the register shows every assumed and every default value") {
         if (!study::needs_care(a)) continue;
         ++care;
         INFO(a.what);
-        const auto source =
-            a.is_key ? std::string{word(reference::find_source(a.source)->certainty)} : a.source;
+        const auto source = a.is_key ? std::string{word(reference::find_source(a.source)->certainty)} : a.source;
         CHECK(!line_with(lines, {a.what.substr(1), a.value, a.range, source}).empty());
     }
     CHECK(care > 10);
@@ -266,7 +263,7 @@ TEST_CASE("the steps of a derivation are written by the template that the pack i
 TEST_CASE("each part stands alone: it says whose house, which revision and what signing means") {
     for (const std::size_t i : {household, installer, assessor}) {
         auto look = default_look();
-        look.parts = {look.parts[summary], look.parts[i]};   // as `--part` does
+        look.parts = {look.parts[summary], look.parts[i]};  // as `--part` does
         const auto pack = composed(sample(), look);
         REQUIRE(pack.parts.size() == 2);
         const auto all = joined(lines_of(pack.parts[0], true)) + joined(lines_of(pack.parts[1], true));
@@ -292,7 +289,7 @@ TEST_CASE("every loss factor that the pressure drops rest on is printed with its
     }
     for (const auto& [kind, count] : counts) {
         const auto* fitting = reference::find_fitting(kind);
-        if (fitting == nullptr) continue;   // a factor that the job gives
+        if (fitting == nullptr) continue;  // a factor that the job gives
         const auto line = std::string{fitting->label} + " | " + fixed(fitting->zeta, 2) + " | ";
         const bool printed = std::any_of(found->rows.begin(), found->rows.end(), [&](const report::Row& row) {
             return text_of(row).starts_with(line) && row.cells.at(3).text == fixed(count, 0);
@@ -314,7 +311,8 @@ TEST_CASE("the balancing table stands in the order of the work, with the changes
     REQUIRE(found->rows.size() == operation.changed.valves.size());
     for (std::size_t i = 0; i < found->rows.size(); ++i) {
         const auto& valve = operation.changed.valves[i];
-        CHECK(found->rows[i].cells[1].text == sample().house.values.emitters[static_cast<std::size_t>(valve.emitter)].id);
+        CHECK(found->rows[i].cells[1].text ==
+              sample().house.values.emitters[static_cast<std::size_t>(valve.emitter)].id);
         CHECK((valve.kv == 0.0) == (found->rows[i].cells[5].text == "open"));
         // The valves are sorted by the resistance to add, the smallest first.
         if (i > 0) CHECK(valve.added >= operation.changed.valves[i - 1].added);

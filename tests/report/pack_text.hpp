@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "loopfolio/report/compose.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/report/compose.hpp"
 #include "support/sample_design.hpp"
 
 #include <string>
@@ -48,8 +48,7 @@ inline std::vector<std::string> lines_of(const report::Part& part, bool tables) 
     std::vector<std::string> out;
     for (const auto& block : part.blocks) {
         if (const auto* p = std::get_if<report::Paragraph>(&block)) out.push_back(p->text);
-        if (const auto* l = std::get_if<report::List>(&block))
-            out.insert(out.end(), l->items.begin(), l->items.end());
+        if (const auto* l = std::get_if<report::List>(&block)) out.insert(out.end(), l->items.begin(), l->items.end());
         if (const auto* c = std::get_if<report::Caution>(&block)) out.push_back(c->text);
         if (const auto* s = std::get_if<report::SignOff>(&block)) out.push_back(s->statement);
         const auto* table = std::get_if<report::Table>(&block);
@@ -72,9 +71,7 @@ inline std::string joined(const std::vector<std::string>& lines) {
     return out;
 }
 
-inline bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
+inline bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 /// The first line that contains all of `parts`, or an empty one.
 inline std::string line_with(const std::vector<std::string>& lines, const std::vector<std::string>& parts) {
@@ -86,4 +83,4 @@ inline std::string line_with(const std::vector<std::string>& lines, const std::v
     return {};
 }
 
-}   // namespace loopfolio::tests
+}  // namespace loopfolio::tests

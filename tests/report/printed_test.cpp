@@ -29,7 +29,8 @@ const templates::Template& look_without_digits() {
     static const templates::Template made = [] {
         const auto masked = [](std::string_view text) {
             std::string out{text};
-            std::ranges::replace_if(out, [](char c) { return c >= '0' && c <= '9'; }, '#');
+            std::ranges::replace_if(
+                out, [](char c) { return c >= '0' && c <= '9'; }, '#');
             return out;
         };
         std::map<std::size_t, templates::Text> words;

@@ -17,9 +17,7 @@ struct Readability {
     /// Kincaid and others, Navy research branch report 8-75, 1975.
     [[nodiscard]] double grade() const { return 0.39 * words / sentences + 11.8 * syllables / words - 15.59; }
     /// Flesch, J. Applied Psychology 32 (1948) 221.
-    [[nodiscard]] double ease() const {
-        return 206.835 - 1.015 * words / sentences - 84.6 * syllables / words;
-    }
+    [[nodiscard]] double ease() const { return 206.835 - 1.015 * words / sentences - 84.6 * syllables / words; }
 };
 
 inline double syllables_of(std::string_view word) {
@@ -32,8 +30,7 @@ inline double syllables_of(std::string_view word) {
         inside = vowel;
     }
     const bool silent = word.size() > 2 && word.back() == 'e' &&
-                        vowels.find(word[word.size() - 2]) == std::string_view::npos &&
-                        word[word.size() - 2] != 'l';
+                        vowels.find(word[word.size() - 2]) == std::string_view::npos && word[word.size() - 2] != 'l';
     if (silent) --groups;
     return groups < 1 ? 1.0 : groups;
 }
@@ -71,4 +68,4 @@ inline Readability readability_of(const std::vector<std::string>& pieces) {
     return r;
 }
 
-}   // namespace loopfolio::tests
+}  // namespace loopfolio::tests

@@ -22,7 +22,8 @@ int syllables(std::string_view word) {
         in_vowels = vowel;
     }
     const bool silent_e = word.size() > 2 && word.back() == 'e' && word[word.size() - 2] != 'l' && count > 1;
-    const bool silent_ed = word.size() > 3 && word.ends_with("ed") && word[word.size() - 3] != 't' && word[word.size() - 3] != 'd' && count > 1;
+    const bool silent_ed = word.size() > 3 && word.ends_with("ed") && word[word.size() - 3] != 't' &&
+                           word[word.size() - 3] != 'd' && count > 1;
     return std::max(1, count - (silent_e || silent_ed ? 1 : 0));
 }
 
@@ -51,7 +52,8 @@ void read(std::string_view text, Reading& out) {
         if (std::isalpha(c) != 0 || c == '\'') word += static_cast<char>(c);
         else end_word();
         // A point inside a number does not end a sentence.
-        const bool stop = (c == '.' || c == '!' || c == '?' || c == ':') && (i + 1 == text.size() || text[i + 1] == ' ' || text[i + 1] == '*');
+        const bool stop = (c == '.' || c == '!' || c == '?' || c == ':') &&
+                          (i + 1 == text.size() || text[i + 1] == ' ' || text[i + 1] == '*');
         if (stop && open) {
             ++out.sentences;
             open = false;

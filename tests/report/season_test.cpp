@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "report/assessor/season.hpp"
 #include "report/pack_text.hpp"
 #include "report/readability.hpp"
-#include "report/assessor/season.hpp"
 #include "support/catch.hpp"
 #include "support/sample_season.hpp"
 
@@ -47,7 +47,8 @@ std::vector<std::string> running(const report::Part& part) {
     std::vector<std::string> out;
     bool inside = false;
     for (const auto& block : part.blocks) {
-        if (const auto* heading = std::get_if<report::Heading>(&block)) inside = heading->text == "How it runs through the year";
+        if (const auto* heading = std::get_if<report::Heading>(&block))
+            inside = heading->text == "How it runs through the year";
         const auto* paragraph = std::get_if<report::Paragraph>(&block);
         if (inside && paragraph != nullptr) out.push_back(paragraph->text);
     }
@@ -77,7 +78,8 @@ TEST_CASE("the installer's figures are those of the plan") {
     const auto pack = composed(sample());
     const auto& part = pack.parts[installer];
     const auto& plan = *sample().plant.season;
-    CHECK(has(fact(part, "Seasonal performance"), fixed(plan.bands->performance.value, 2) + " (" + fixed(plan.bands->performance.low, 2)));
+    CHECK(has(fact(part, "Seasonal performance"),
+              fixed(plan.bands->performance.value, 2) + " (" + fixed(plan.bands->performance.low, 2)));
     CHECK(has(fact(part, "Electricity a season"), text(plan.bands->electricity.value, unit::kilowatt_hour, 0)));
     CHECK(has(fact(part, "Cost a season"), "GBP\u00a0" + fixed(plan.bands->cost->value, 0)));
     CHECK(has(fact(part, "Cost a season"), "at GBP\u00a00.30 for one kWh"));
@@ -107,7 +109,8 @@ TEST_CASE("the assessor's bins add up to the sums under them, and the derivation
         CHECK(std::abs(sum - number_in(bins->rows.back(), column)) <= 0.5 * static_cast<double>(bins->rows.size()));
     }
     bool shown = false;
-    for (const auto& derivation : all_of<report::Derivation>(part)) shown = shown || has(derivation.title, "The heating season");
+    for (const auto& derivation : all_of<report::Derivation>(part))
+        shown = shown || has(derivation.title, "The heating season");
     CHECK(shown);
 }
 
@@ -140,7 +143,8 @@ TEST_CASE("a table that does not reach into the cold is flagged in every part") 
 TEST_CASE("a season of which a part is not known stands without figures beside whole ones, and is compared with none") {
     const auto& sampled = studied(with_season(sample_job(), -2.0));
     const auto pack = composed(sampled);
-    const auto* compared = table_named(pack.parts[installer], "The season with other flow temperatures on the design day");
+    const auto* compared = table_named(pack.parts[installer],
+                                       "The season with other flow temperatures on the design day");
     REQUIRE(compared != nullptr);
     for (const auto& row : compared->rows) {
         CHECK(has(row.cells[0].text, "outside the maker's table"));
@@ -164,7 +168,8 @@ TEST_CASE("a season of which a part is not known stands without figures beside w
 
 TEST_CASE("hot water on top of the season has its figure, or is said to have none") {
     auto job = with_season(sample_job());
-    CHECK(has(joined(running(composed(studied(job)).parts[household])), "**Hot water** comes on top. It is not in these figures."));
+    CHECK(has(joined(running(composed(studied(job)).parts[household])),
+              "**Hot water** comes on top. It is not in these figures."));
     job.hot_water.emplace();
     job.hot_water->persons = measured(3.0);
     job.hot_water->store = measured(200.0 * unit::litre);
@@ -175,11 +180,12 @@ TEST_CASE("hot water on top of the season has its figure, or is said to have non
     const double units = sampled.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
     const auto pack = composed(sampled);
     CHECK(has(joined(running(pack.parts[household])), "of electricity a year. That costs about GBP"));
-    CHECK(has(fact(pack.parts[installer], "Hot water, on top"), text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
+    CHECK(has(fact(pack.parts[installer], "Hot water, on top"),
+              text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
     const auto year = fact(pack.parts[installer], "Over a year");
     CHECK(has(year, text(*sampled.plant.hot_water->electricity_a_year, unit::kilowatt_hour, 0)));
     CHECK(has(year, "GBP\u00a0" + fixed(0.3 * units, 0)));
-    job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));   // hotter than the table covers
+    job.hot_water->source_flow = measured(Temperature::from_celsius(65.0));  // hotter than the table covers
     const auto beyond = composed(studied(job));
     CHECK(has(fact(beyond.parts[installer], "Over a year"), "the maker's table does not reach"));
     CHECK(has(joined(running(beyond.parts[household])), "It is not in these figures"));
@@ -213,13 +219,15 @@ TEST_CASE("the weather says what file it is from, and units of different kinds a
     auto job = with_season(sample_job());
     job.season->climate.clear();
     job.season->climate_file = "weather/here.csv";
-    for (const double outdoor : {-3.0, 2.0, 9.0}) job.season->bins.push_back({outdoor * unit::celsius, 2900.0 * unit::hour});
+    for (const double outdoor : {-3.0, 2.0, 9.0})
+        job.season->bins.push_back({outdoor * unit::celsius, 2900.0 * unit::hour});
     auto& source = *job.heat_source;
     source.model = "EX-8";
     source.further.push_back({"smaller unit", "", source.performance, "", source.least_output, 2, {}});
     const auto stated = composed(studied(job));
     CHECK(fact(stated.parts[installer], "Weather") == "weather/here.csv: 3 outdoor temperatures");
-    CHECK(fact(stated.parts[installer], "Units").starts_with("1 × EX-8 and 2 × smaller unit; the largest starts first"));
+    CHECK(
+        fact(stated.parts[installer], "Units").starts_with("1 × EX-8 and 2 × smaller unit; the largest starts first"));
     job.season->readings = 8760;
     job.season->climate_source = "the **station**";
     const auto hourly = composed(studied(job));

@@ -18,7 +18,8 @@ const report::Table* sizes_in(const report::Report& pack) {
 }
 
 job::EmitterSize size(std::string model, double watts) {
-    return {std::move(model), "double **panel**", "panel_22", watts * unit::watt, {}, 1.2 * unit::metre, 0.6 * unit::metre, {}};
+    return {std::move(model),  "double **panel**", "panel_22", watts * unit::watt, {},
+            1.2 * unit::metre, 0.6 * unit::metre,  {}};
 }
 
 }  // namespace
@@ -37,11 +38,12 @@ TEST_CASE("the work list is followed by what the catalogue has for each emitter 
     for (std::size_t i = 0; i < choices.size(); ++i) {
         const auto& e = sample.house.values.emitters[static_cast<std::size_t>(choices[i].emitter)];
         const auto& r = sample.design.emitters[static_cast<std::size_t>(choices[i].emitter)];
-        const auto watts = [](Power power) {   // without the unit, which is in the column's head
+        const auto watts = [](Power power) {  // without the unit, which is in the column's head
             const std::string said = text(power, unit::watt, 0);
             return said.substr(0, said.find("\u00a0"));
         };
-        CHECK(text_of(table->rows[i]) == e.id + " | " + watts(r.load) + " | large, double 'panel' | 1,200 × 600 | 9,000 | " +
+        CHECK(text_of(table->rows[i]) == e.id + " | " + watts(r.load) +
+                                             " | large, double 'panel' | 1,200 × 600 | 9,000 | " +
                                              watts(choices[i].offers.at(0).output) + " | to be measured");
     }
     job.sizes = {size("small", 100.0)};
@@ -55,7 +57,8 @@ TEST_CASE("the pack names each file that it was made from, with its digest") {
     const auto pack = composed(s);
     bool told = false;
     for (const auto& facts : all_of<report::Facts>(pack.parts[assessor])) {
-        for (const auto& f : facts.facts) told = told || (f.term == "SHA-256 of here/e.csv" && f.text == std::string(64, 'a'));
+        for (const auto& f : facts.facts)
+            told = told || (f.term == "SHA-256 of here/e.csv" && f.text == std::string(64, 'a'));
     }
     CHECK(told);
 }

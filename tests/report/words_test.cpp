@@ -15,13 +15,21 @@ const templates::Texts& words = tests::default_look().texts;
 
 // A text with a figure left out must not compile, whatever the warning flags.
 template <class Text>
-constexpr bool builds_whole = requires { Text{.before = "a", .item = "b"}; };
+constexpr bool builds_whole = requires {
+    Text{.before = "a", .item = "b"};
+};
 template <class Text>
-constexpr bool builds_without_the_last = requires { Text{.before = "a"}; };
+constexpr bool builds_without_the_last = requires {
+    Text{.before = "a"};
+};
 template <class Text>
-constexpr bool builds_without_the_first = requires { Text{.item = "b"}; };
+constexpr bool builds_without_the_first = requires {
+    Text{.item = "b"};
+};
 template <class Text>
-constexpr bool builds_of_nothing = requires { Text{}; };
+constexpr bool builds_of_nothing = requires {
+    Text{};
+};
 static_assert(builds_whole<texts::common::list_last>);
 static_assert(!builds_without_the_last<texts::common::list_last>);
 static_assert(!builds_without_the_first<texts::common::list_last>);

@@ -11,7 +11,8 @@ using namespace loopfolio::tests;
 namespace {
 
 job::EmitterSize size(std::string model, double watts, double length, double height) {
-    return {std::move(model), "", "panel_22", unit::watt(watts), 1.3, unit::millimetre(length), unit::millimetre(height), {}};
+    return {std::move(model),         "", "panel_22", unit::watt(watts), 1.3, unit::millimetre(length),
+            unit::millimetre(height), {}};
 }
 
 /// A room of 1000 W at 20 °C on water of 50/40 °C, and an emitter of 1 m by 0.6 m that is too small.
@@ -25,20 +26,24 @@ job::Job small_house() {
     return job;
 }
 
-std::vector<study::SizeChoice> choices(const job::Job& job) { return study::sizes_that_serve(design::resolve(job).values, designed(job)); }
+std::vector<study::SizeChoice> choices(const job::Job& job) {
+    return study::sizes_that_serve(design::resolve(job).values, designed(job));
+}
 
 }  // namespace
 
-// EN 442: log mean excess of 50/40/20 is 10 / ln(30/20) = 24.663 K against 49.833 K for the rating, so that an exponent of
-// 1.3 leaves (24.663/49.833)^1.3 = 0.4008 of the rating; by hand. 1000 W then ask for 2495 W.
+// EN 442: log mean excess of 50/40/20 is 10 / ln(30/20) = 24.663 K against 49.833 K for the rating, so that an exponent
+// of 1.3 leaves (24.663/49.833)^1.3 = 0.4008 of the rating; by hand. 1000 W then ask for 2495 W.
 TEST_CASE("sizes serve where their rating, turned to the water that is there, meets the load") {
     auto job = small_house();
-    job.sizes = {size("too small", 2490, 900, 500), size("just", 2500, 1400, 600), size("fits", 2800, 1000, 600), size("wide", 2600, 1200, 600),
-                 size("huge", 6000, 2000, 700), size("high", 2550, 900, 700)};
+    job.sizes = {size("too small", 2490, 900, 500), size("just", 2500, 1400, 600), size("fits", 2800, 1000, 600),
+                 size("wide", 2600, 1200, 600),     size("huge", 6000, 2000, 700), size("high", 2550, 900, 700)};
     const auto found = choices(job);
     REQUIRE(found.size() == 1);
     REQUIRE(found[0].offers.size() == study::most_offers);
-    const auto model = [&](std::size_t i) { return job.sizes[static_cast<std::size_t>(found[0].offers[i].size)].model; };
+    const auto model = [&](std::size_t i) {
+        return job.sizes[static_cast<std::size_t>(found[0].offers[i].size)].model;
+    };
     CHECK(model(0) == "fits");
     CHECK(model(1) == "just");
     CHECK(model(2) == "high");
@@ -54,7 +59,8 @@ TEST_CASE("what is no panel is offered its own kind, where the catalogue has tha
         INFO(kind);
         auto job = small_house();
         job.emitters[0].kind = kind;
-        job.sizes = {size("panel", 2800, 1000, 600), size("own", 3000, 1000, 600), size("own, too small", 900, 1000, 600)};
+        job.sizes = {size("panel", 2800, 1000, 600), size("own", 3000, 1000, 600),
+                     size("own, too small", 900, 1000, 600)};
         job.sizes[1].kind = job.sizes[2].kind = kind;
         const auto found = choices(job);
         REQUIRE(found.size() == 1);
@@ -66,7 +72,7 @@ TEST_CASE("what is no panel is offered its own kind, where the catalogue has tha
         REQUIRE(none[0].largest);
         CHECK(none[0].largest->size == 1);
         job.sizes.pop_back();
-        CHECK(choices(job)[0].offers.size() == 1);   // a panel, rather than nothing
+        CHECK(choices(job)[0].offers.size() == 1);  // a panel, rather than nothing
     }
     auto job = small_house();
     job.sizes = {size("panel", 2800, 1000, 600), size("column", 2900, 1000, 600)};

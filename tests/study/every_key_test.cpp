@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "support/every_key.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/study/register.hpp"
 #include "support/catch.hpp"
-#include "support/every_key.hpp"
 
 #include <algorithm>
 
@@ -68,7 +68,7 @@ TEST_CASE("docs/job-file.md names the default that a row fills") {
         const auto usual = row.default_value();
         if (!usual) return;
         INFO(group << "." << row.field.key);
-        if (row.usual == nullptr) {   // a table of limits, with sources and spreads of its own
+        if (row.usual == nullptr) {  // a table of limits, with sources and spreads of its own
             CHECK(row.field.left_out == "reference");
             return;
         }

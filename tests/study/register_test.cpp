@@ -41,7 +41,8 @@ TEST_CASE("everything neither measured nor documented is in the register") {
         REQUIRE(at != lines.end());
         return *at;
     };
-    for (const auto* what : {"preferred velocity", "velocity limit", "air changes per hour", "U-value, wall", "bore", "roughness"}) {
+    for (const auto* what :
+         {"preferred velocity", "velocity limit", "air changes per hour", "U-value, wall", "bore", "roughness"}) {
         CHECK(study::needs_care(line(what)));
         CHECK(line(what).basis == Basis::default_value);
         CHECK(reference::find_source(line(what).source) != nullptr);
@@ -105,7 +106,7 @@ TEST_CASE("ground of an unknown kind has a range as wide as the kinds that it ma
 
 TEST_CASE("the bands are the ranges of the inputs, combined as a root of squares") {
     auto job = season_house({9000.0});
-    CHECK(planned(job).ranges == 1);   // the base's own, unless it is stated
+    CHECK(planned(job).ranges == 1);  // the base's own, unless it is stated
     job.season->base = measured(unit::celsius(16.0));
     CHECK(planned(job).ranges == 0);
     job.season->price = assumed(0.30, 0.24, 0.33);

@@ -14,8 +14,11 @@ void give_table(job::Job& job, std::initializer_list<std::pair<double, double>> 
     job.heat_source->performance.clear();
     for (const auto& [outdoor, kilowatts] : outdoor_and_kilowatts) {
         for (const double flow : {35.0, 55.0}) {
-            job.heat_source->performance.push_back({Temperature::from_celsius(outdoor), Temperature::from_celsius(flow),
-                                                    kilowatts * unit::kilowatt, 3.0, {}});
+            job.heat_source->performance.push_back({Temperature::from_celsius(outdoor),
+                                                    Temperature::from_celsius(flow),
+                                                    kilowatts * unit::kilowatt,
+                                                    3.0,
+                                                    {}});
         }
     }
 }
@@ -52,8 +55,10 @@ TEST_CASE("the load falls in a straight line from the design day to the rooms' t
 
 TEST_CASE("the bivalent temperature is where capacity and load are equal, as EN 14825 defines it") {
     House h = house();
-    const double outdoor = h.job.conditions.outdoor.value.celsius(), full = h.design.duty.source_load.in(unit::kilowatt);
-    // A source that makes two thirds of the design load in any weather is in balance at a third of the way to 20 degrees.
+    const double outdoor = h.job.conditions.outdoor.value.celsius(),
+                 full = h.design.duty.source_load.in(unit::kilowatt);
+    // A source that makes two thirds of the design load in any weather is in balance at a third of the way to 20
+    // degrees.
     give_table(h.job, {{-20.0, full * 2.0 / 3.0}, {20.0, full * 2.0 / 3.0}});
     const auto line = study::source_line(h.job, h.design);
     REQUIRE(line);
@@ -77,7 +82,8 @@ TEST_CASE("a source that is always enough, or a table that does not tell, has no
     CHECK_FALSE(study::source_line(h.job, h.design));
     give_table(h.job, {{-7.0, 5.0}});
     CHECK_FALSE(study::source_line(h.job, h.design));
-    for (auto& p : h.job.heat_source->performance) p.flow = Temperature::from_celsius(30.0);   // the design's 50 lies outside
+    for (auto& p : h.job.heat_source->performance)
+        p.flow = Temperature::from_celsius(30.0);  // the design's 50 lies outside
     CHECK_FALSE(study::source_line(h.job, h.design));
     h.job.heat_source.reset();
     CHECK_FALSE(study::source_line(h.job, h.design));

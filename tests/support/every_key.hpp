@@ -40,8 +40,8 @@ inline std::vector<job::Job> jobs_with_every_key() {
     replace(other, "coil_ua_w_per_k:", "plate_ua_w_per_k:");
     for (const std::string_view hidden :
          {"minimum_output_kw", "volume_l", "each_l", "drawn_c", "cold_c", "stored_c", "usable_percent",
-          "source_capacity_kw", "hot_cycle_c", "precharge_bar", "cold_fill_bar", "fill_temperature_c", "highest_temperature_c",
-          "content_of_rating_l_per_kw", "defrost_fall_k"}) {
+          "source_capacity_kw", "hot_cycle_c", "precharge_bar", "cold_fill_bar", "fill_temperature_c",
+          "highest_temperature_c", "content_of_rating_l_per_kw", "defrost_fall_k"}) {
         replace(other, "#" + std::string{hidden}, hidden);
     }
     // The points state a least output, or the source does once.
@@ -55,9 +55,9 @@ inline std::vector<job::Job> jobs_with_every_key() {
 /// An input with a source of its own, by which it is recognised wherever it is written.
 struct Marked {
     const void* row;
-    std::string key;      ///< of the job file; if it has none, the record's
-    std::string record;   ///< the record's key
-    std::string what;     ///< the register's name
+    std::string key;     ///< of the job file; if it has none, the record's
+    std::string record;  ///< the record's key
+    std::string what;    ///< the register's name
     std::string subject;
     std::string source;
     bool listed;
@@ -65,7 +65,7 @@ struct Marked {
 
 inline std::vector<Marked> mark(job::Job& job) {
     std::vector<Marked> out;
-    std::set<const void*> seen;   // two rows may fill one member: the record names the first
+    std::set<const void*> seen;  // two rows may fill one member: the record names the first
     design::visit_every_input(job, [&](const auto& row, const std::string& subject, auto& input, bool listed) {
         if (!input.given()) return;
         if (seen.insert(&input).second) input.source = "mark " + std::to_string(out.size());

@@ -40,10 +40,14 @@ public:
         static std::atomic<unsigned> count{0};
         static const unsigned process = std::random_device{}();
         path_ = (std::filesystem::temp_directory_path() /
-                 ("loopfolio-test-" + std::to_string(process) + "-" + std::to_string(count++) + ending)).string();
+                 ("loopfolio-test-" + std::to_string(process) + "-" + std::to_string(count++) + ending))
+                    .string();
         std::ofstream{path_, std::ios::binary} << bytes;
     }
-    ~TemporaryFile() { std::error_code ignored; std::filesystem::remove(path_, ignored); }
+    ~TemporaryFile() {
+        std::error_code ignored;
+        std::filesystem::remove(path_, ignored);
+    }
     TemporaryFile(const TemporaryFile&) = delete;
     TemporaryFile& operator=(const TemporaryFile&) = delete;
 

@@ -45,8 +45,7 @@ inline job::Emitter sample_emitter(std::string id, std::string room, std::string
     return emitter;
 }
 
-inline job::Section sample_section(std::string id, std::string from, std::string to, std::string pipe,
-                                   double metres) {
+inline job::Section sample_section(std::string id, std::string from, std::string to, std::string pipe, double metres) {
     job::Section section;
     section.id = std::move(id);
     section.from = std::move(from);
@@ -60,8 +59,7 @@ inline job::Section sample_section(std::string id, std::string from, std::string
 inline void add_parties(job::Job& job) {
     using namespace date;
     job.identity = {"EX-104", "A", 2026_y / 10 / 14, ""};
-    job.firm = {
-        "Example Heating", {"1 Example Yard", "Exampleton"}, "01632 960 001", "office@example.com", ""};
+    job.firm = {"Example Heating", {"1 Example Yard", "Exampleton"}, "01632 960 001", "office@example.com", ""};
     job.designer = {"A. Sample", "heating designer"};
     job.household = {"The Example household", {"01632 960 002"}};
     job.property = {{"4 Example Road", "Exampleton"}, "semi-detached house, built about 1936"};
@@ -110,12 +108,11 @@ inline job::Job sample_job() {
     job.emitters = {sample_emitter("R1", "living", "a", 2400.0), sample_emitter("R2", "kitchen", "b", 5000.0),
                     sample_emitter("R3", "hall", "c", 1670.0), sample_emitter("R4", "bed", "d", 4600.0)};
     job.sections = {sample_section("S1", "plant", "a", "copper_15", 6.0),
-                    sample_section("S2", "a", "b", "copper_22", 5.0),
-                    sample_section("S3", "b", "c", "copper_15", 4.0),
+                    sample_section("S2", "a", "b", "copper_22", 5.0), sample_section("S3", "b", "c", "copper_15", 4.0),
                     sample_section("S4", "c", "d", "copper_15", 7.0)};
     job.sections[0].where = "under the hall floor";
     add_plant(job);
     return job;
 }
 
-}   // namespace loopfolio::tests
+}  // namespace loopfolio::tests

@@ -14,8 +14,12 @@ inline job::Job with_season(job::Job job, double coldest_row = -15.0) {
     for (const double outdoor : {coldest_row, 0.0, 20.0}) {
         for (const double flow : {30.0, 60.0}) {
             const double warmth = outdoor + 15.0, heat = flow - 30.0;
-            source.performance.push_back({outdoor * unit::celsius, flow * unit::celsius, (5.0 + 0.15 * warmth - 0.02 * heat) * unit::kilowatt,
-                                          2.6 + 0.08 * warmth - 0.03 * heat, {}, {}});
+            source.performance.push_back({outdoor * unit::celsius,
+                                          flow * unit::celsius,
+                                          (5.0 + 0.15 * warmth - 0.02 * heat) * unit::kilowatt,
+                                          2.6 + 0.08 * warmth - 0.03 * heat,
+                                          {},
+                                          {}});
         }
     }
     source.performance_source = "maker's **sheet**";

@@ -16,8 +16,12 @@ inline void give_source(job::Job& job, double least_share) {
     const auto table = read_csv("season_source.csv");
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         const Power capacity = unit::watt(table.number(i, "capacity_w"));
-        source.performance.push_back({unit::celsius(table.number(i, "outdoor_c")), unit::celsius(table.number(i, "flow_c")), capacity,
-                                      table.number(i, "performance"), {}, {}});
+        source.performance.push_back({unit::celsius(table.number(i, "outdoor_c")),
+                                      unit::celsius(table.number(i, "flow_c")),
+                                      capacity,
+                                      table.number(i, "performance"),
+                                      {},
+                                      {}});
         if (least_share > 0.0) source.performance.back().least = least_share * capacity;
     }
 }
@@ -31,7 +35,8 @@ inline job::Job season_house(const SeasonHouse& h = {}) {
     auto job = bare_job(h.flow, h.flow - h.back);
     job.conditions.outdoor = measured(unit::celsius(h.outdoor));
     job.rooms.push_back(stated_room("room", h.load, h.room));
-    const double factor = *physics::output_factor(unit::celsius(h.flow), unit::celsius(h.back), unit::celsius(h.room), h.exponent);
+    const double factor = *physics::output_factor(unit::celsius(h.flow), unit::celsius(h.back), unit::celsius(h.room),
+                                                  h.exponent);
     job.emitters.push_back(panel("E", "room", "A", h.load / factor, h.exponent));
     job.sections.push_back(section("S", "HS", "A", "copper_28", 10.0));
     give_source(job, h.least_share);

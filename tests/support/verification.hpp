@@ -17,17 +17,17 @@
 namespace loopfolio::tests {
 
 enum class Certainty {
-    read,         ///< in a copy of the source, or on a page that quotes it
-    computed,     ///< by a general-purpose library or by hand from the published formula
-    memory,       ///< memory of the named document
-    practice,     ///< common practice, no source
+    read,      ///< in a copy of the source, or on a page that quotes it
+    computed,  ///< by a general-purpose library or by hand from the published formula
+    memory,    ///< memory of the named document
+    practice,  ///< common practice, no source
 };
 
 struct Published {
-    std::string relation;   ///< our formula or table that is checked: `EN 14825 bin hours, average`
-    std::string source;     ///< document, edition, table
+    std::string relation;  ///< our formula or table that is checked: `EN 14825 bin hours, average`
+    std::string source;    ///< document, edition, table
     Certainty certainty{};
-    std::string unit;       ///< as printed; empty for pure numbers
+    std::string unit;             ///< as printed; empty for pure numbers
     std::string difference = {};  ///< why our value is known to differ from the source; empty if it does not
 };
 
@@ -38,7 +38,9 @@ public:
     explicit Verification(Published published) : published_{std::move(published)} {}
     Verification(const Verification&) = delete;
     Verification& operator=(const Verification&) = delete;
-    ~Verification() { if (count_ > 0) write(); }
+    ~Verification() {
+        if (count_ > 0) write();
+    }
 
     /// `tolerance` > 0, in the unit of the values: what the source's rounding or its stated accuracy allows.
     void check(double expected, double found, double tolerance) {
@@ -93,7 +95,7 @@ private:
     void write() const {
         const char* file = std::getenv("LOOPFOLIO_VERIFICATION");
         if (file == nullptr) return;
-        static std::ofstream out{file};   // a new run starts a new file
+        static std::ofstream out{file};  // a new run starts a new file
         out << published_.relation << '\t' << published_.source << '\t' << word(published_.certainty) << '\t' << count_
             << '\t' << text(expected_) << '\t' << found_ << '\t' << tolerance_ << '\t' << published_.unit << '\t'
             << published_.difference << '\n';

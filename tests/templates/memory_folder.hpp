@@ -14,15 +14,21 @@ using Files = std::map<std::string, std::string>;
 
 /// What a report could print, for tests that need no report: the parts and blocks of the default template.
 inline templates::Vocabulary small_vocabulary() {
-    return {{{"summary", {"lead", "key_figures", "if_nothing_changes", "changes_listed", "identity", "parts_listed"}},
-             {"household", {"lead", "key_figures", "if_nothing_changes", "identity", "contents", "figures_explained", "survey",
-                            "what_stays", "what_changes", "what_is_noted", "rooms_drawn", "running", "beside_heating", "cautions", "assumptions", "agreement"}},
-             {"installer", {"lead", "identity", "contents", "verdict_key", "cautions", "work", "rooms", "emitters", "pipework", "duty", "season",
-                            "states", "fluid", "system_water", "hot_water", "sound", "caveats", "commissioning", "sign_off"}},
-             {"assessor", {"lead", "identity", "contents", "basis", "register", "assumptions_drawn", "heat_losses", "season_bins", "methods",
-                           "worked_examples", "validity", "sources", "making", "sign_off"}}},
-            {"always", "electrical_work", "ethylene_glycol", "fabric_opened", "flammable_refrigerant", "gas_appliance_replaced",
-             "hot_cycle", "hot_water_store", "no_hot_cycle", "old_lagging", "propylene_glycol", "unvented_store"}};
+    return {
+        {{"summary", {"lead", "key_figures", "if_nothing_changes", "changes_listed", "identity", "parts_listed"}},
+         {"household",
+          {"lead", "key_figures", "if_nothing_changes", "identity", "contents", "figures_explained", "survey",
+           "what_stays", "what_changes", "what_is_noted", "rooms_drawn", "running", "beside_heating", "cautions",
+           "assumptions", "agreement"}},
+         {"installer",
+          {"lead", "identity", "contents", "verdict_key", "cautions", "work", "rooms", "emitters", "pipework", "duty",
+           "season", "states", "fluid", "system_water", "hot_water", "sound", "caveats", "commissioning", "sign_off"}},
+         {"assessor",
+          {"lead", "identity", "contents", "basis", "register", "assumptions_drawn", "heat_losses", "season_bins",
+           "methods", "worked_examples", "validity", "sources", "making", "sign_off"}}},
+        {"always", "electrical_work", "ethylene_glycol", "fabric_opened", "flammable_refrigerant",
+         "gas_appliance_replaced", "hot_cycle", "hot_water_store", "no_hot_cycle", "old_lagging", "propylene_glycol",
+         "unvented_store"}};
 }
 
 inline templates::ReadTemplate read(const Files& files, const std::string& folder = "firm") {

@@ -57,7 +57,8 @@ TEST_CASE("a PNG gives its pixels, with what is transparent laid over white") {
     REQUIRE(image.height == 1);
     CHECK(std::vector<int>(image.rgb.begin(), image.rgb.begin() + 3) == std::vector<int>{255, 0, 0});
     CHECK(std::vector<int>(image.rgb.begin() + 6, image.rgb.end()) == std::vector<int>{255, 255, 255});
-    // libpng mixes in linear light: half of it is 188 of 255 in sRGB (IEC 61966-2-1: 255 * (1.055 * 0.498^(1/2.4) - 0.055) = 187.5).
+    // libpng mixes in linear light: half of it is 188 of 255 in sRGB (IEC 61966-2-1: 255 * (1.055 * 0.498^(1/2.4) -
+    // 0.055) = 187.5).
     CHECK(std::abs(image.rgb[3] - 188) <= 2);
 }
 
@@ -106,13 +107,15 @@ TEST_CASE("no broken picture brings the program down") {
 }
 
 TEST_CASE("a logo is read from beside the template, and its faults are told") {
-    const Files files{{"firm/pack.yaml", bare_pack + "logo: {file: logo.png, height_mm: 15, alternative: Our sign}\n"
-                                                     "marks: [{file: gone.png, alternative: A mark}, {file: logo.png}]\n"},
-                      {"firm/logo.png", png_of(4, 2, std::vector<std::uint8_t>(32, 255))}};
-    CHECK(said_of(files) == "firm/pack.yaml:3:16: error: marks[0].file = gone.png: there is no such file\n"
-                            "    hint: the name is seen from the template's folder\n"
-                            "firm/pack.yaml:3:48: error: marks[1].alternative: is missing\n"
-                            "    hint: it says in words what the picture shows\n");
+    const Files files{
+        {"firm/pack.yaml", bare_pack + "logo: {file: logo.png, height_mm: 15, alternative: Our sign}\n"
+                                       "marks: [{file: gone.png, alternative: A mark}, {file: logo.png}]\n"},
+        {"firm/logo.png", png_of(4, 2, std::vector<std::uint8_t>(32, 255))}};
+    CHECK(said_of(files) ==
+          "firm/pack.yaml:3:16: error: marks[0].file = gone.png: there is no such file\n"
+          "    hint: the name is seen from the template's folder\n"
+          "firm/pack.yaml:3:48: error: marks[1].alternative: is missing\n"
+          "    hint: it says in words what the picture shows\n");
     Files right = files;
     right["firm/pack.yaml"] = bare_pack + "logo: {file: logo.png, height_mm: 15, alternative: Our sign}\n";
     const auto t = read(right);

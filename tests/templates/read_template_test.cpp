@@ -21,9 +21,10 @@ TEST_CASE("a template that states nothing is the default one") {
 
 TEST_CASE("a text of a firm takes the place of the default's, with its figures where the firm wants them") {
     const auto t = read({{"firm/pack.yaml", bare_pack},
-                         {"firm/wording/common.yaml", "reference_text: \"rev. {revision} of {reference}\"\n"
-                                                      "rooms: {0: not a room, 1: a room, 2: two rooms, other: \"rooms: {count}\"}\n"
-                                                      "heat_source: \"{{heat}} source\"\n"}});
+                         {"firm/wording/common.yaml",
+                          "reference_text: \"rev. {revision} of {reference}\"\n"
+                          "rooms: {0: not a room, 1: a room, 2: two rooms, other: \"rooms: {count}\"}\n"
+                          "heat_source: \"{{heat}} source\"\n"}});
     REQUIRE(t.made);
     const auto& words = t.made->texts;
     CHECK(words(texts::common::reference_text{.reference = "X-1", .revision = "C"}) == "rev. C of X-1");
@@ -32,7 +33,7 @@ TEST_CASE("a text of a firm takes the place of the default's, with its figures w
     CHECK(words(texts::common::rooms{.count = 2}) == "two rooms");
     CHECK(words(texts::common::rooms{.count = 1200}) == "rooms: 1,200");
     CHECK(words(texts::common::heat_source{}) == "{heat} source");
-    CHECK(words(texts::common::element_wall{}) == "wall");   // as it was
+    CHECK(words(texts::common::element_wall{}) == "wall");  // as it was
 }
 
 TEST_CASE("what is put in for a figure is never read for figures or forms") {
@@ -64,9 +65,10 @@ TEST_CASE("names of things can be given other words") {
 
 TEST_CASE("cautions are reworded and added, never lost, and the closing one stays last") {
     const auto t = read({{"firm/pack.yaml", bare_pack},
-                         {"firm/cautions.yaml", "cautions:\n"
-                                                "  - {id: gas, title: Gas first}\n"
-                                                "  - {id: dog, when: [always], title: Dog, household: A dog., installer: The dog.}\n"}});
+                         {"firm/cautions.yaml",
+                          "cautions:\n"
+                          "  - {id: gas, title: Gas first}\n"
+                          "  - {id: dog, when: [always], title: Dog, household: A dog., installer: The dog.}\n"}});
     REQUIRE(t.made);
     const auto own = templates::default_template(small_vocabulary());
     const auto& cautions = t.made->cautions;
@@ -78,36 +80,43 @@ TEST_CASE("cautions are reworded and added, never lost, and the closing one stay
 }
 
 TEST_CASE("each fault of a template is told with its place, all in one run") {
-    CHECK(said_of({{"firm/pack.yaml", "loopfolio_template: 2\n"
-                                      "papr: A4\n"
-                                      "colours: {ink: red, accent: \"#c0d0e0\"}\n"
-                                      "parts:\n"
-                                      "  - {part: houshold, blocks: [lead]}\n"
-                                      "  - part: installer\n"
-                                      "    blocks: [lead, wrok, lead]\n"},
-                   {"firm/wording/common.yaml", "rooms: {0: none}\n"
-                                                "reference_text: \"{refrence}\"\n"
-                                                "elment_wall: wall\n"
-                                                "element_roof: \"{}\"\n"
-                                                "element_door: {1: door, other: doors}\n"},
+    CHECK(said_of({{"firm/pack.yaml",
+                    "loopfolio_template: 2\n"
+                    "papr: A4\n"
+                    "colours: {ink: red, accent: \"#c0d0e0\"}\n"
+                    "parts:\n"
+                    "  - {part: houshold, blocks: [lead]}\n"
+                    "  - part: installer\n"
+                    "    blocks: [lead, wrok, lead]\n"},
+                   {"firm/wording/common.yaml",
+                    "rooms: {0: none}\n"
+                    "reference_text: \"{refrence}\"\n"
+                    "elment_wall: wall\n"
+                    "element_roof: \"{}\"\n"
+                    "element_door: {1: door, other: doors}\n"},
                    {"firm/cautions.yaml", "cautions:\n  - {id: new, when: [moonlight], basis: [a-book]}\n"}}) ==
           "firm/pack.yaml:1:21: error: loopfolio_template = 2: must be 1\n"
           "firm/pack.yaml:2:1: error: papr: is not a key here\n"
           "    hint: did you mean `paper`?\n"
           "firm/pack.yaml:3:16: error: colours.ink = red: must be a colour as \"#rrggbb\"\n"
           "    hint: six hexadecimal digits of sRGB, in quotes\n"
-          "firm/pack.yaml:3:29: error: colours.accent = #c0d0e0: has a contrast of 1.19 on glow (#d4e3e6); text needs 4.5 (WCAG 2.2)\n"
+          "firm/pack.yaml:3:29: error: colours.accent = #c0d0e0: has a contrast of 1.19 on glow (#d4e3e6); text needs "
+          "4.5 (WCAG 2.2)\n"
           "    hint: make it darker, or the ground lighter\n"
-          "firm/pack.yaml:5:12: error: parts[0].part = houshold: must be `summary`, `household`, `installer` or `assessor`\n"
+          "firm/pack.yaml:5:12: error: parts[0].part = houshold: must be `summary`, `household`, `installer` or "
+          "`assessor`\n"
           "    hint: did you mean `household`?\n"
           "firm/pack.yaml:7:20: error: parts[1].blocks[1] = wrok: is not the name of a block of this part\n"
           "    hint: did you mean `work`?\n"
           "firm/pack.yaml:7:26: error: parts[1].blocks[2] = lead: stands here already\n"
           "    hint: name each once\n"
-          "firm/cautions.yaml:2:10: error: cautions[0].id = new: a new caution needs `when`, `title`, `household` and `installer`\n"
+          "firm/cautions.yaml:2:10: error: cautions[0].id = new: a new caution needs `when`, `title`, `household` and "
+          "`installer`\n"
           "    hint: the id of a caution of the default template changes that one\n"
-          "firm/cautions.yaml:2:22: error: cautions[0].when[0] = moonlight: must be `always`, `electrical_work`, `ethylene_glycol`, `fabric_opened`, `flammable_refrigerant`, "
-          "`gas_appliance_replaced`, `hot_cycle`, `hot_water_store`, `no_hot_cycle`, `old_lagging`, `propylene_glycol` or `unvented_store`\n"
+          "firm/cautions.yaml:2:22: error: cautions[0].when[0] = moonlight: must be `always`, `electrical_work`, "
+          "`ethylene_glycol`, `fabric_opened`, `flammable_refrigerant`, "
+          "`gas_appliance_replaced`, `hot_cycle`, `hot_water_store`, `no_hot_cycle`, `old_lagging`, `propylene_glycol` "
+          "or `unvented_store`\n"
           "firm/cautions.yaml:2:42: error: cautions[0].basis[0] = a-book: is not the name of a source\n"
           "firm/wording/common.yaml:1:8: error: rooms: has no form `other`\n"
           "    hint: add the words for every other count\n"
@@ -122,10 +131,11 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
 }
 
 TEST_CASE("slips that would lose something are told") {
-    CHECK(said_of({{"firm/pack.yaml", "loopfolio_template: 1\ncolours:\n  ink: #102030\n"
-                                      "parts: [{part: household, blocks: [lead]}, {part: summary, blocks: [lead]}]\n"
-                                      "blocks: {installer: [work], assessor: [basics]}\n"
-                                      "firm: {registration: A 12}\n"},
+    CHECK(said_of({{"firm/pack.yaml",
+                    "loopfolio_template: 1\ncolours:\n  ink: #102030\n"
+                    "parts: [{part: household, blocks: [lead]}, {part: summary, blocks: [lead]}]\n"
+                    "blocks: {installer: [work], assessor: [basics]}\n"
+                    "firm: {registration: A 12}\n"},
                    {"firm/cautions.yaml", "cautions:\n  - {id: gaz, title: Gas first}\n"},
                    {"firm/wording/housheold.yaml", "lead: words\n"},
                    {"firm/caution.yaml", "cautions: []\n"},
@@ -139,11 +149,14 @@ TEST_CASE("slips that would lose something are told") {
           "    hint: name it in `parts`\n"
           "firm/pack.yaml:5:39: error: blocks.assessor: is no part of this template\n"
           "    hint: name it in `parts`\n"
-          "firm/pack.yaml:5:40: error: blocks.assessor[0] = basics: must be `lead`, `identity`, `contents`, `basis`, `register`, "
-          "`assumptions_drawn`, `heat_losses`, `season_bins`, `methods`, `worked_examples`, `validity`, `sources`, `making` or `sign_off`\n"
+          "firm/pack.yaml:5:40: error: blocks.assessor[0] = basics: must be `lead`, `identity`, `contents`, `basis`, "
+          "`register`, "
+          "`assumptions_drawn`, `heat_losses`, `season_bins`, `methods`, `worked_examples`, `validity`, `sources`, "
+          "`making` or `sign_off`\n"
           "    hint: did you mean `basis`?\n"
           "firm/pack.yaml:6:7: error: firm.name: is missing\n"
-          "firm/cautions.yaml:2:10: error: cautions[0].id = gaz: a new caution needs `when`, `title`, `household` and `installer`\n"
+          "firm/cautions.yaml:2:10: error: cautions[0].id = gaz: a new caution needs `when`, `title`, `household` and "
+          "`installer`\n"
           "    hint: did you mean `gas`?\n"
           "firm/caution.yaml: error: is not a file of a template, and would not be read\n"
           "    hint: did you mean `cautions.yaml`?\n"
@@ -154,7 +167,8 @@ TEST_CASE("slips that would lose something are told") {
 }
 
 TEST_CASE("other blocks for one part leave the others as they are") {
-    const auto made = read({{"firm/pack.yaml", "loopfolio_template: 1\nblocks: {household: [lead, agreement]}\n"}}).made;
+    const auto made =
+        read({{"firm/pack.yaml", "loopfolio_template: 1\nblocks: {household: [lead, agreement]}\n"}}).made;
     REQUIRE(made);
     REQUIRE(made->parts.size() == 4);
     CHECK(made->parts[1].blocks == std::vector<std::string>{"lead", "agreement"});
@@ -162,7 +176,8 @@ TEST_CASE("other blocks for one part leave the others as they are") {
 }
 
 TEST_CASE("a template that extends itself, or nothing that is there, is refused") {
-    CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: ../b\n"}, {"b/pack.yaml", bare_pack + "extends: ../a\n"}}, "a") ==
+    CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: ../b\n"}, {"b/pack.yaml", bare_pack + "extends: ../a\n"}},
+                  "a") ==
           "b/pack.yaml:2:10: error: extends = ../a: the template extends itself\n"
           "    hint: a chain of templates ends at `default`\n");
     CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: .\n"}}, "a") ==
@@ -179,7 +194,8 @@ TEST_CASE("a template that extends itself, or nothing that is there, is refused"
     CHECK(said_of({{"a/pack.yaml", bare_pack + "extends: gone\n"}}, "a") ==
           "a/pack.yaml:2:10: error: extends = gone: there is no template in this folder\n"
           "    hint: write `default`, or a folder seen from this one\n");
-    CHECK(said_of({}, "a") == "a/pack.yaml: error: there is no such file\n    hint: a template is a folder with a pack.yaml\n");
+    CHECK(said_of({}, "a") ==
+          "a/pack.yaml: error: there is no such file\n    hint: a template is a folder with a pack.yaml\n");
 }
 
 TEST_CASE("what is no YAML is told of each file") {
@@ -191,8 +207,9 @@ TEST_CASE("what is no YAML is told of each file") {
 }
 
 TEST_CASE("a template is told of its slips in the words that a job is") {
-    CHECK(said_of({{"firm/pack.yaml", "loopfolio_template: 1\nname: A\nname: B\nlanguage:\nfonts: [bold]\nlogo: {height_mm: 50}\n"
-                                      "draft: \"one\\ntwo\"\nfirm: {nmae: Ours}\nmarks: none\nblocks: {installer: []}\n"},
+    CHECK(said_of({{"firm/pack.yaml",
+                    "loopfolio_template: 1\nname: A\nname: B\nlanguage:\nfonts: [bold]\nlogo: {height_mm: 50}\n"
+                    "draft: \"one\\ntwo\"\nfirm: {nmae: Ours}\nmarks: none\nblocks: {installer: []}\n"},
                    {"firm/wording/common.yaml", "element_wall: wall\nelement_wall: WALL\n"},
                    {"firm/wording/names.yaml", "\"15 mm copper\": \"\"\n"}}) ==
           "firm/pack.yaml:3:1: error: name: is written twice, first at line 2, column 1\n"

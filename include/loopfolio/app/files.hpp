@@ -13,8 +13,10 @@ namespace loopfolio::app {
 
 /// A file that could not be read or written. `what()` names the file and gives the reason.
 struct FileError : std::runtime_error {
-    FileError(const std::string& path, std::string why_) : std::runtime_error{path + ": " + why_}, why{std::move(why_)} {}
-    std::string why;   ///< `cannot be read: No such file or directory`
+    FileError(const std::string& path, std::string why_)
+        : std::runtime_error{path + ": " + why_},
+          why{std::move(why_)} {}
+    std::string why;  ///< `cannot be read: No such file or directory`
 };
 
 /// The bytes of a file, but at most `most` + 1 of them, so that a caller can detect a file that is too large without

@@ -16,7 +16,7 @@ namespace loopfolio::app {
 struct PackStyle {
     templates::Template look;
     pdf::Fonts fonts;
-    std::string suffix;        ///< added to the pack's file name if only some parts are printed: `-household`
+    std::string suffix;  ///< added to the pack's file name if only some parts are printed: `-household`
 };
 
 /// The style of the template in `folder`, or of the built-in template if `folder` is empty.

@@ -21,7 +21,7 @@ namespace loopfolio::app {
 struct Calculated {
     study::Study study;
     Diagnostics warnings;
-    std::vector<job::NamedFile> files;   ///< the files that the job names
+    std::vector<job::NamedFile> files;  ///< the files that the job names
 };
 
 /// A reader for the files that a job names, which are in the folder of the job's own `file`.
@@ -29,13 +29,13 @@ struct Calculated {
 
 /// Calculates the study of a job from the text of its file. `file` is its name in diagnostics, and files that it names
 /// are read from its folder. `fonts` decides which characters can be printed.
-[[nodiscard]] std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file, const pdf::Fonts& fonts,
-                                                              study::Scope scope);
+[[nodiscard]] std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::string_view file,
+                                                              const pdf::Fonts& fonts, study::Scope scope);
 
 /// The two files of a pack as bytes, and the pages that the PDF was written from.
 struct Pack {
-    std::string stem;          ///< file name without its ending: `MILL-014-A`
-    std::string suffix;        ///< of the PDF's name, after the stem
+    std::string stem;    ///< file name without its ending: `MILL-014-A`
+    std::string suffix;  ///< of the PDF's name, after the stem
     std::string pdf;
     std::string record;
     layout::Pages pages;

@@ -13,4 +13,4 @@ struct Colour {
 /// Contrast of two colours, 1 to 21: the ratio of their relative luminances as WCAG 2.2 defines them.
 [[nodiscard]] double contrast(const Colour& a, const Colour& b);
 
-}   // namespace loopfolio
+}  // namespace loopfolio

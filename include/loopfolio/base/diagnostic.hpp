@@ -27,7 +27,7 @@ enum class Severity { warning, error };
 /// One thing wrong with what a user wrote, as data: the caller decides where it is shown.
 struct Diagnostic {
     Severity severity = Severity::error;
-    std::string file;   ///< as the user named it
+    std::string file;  ///< as the user named it
     Place place;
     std::string field;  ///< path of the field, such as `rooms[2].floor_area_m2`; empty for a whole file
     std::string value;  ///< the offending value as written, shortened; empty where there is none
@@ -43,9 +43,10 @@ using Diagnostics = std::vector<Diagnostic>;
 /// Control characters in the value are shown escaped. Ends in a newline.
 [[nodiscard]] std::string text_of(const Diagnostic& diagnostic);
 
-/// `wanted`'s nearest neighbours among `names` by edit distance, all that are equally near, in the order of `names`; none
-/// where none is near (more than a third of its length, and more than two letters, away).
-[[nodiscard]] std::vector<std::string_view> nearest_names(std::string_view wanted, const std::vector<std::string_view>& names);
+/// `wanted`'s nearest neighbours among `names` by edit distance, all that are equally near, in the order of `names`;
+/// none where none is near (more than a third of its length, and more than two letters, away).
+[[nodiscard]] std::vector<std::string_view> nearest_names(std::string_view wanted,
+                                                          const std::vector<std::string_view>& names);
 /// The first of them, or an empty view.
 [[nodiscard]] std::string_view nearest_name(std::string_view wanted, const std::vector<std::string_view>& names);
 /// A hint that names up to four of them: "did you mean `a` or `b`?"; empty where there are none.

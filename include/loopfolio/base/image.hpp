@@ -9,8 +9,8 @@ namespace loopfolio {
 
 /// A picture in sRGB. Opaque: what was transparent is laid over white already.
 struct Image {
-    int width = 0, height = 0;        ///< pixels
-    std::vector<std::uint8_t> rgb;    ///< three bytes a pixel, row by row from the top left
+    int width = 0, height = 0;      ///< pixels
+    std::vector<std::uint8_t> rgb;  ///< three bytes a pixel, row by row from the top left
 };
 
 }  // namespace loopfolio

@@ -34,15 +34,14 @@ template <class T>
 struct Input {
     T value{};
     Basis basis = Basis::absent;
-    std::optional<T> low;    ///< the lowest value that is thought possible
-    std::optional<T> high;   ///< the highest
-    std::string source;      ///< the document, the instrument, or the reference key of a default
-    Place place;             ///< where the job file says it; {0,0} for a default
+    std::optional<T> low;   ///< the lowest value that is thought possible
+    std::optional<T> high;  ///< the highest
+    std::string source;     ///< the document, the instrument, or the reference key of a default
+    Place place;            ///< where the job file says it; {0,0} for a default
 
     [[nodiscard]] bool given() const { return basis != Basis::absent; }
 
-    static Input filled(T value, std::string source_key, std::optional<T> low = {},
-                        std::optional<T> high = {}) {
+    static Input filled(T value, std::string source_key, std::optional<T> low = {}, std::optional<T> high = {}) {
         return Input{value, Basis::default_value, low, high, std::move(source_key), {}};
     }
 

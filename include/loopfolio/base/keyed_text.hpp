@@ -19,15 +19,19 @@ class Figure;
 /// One of the made texts (namespace `texts`) with its type forgotten, so that texts of many kinds can be kept in one
 /// list. One that was made without a text says nothing, and is written as nothing.
 struct KeyedText {
-    std::size_t id = 0;            ///< the number that the build gave it
-    std::string_view key;          ///< its key in the wording file; empty where it says nothing
-    std::vector<Figure> figures;   ///< in the order in which the default template first names them
+    std::size_t id = 0;           ///< the number that the build gave it
+    std::string_view key;         ///< its key in the wording file; empty where it says nothing
+    std::vector<Figure> figures;  ///< in the order in which the default template first names them
     std::optional<std::size_t> count;
 
     KeyedText() = default;
     /// Not explicit, so that a text of any kind can be handed over where one is kept.
     template <class Made>
-        requires requires { Made::id; Made::key; Made::kept; }
+    requires requires {
+        Made::id;
+        Made::key;
+        Made::kept;
+    }
     KeyedText(Made made) : id{Made::id}, key{Made::key} {
         if constexpr (requires { made.count; }) count = made.count;
         figures = std::move(made).figures();
@@ -51,7 +55,11 @@ public:
     Figure(ReferenceName name) : is_{std::move(name)} {}
     Figure(KeyedText text) : is_{std::move(text)} {}
     template <class Made>
-        requires requires { Made::id; Made::key; Made::kept; }
+    requires requires {
+        Made::id;
+        Made::key;
+        Made::kept;
+    }
     Figure(Made made) : is_{KeyedText{std::move(made)}} {}
 
     /// Null where it is something else.
@@ -63,4 +71,4 @@ private:
     std::variant<std::string, ReferenceName, KeyedText> is_;
 };
 
-}   // namespace loopfolio
+}  // namespace loopfolio

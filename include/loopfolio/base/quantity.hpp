@@ -24,8 +24,14 @@ public:
         return unit.value_of(*this);
     }
 
-    constexpr Quantity& operator+=(Quantity other) { si_ += other.si_; return *this; }
-    constexpr Quantity& operator-=(Quantity other) { si_ -= other.si_; return *this; }
+    constexpr Quantity& operator+=(Quantity other) {
+        si_ += other.si_;
+        return *this;
+    }
+    constexpr Quantity& operator-=(Quantity other) {
+        si_ -= other.si_;
+        return *this;
+    }
     constexpr auto operator<=>(const Quantity&) const = default;
 
     friend constexpr Quantity operator+(Quantity a, Quantity b) { return Quantity{a.si_ + b.si_}; }
@@ -76,10 +82,10 @@ using Power = Quantity<1, 2, -3, 0>;
 using Energy = Quantity<1, 2, -2, 0>;
 using HeatFlux = Quantity<1, 0, -3, 0>;
 using TemperatureDifference = Quantity<0, 0, 0, 1>;
-using UValue = Quantity<1, 0, -3, -1>;                 ///< W/(m2 K)
-using ThermalResistance = Quantity<-1, 0, 3, 1>;       ///< m2 K/W
-using Conductivity = Quantity<1, 1, -3, -1>;           ///< W/(m K)
-using HeatLossCoefficient = Quantity<1, 2, -3, -1>;    ///< W/K
+using UValue = Quantity<1, 0, -3, -1>;               ///< W/(m2 K)
+using ThermalResistance = Quantity<-1, 0, 3, 1>;     ///< m2 K/W
+using Conductivity = Quantity<1, 1, -3, -1>;         ///< W/(m K)
+using HeatLossCoefficient = Quantity<1, 2, -3, -1>;  ///< W/K
 
 /// A point on the temperature scale. Two temperatures differ by a TemperatureDifference; they are
 /// never added.
@@ -107,8 +113,8 @@ private:
     double kelvin_ = 273.15;
 };
 
-/// A sound level on its logarithmic scale, A-weighted. Levels are compared and subtracted to a plain number of decibels; two
-/// levels are summed by physics::sum_of_levels alone.
+/// A sound level on its logarithmic scale, A-weighted. Levels are compared and subtracted to a plain number of
+/// decibels; two levels are summed by physics::sum_of_levels alone.
 class SoundLevel {
 public:
     constexpr SoundLevel() = default;

@@ -29,9 +29,7 @@ constexpr Q operator*(double value, const Unit<Q>& unit) {
 struct CelsiusUnit {
     std::string_view symbol;
     std::string_view suffix;
-    [[nodiscard]] constexpr Temperature operator()(double value) const {
-        return Temperature::from_celsius(value);
-    }
+    [[nodiscard]] constexpr Temperature operator()(double value) const { return Temperature::from_celsius(value); }
     [[nodiscard]] constexpr double value_of(Temperature t) const { return t.celsius(); }
 };
 constexpr Temperature operator*(double value, const CelsiusUnit& unit) { return unit(value); }
@@ -91,7 +89,7 @@ inline constexpr NumberUnit percent{1e-2, "%", "_percent"};
 inline constexpr NumberUnit per_square_metre{1.0, "1/m²", "_per_m2"};
 inline constexpr NumberUnit decibel{1.0, "dB", "_db"};
 inline constexpr SoundLevelUnit decibel_a{"dB(A)", "_db"};
-inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};   ///< content of an emitter for its rating
+inline constexpr NumberUnit litre_per_kilowatt{1.0, "L/kW", "_l_per_kw"};  ///< content of an emitter for its rating
 }  // namespace unit
 
 }  // namespace loopfolio

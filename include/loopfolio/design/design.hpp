@@ -26,18 +26,19 @@ namespace loopfolio::design {
 
 /// Heat loss of the reference room for this room's fabric, per m2 of floor and kelvin, term by term.
 struct AreaMethod {
-    bool stated_rate = false;            ///< the rate is the firm's own: the terms below are then zero
-    UValue walls, glazing, roof, floor, bridges, ventilation;   ///< W/(m2 K) of floor area
-    UValue floor_u_value;                ///< of the reference room by ISO 13370, where the floor is on the ground
-    UValue per_kelvin;                   ///< the sum
-    HeatFlux rate;                       ///< at the design temperature difference
+    bool stated_rate = false;  ///< the rate is the firm's own: the terms below are then zero
+    UValue walls, glazing, roof, floor, bridges, ventilation;  ///< W/(m2 K) of floor area
+    UValue floor_u_value;  ///< of the reference room by ISO 13370, where the floor is on the ground
+    UValue per_kelvin;     ///< the sum
+    HeatFlux rate;         ///< at the design temperature difference
     Power loss;
 };
 
 struct ElementMethod {
-    std::vector<Power> elements;         ///< as in the job's room, bridges included; 0 towards a warmer room
-    std::vector<std::optional<physics::Transmittance>> layered;   ///< as `elements`; given for those with layers
-    HeatLossCoefficient outside;         ///< elements to outside, ground and unheated spaces, referred to the design difference
+    std::vector<Power> elements;  ///< as in the job's room, bridges included; 0 towards a warmer room
+    std::vector<std::optional<physics::Transmittance>> layered;  ///< as `elements`; given for those with layers
+    HeatLossCoefficient
+        outside;  ///< elements to outside, ground and unheated spaces, referred to the design difference
     Power to_outside, to_rooms, ventilation;
     Power loss;
 };
@@ -48,75 +49,75 @@ struct RoomResult {
     LossMethod method = LossMethod::none;
     std::optional<AreaMethod> by_area;
     std::optional<ElementMethod> by_elements;
-    Power loss;                          ///< the loss of the method adopted
-    Power loss_to_outside;               ///< `loss` without the heat that only moves to other rooms
-    Power heat_up;                       ///< to warm up after a setback, or the margin for intermittent heating
-    Power load;                          ///< `loss` and `heat_up` together: what the room's emitters must give
-    Power output;                        ///< of the room's emitters at design temperatures
+    Power loss;             ///< the loss of the method adopted
+    Power loss_to_outside;  ///< `loss` without the heat that only moves to other rooms
+    Power heat_up;          ///< to warm up after a setback, or the margin for intermittent heating
+    Power load;             ///< `loss` and `heat_up` together: what the room's emitters must give
+    Power output;           ///< of the room's emitters at design temperatures
     int emitters = 0;
     /// Temperature that the room reaches on the design day with its emitters at design temperatures, if that is too
     /// low.
     std::optional<Temperature> reached;
-    FindingId finding;                   ///< no finding for a room that is not heated
+    FindingId finding;  ///< no finding for a room that is not heated
 };
 
 /// A heated floor at the design temperatures, nothing throttled.
 struct FloorResult {
-    UValue transfer;                     ///< heat flux for each kelvin of the water's logarithmic mean excess
+    UValue transfer;  ///< heat flux for each kelvin of the water's logarithmic mean excess
     HeatFlux flux;
     Temperature surface;                 ///< mean over the floor
     std::optional<Temperature> warmest;  ///< of the warmest spot, over a pipe; nothing outside the tables
     Temperature surface_limit;           ///< limit for the warmest spot, by its zone
     /// Operating point at which the warmest spot reaches its limit; nothing outside the tables.
     std::optional<physics::FloorLimit> limit;
-    Length loop;                         ///< length of pipe; 0 where it is not known
+    Length loop;  ///< length of pipe; 0 where it is not known
 };
 
 struct EmitterResult {
     int room = -1;
-    Power load;                          ///< its share of the room's load
-    Power downward;                      ///< heat that a floor loses below at `load`; its water carries both
+    Power load;      ///< its share of the room's load
+    Power downward;  ///< heat that a floor loses below at `load`; its water carries both
     std::optional<FloorResult> floor;
     /// The design flow temperature, unless a mixing set or a one-pipe loop lowers it.
     Temperature inlet;
-    TemperatureDifference drop;          ///< temperature drop across the emitter at `load`
-    bool on_loop = false;                ///< on a one-pipe loop: its flow is what the tees of the loop pass through it
-    int mixer = -1;                      ///< the mixing set that it is connected to; -1 for none
-    TemperatureDifference excess;        ///< logarithmic mean at design flow and return temperatures
-    double factor = 0.0;                 ///< output as a share of the ΔT50 rating
-    Power output;                        ///< at the design flow temperature and temperature drop
-    MassFlow flow;                       ///< flow that carries `load` at the design temperature drop
+    TemperatureDifference drop;    ///< temperature drop across the emitter at `load`
+    bool on_loop = false;          ///< on a one-pipe loop: its flow is what the tees of the loop pass through it
+    int mixer = -1;                ///< the mixing set that it is connected to; -1 for none
+    TemperatureDifference excess;  ///< logarithmic mean at design flow and return temperatures
+    double factor = 0.0;           ///< output as a share of the ΔT50 rating
+    Power output;                  ///< at the design flow temperature and temperature drop
+    MassFlow flow;                 ///< flow that carries `load` at the design temperature drop
     VolumeFlow volume_flow;
-    Temperature return_temperature;      ///< of the water that comes back at that flow
-    std::optional<Temperature> lowest_flow_temperature;   ///< lowest at which `load` is still met
+    Temperature return_temperature;                      ///< of the water that comes back at that flow
+    std::optional<Temperature> lowest_flow_temperature;  ///< lowest at which `load` is still met
     /// Smallest ΔT50 rating that meets `load`, once the deratings of this place are taken off.
     Power needed_at_50k;
     /// The same before deratings: they would lower the rating of a new emitter in this place too.
     Power rating_to_buy;
-    double loss_factor = 0.0;            ///< of the emitter and its valves, on v2/2 of the connection
-    Pressure loop_friction;              ///< of a loop of pipe inside the emitter; included in `pressure_drop`
+    double loss_factor = 0.0;  ///< of the emitter and its valves, on v2/2 of the connection
+    Pressure loop_friction;    ///< of a loop of pipe inside the emitter; included in `pressure_drop`
     Pressure pressure_drop;
-    Pressure circuit;                    ///< of the whole circuit through this emitter: sections, emitter, heat source
+    Pressure circuit;  ///< of the whole circuit through this emitter: sections, emitter, heat source
     FindingId finding;
 };
 
 enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
 
 struct SectionResult {
-    int upstream = -1;                   ///< index of the node nearer the heat source
+    int upstream = -1;  ///< index of the node nearer the heat source
     int downstream = -1;
-    int pipes = 2;                       ///< one where flow and return run separately
-    Power load;                          ///< load that its flow carries at the design temperature drop
+    int pipes = 2;  ///< one where flow and return run separately
+    Power load;     ///< load that its flow carries at the design temperature drop
     MassFlow flow;
     VolumeFlow volume_flow;
-    physics::PipeFlow hydraulic;         ///< at mean water temperature
-    double fitting_loss_factor = 0.0;    ///< of one pipe, inserts included
-    double insert_loss_factor = 0.0;     ///< the part of `fitting_loss_factor` that comes from the narrowing at inserts
-    Pressure friction;                   ///< of all its pipes
-    Pressure fittings;                   ///< of all its pipes
-    Pressure pressure_drop;              ///< of all its pipes
-    std::array<Power, 3> capacity;       ///< largest load at the design temperature drop, by CapacityLimit
-    CapacityLimit governing{};           ///< the lowest of the preferred values
+    physics::PipeFlow hydraulic;       ///< at mean water temperature
+    double fitting_loss_factor = 0.0;  ///< of one pipe, inserts included
+    double insert_loss_factor = 0.0;   ///< the part of `fitting_loss_factor` that comes from the narrowing at inserts
+    Pressure friction;                 ///< of all its pipes
+    Pressure fittings;                 ///< of all its pipes
+    Pressure pressure_drop;            ///< of all its pipes
+    std::array<Power, 3> capacity;     ///< largest load at the design temperature drop, by CapacityLimit
+    CapacityLimit governing{};         ///< the lowest of the preferred values
     /// Smallest that gives `keep`; null where this size does, or where none does.
     const reference::Pipe* next_size = nullptr;
     /// Smallest temperature drop at which this pipe gives `keep`, rounded up to 0.1 K.
@@ -127,14 +128,14 @@ struct SectionResult {
     std::optional<TemperatureDifference> drop_to_limit;
     bool on_index_circuit = false;
     FindingId velocity, gradient;
-    Verdict verdict = Verdict::keep;     ///< the worse of the two
+    Verdict verdict = Verdict::keep;  ///< the worse of the two
 };
 
 /// A mixing set at design: the flow that it draws, the flow that it sends out, and the head that its pump must give.
 struct MixerResult {
     Temperature flow, return_;
-    VolumeFlow drawn;                    ///< from the main side
-    VolumeFlow sent;                     ///< to its emitters
+    VolumeFlow drawn;  ///< from the main side
+    VolumeFlow sent;   ///< to its emitters
     Pressure head;
     std::optional<Pressure> available;
     FindingId pump;
@@ -143,21 +144,21 @@ struct MixerResult {
 /// Hydraulic separation at design. `source` is the primary side, that of the heat source.
 struct SeparationResult {
     VolumeFlow source_flow, emitter_flow;
-    Temperature source_leaving;          ///< of the water that the heat source must supply
+    Temperature source_leaving;  ///< of the water that the heat source must supply
     Temperature source_entering;
-    TemperatureDifference lift;          ///< `source_leaving` less the temperature that the emitters need
+    TemperatureDifference lift;  ///< `source_leaving` less the temperature that the emitters need
     /// Temperature that the heat source must supply if a four-pipe buffer mixes completely.
     std::optional<Temperature> if_mixed;
-    std::optional<double> effectiveness, transfer_units;   ///< of a plate heat exchanger
-    Pressure head;                       ///< on the primary side, without its pipes
+    std::optional<double> effectiveness, transfer_units;  ///< of a plate heat exchanger
+    Pressure head;                                        ///< on the primary side, without its pipes
     std::optional<Pressure> available;
     FindingId pump;
 };
 
 /// What the manufacturer's table gives at the design outdoor temperature.
 struct PerformanceResult {
-    double at_flow = 0.0;                ///< COP at the emitters' flow temperature
-    double at_source = 0.0;              ///< COP at the temperature that the heat source must supply
+    double at_flow = 0.0;    ///< COP at the emitters' flow temperature
+    double at_source = 0.0;  ///< COP at the temperature that the heat source must supply
 };
 
 struct DutyResult {
@@ -165,7 +166,7 @@ struct DutyResult {
     Power load;
     /// Heat that leaves the house, and what is added to it: the heat source output needed.
     Power source_load;
-    Power heat_up, downward;             ///< parts of `source_load`: heat-up allowances, and what floors lose below
+    Power heat_up, downward;  ///< parts of `source_load`: heat-up allowances, and what floors lose below
     MassFlow flow;
     VolumeFlow volume_flow;
     /// Return of all emitters together: colder than `flow` less the design drop where mixing sets draw less.
@@ -174,7 +175,7 @@ struct DutyResult {
     std::vector<int> index_sections;     ///< sections of the index circuit, from the heat source outwards
     Pressure sections, emitter, source;  ///< parts of the head
     Pressure head;
-    std::optional<Pressure> available;   ///< head by the pump's curve at `volume_flow`
+    std::optional<Pressure> available;  ///< head by the pump's curve at `volume_flow`
     FindingId circulator;
     /// Of the heat source on the design day: as stated, else from the manufacturer's table.
     std::optional<Power> capacity;
@@ -182,29 +183,29 @@ struct DutyResult {
     FindingId source_capacity;
     FindingId source_minimum_flow;
     FindingId source_maximum_drop;
-    std::optional<PerformanceResult> performance;   ///< only within the manufacturer's table
+    std::optional<PerformanceResult> performance;  ///< only within the manufacturer's table
 };
 
 /// A warning that a figure is less certain than the rest. The pack shows it with the figure.
 enum class Caveat {
-    transition_flow,       ///< Reynolds number 2000 to 4000: friction is a blend
-    still_section,         ///< a section without any flow
-    methods_differ,        ///< the losses by area and by elements differ by more than 25 %
-    rating_far_off,        ///< stated emitter output outside 0.6 to 1.6 of typical for its size
-    curve_exceeded,        ///< design flow beyond the circulator's curve
-    low_excess,            ///< emitter excess below 10 K, the range above which the exponents of EN 442 are fitted
-    loft_not_stated,       ///< an old roof's U-value assumed by default, for a loft of unknown insulation
-    unusual_rate,          ///< heat loss rate outside 15 to 250 W/m2
+    transition_flow,  ///< Reynolds number 2000 to 4000: friction is a blend
+    still_section,    ///< a section without any flow
+    methods_differ,   ///< the losses by area and by elements differ by more than 25 %
+    rating_far_off,   ///< stated emitter output outside 0.6 to 1.6 of typical for its size
+    curve_exceeded,   ///< design flow beyond the circulator's curve
+    low_excess,       ///< emitter excess below 10 K, the range above which the exponents of EN 442 are fitted
+    loft_not_stated,  ///< an old roof's U-value assumed by default, for a loft of unknown insulation
+    unusual_rate,     ///< heat loss rate outside 15 to 250 W/m2
     /// Upper limit of layers over 1.5 times the lower, where ISO 6946 does not apply; figure: the ratio.
     limits_apart,
-    floor_too_warm,        ///< a floor gives more than its surface limit allows; figure: share of the limit
-    loop_too_long,         ///< a floor's loop is longer than usual; figure: metres
-    piece_far_off,         ///< output of one section or metre is outside the usual range; figure: W
+    floor_too_warm,  ///< a floor gives more than its surface limit allows; figure: share of the limit
+    loop_too_long,   ///< a floor's loop is longer than usual; figure: metres
+    piece_far_off,   ///< output of one section or metre is outside the usual range; figure: W
     /// The flow temperature needed is outside the manufacturer's table; figure: that temperature in °C.
     outside_table,
     /// The stated capacity and the manufacturer's table differ by over 10 %; figure: their ratio.
     capacity_unlike_table,
-    head_far_off,          ///< more head than domestic pumps give, 100 kPa: common practice, no source; figure: Pa
+    head_far_off,  ///< more head than domestic pumps give, 100 kPa: common practice, no source; figure: Pa
 };
 struct Flag {
     Caveat caveat{};
@@ -215,9 +216,9 @@ struct Flag {
 
 /// Junctions by number, as `Design::nodes` names them.
 struct Junctions {
-    std::vector<int> section_from, section_to;       ///< by section
-    std::vector<int> emitter_at, emitter_return;     ///< by emitter
-    std::vector<int> mixer_from, mixer_to;           ///< by mixing set
+    std::vector<int> section_from, section_to;    ///< by section
+    std::vector<int> emitter_at, emitter_return;  ///< by emitter
+    std::vector<int> mixer_from, mixer_to;        ///< by mixing set
     int source_at = 0, source_return = 0;
 };
 
@@ -225,10 +226,10 @@ struct Design {
     physics::Fluid fluid;
     Temperature flow, return_, mean;
     TemperatureDifference drop;
-    physics::FluidState state;           ///< at the mean water temperature
-    Pressure metre_of_water;             ///< pressure under one metre of it, as pump manufacturers state head
+    physics::FluidState state;  ///< at the mean water temperature
+    Pressure metre_of_water;    ///< pressure under one metre of it, as pump manufacturers state head
     std::optional<Temperature> freezing;
-    std::vector<std::string> nodes;      ///< junction names; index of a node
+    std::vector<std::string> nodes;  ///< junction names; index of a node
     Junctions junctions;
     int source_node = -1;
     /// Pairs of pipes that branch from the heat source, without rings, one-pipe loops or mixing sets.
@@ -243,10 +244,10 @@ struct Design {
     std::vector<MixerResult> mixers;
     std::optional<SeparationResult> separation;
     DutyResult duty;
-    Power pipe_loss;                     ///< heat lost by the sections that state a loss
+    Power pipe_loss;  ///< heat lost by the sections that state a loss
     std::vector<Flag> flags;
-    Findings findings;                   ///< every check of the design, in the order of the calculation
-    Verdict verdict = Verdict::keep;     ///< the worst of them
+    Findings findings;                ///< every check of the design, in the order of the calculation
+    Verdict verdict = Verdict::keep;  ///< the worst of them
 
     [[nodiscard]] const Finding& at(FindingId id) const { return findings.at(static_cast<std::size_t>(id.at)); }
     [[nodiscard]] Verdict verdict_of(FindingId id) const { return at(id).verdict; }

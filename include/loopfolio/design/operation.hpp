@@ -16,50 +16,50 @@
 namespace loopfolio::design {
 
 enum class StateKind {
-    as_found,   ///< every lockshield as the survey found it, every TRV open
-    balanced,   ///< as found, with the lockshields set
-    changed,    ///< with the changes that the design needs, and balanced again
-    mild_day,   ///< as `changed`, on a milder day at the flow temperature that just meets the rooms
+    as_found,  ///< every lockshield as the survey found it, every TRV open
+    balanced,  ///< as found, with the lockshields set
+    changed,   ///< with the changes that the design needs, and balanced again
+    mild_day,  ///< as `changed`, on a milder day at the flow temperature that just meets the rooms
 };
 
 struct EmitterState {
     VolumeFlow flow;
     Temperature inlet, outlet;
-    Power output;                  ///< at most what its room needs
+    Power output;  ///< at most what its room needs
 };
 
 struct RoomState {
-    Temperature temperature;       ///< the set temperature, or lower where the room's emitters fall short
+    Temperature temperature;  ///< the set temperature, or lower where the room's emitters fall short
     Power need, output;
 };
 
 struct State {
     StateKind kind{};
     Temperature outdoor;
-    Temperature source_flow;       ///< leaving the heat source
+    Temperature source_flow;  ///< leaving the heat source
     TemperatureDifference source_drop;
-    VolumeFlow flow;               ///< round the emitters
-    VolumeFlow source_side;        ///< round the heat source; the same as `flow` unless the two are separated
-    Pressure head;                 ///< of the emitters' pump at its duty point
-    Power heat;                    ///< from the source
-    Power pump_power;              ///< power that all pumps together give to the water
+    VolumeFlow flow;         ///< round the emitters
+    VolumeFlow source_side;  ///< round the heat source; the same as `flow` unless the two are separated
+    Pressure head;           ///< of the emitters' pump at its duty point
+    Power heat;              ///< from the source
+    Power pump_power;        ///< power that all pumps together give to the water
     Velocity highest_velocity;
     int fastest_section = -1;
     /// Room furthest below its temperature, or, if none is, the one with the least margin.
     int least_served = -1;
     std::vector<EmitterState> emitters;
     std::vector<RoomState> rooms;
-    std::vector<VolumeFlow> section_flow;   ///< the larger flow of its two pipes
-    std::vector<double> reynolds;           ///< by section
+    std::vector<VolumeFlow> section_flow;  ///< the larger flow of its two pipes
+    std::vector<double> reynolds;          ///< by section
     bool source_at_capacity = false;
     bool below_minimum_flow = false;
-    bool pump_backwards = false;   ///< water is driven backwards through a pump
-    bool would_freeze = false;     ///< water somewhere cools to its freezing point
-    bool past_curve = false;       ///< a pump runs beyond the last point of its curve
-    int rounds = 0;                ///< iterations of hydraulics and heat in turn
+    bool pump_backwards = false;  ///< water is driven backwards through a pump
+    bool would_freeze = false;    ///< water somewhere cools to its freezing point
+    bool past_curve = false;      ///< a pump runs beyond the last point of its curve
+    int rounds = 0;               ///< iterations of hydraulics and heat in turn
     Pressure pressure_residual;
     MassFlow continuity_residual;
-    double energy_error = 0.0;     ///< relative error of the energy balance
+    double energy_error = 0.0;  ///< relative error of the energy balance
     /// Head that drives each flow through the pipework; empty on the mild day.
     std::vector<job::CurvePoint> system_curve;
 };
@@ -68,41 +68,41 @@ struct State {
 struct BalancedValve {
     int emitter = -1;
     VolumeFlow flow;
-    Pressure own;                  ///< pressure drop of its branch without the valve
-    Pressure added;                ///< pressure drop that the valve must add
-    double kv = 0.0;               ///< m3/h; 0: fully open
+    Pressure own;     ///< pressure drop of its branch without the valve
+    Pressure added;   ///< pressure drop that the valve must add
+    double kv = 0.0;  ///< m3/h; 0: fully open
     Temperature return_temperature;
-    TemperatureDifference drop;    ///< temperature drop to read between its two pipes
-    bool out_of_reach = false;     ///< the pumps cannot drive its design flow
+    TemperatureDifference drop;  ///< temperature drop to read between its two pipes
+    bool out_of_reach = false;   ///< the pumps cannot drive its design flow
 };
 
 /// The settings that balance the pipework as it is, or with its changes.
 struct Balancing {
-    std::vector<BalancedValve> valves;   ///< in the order of the work: the one with least to add first
+    std::vector<BalancedValve> valves;  ///< in the order of the work: the one with least to add first
     int index_emitter = -1;
-    Pressure head;                 ///< minimum head of the pump with which balancing is possible
+    Pressure head;  ///< minimum head of the pump with which balancing is possible
 };
 
 /// The heat source connected at one junction.
 struct JoinOption {
     std::string junction;
     bool is_present = false;
-    bool possible = true;          ///< a design is possible
-    std::vector<int> change;       ///< sections that exceed a limit
-    Length metres;                 ///< length of pipe in them, flow and return
-    int noted = 0;                 ///< sections outside a preferred value
+    bool possible = true;     ///< a design is possible
+    std::vector<int> change;  ///< sections that exceed a limit
+    Length metres;            ///< length of pipe in them, flow and return
+    int noted = 0;            ///< sections outside a preferred value
     Pressure head;
 };
 
 /// A section outside a limit that stays as it is.
 struct KeptPipe {
     int section = -1;
-    Velocity velocity;             ///< at the design flow
-    double noise_margin = 0.0;     ///< limit over velocity, less 1: negative above the limit
-    std::optional<TemperatureDifference> drop;          ///< temperature drop that brings it within the preferred values
-    std::optional<Temperature> flow_temperature;        ///< at which the emitters then still give their present output
-    VolumeFlow total_flow;         ///< flow of the whole system at that temperature drop
-    std::optional<bool> minimum_flow_kept, maximum_drop_kept;   ///< where the heat source states them
+    Velocity velocity;                            ///< at the design flow
+    double noise_margin = 0.0;                    ///< limit over velocity, less 1: negative above the limit
+    std::optional<TemperatureDifference> drop;    ///< temperature drop that brings it within the preferred values
+    std::optional<Temperature> flow_temperature;  ///< at which the emitters then still give their present output
+    VolumeFlow total_flow;                        ///< flow of the whole system at that temperature drop
+    std::optional<bool> minimum_flow_kept, maximum_drop_kept;  ///< where the heat source states them
     /// Share of the present load at which it is within its limits, at the present temperature drop.
     double load_share = 1.0;
 };
@@ -111,31 +111,31 @@ enum class LoadLimit { velocity_preferred, gradient_preferred, velocity, circula
 /// The largest load that the house in its present state carries under one limit.
 struct LoadCapacity {
     LoadLimit limit{};
-    double factor = 0.0;           ///< share of the present load; below 1 where the limit is exceeded already
+    double factor = 0.0;  ///< share of the present load; below 1 where the limit is exceeded already
     Power load;
-    int where = -1;                ///< section or room that sets this capacity
+    int where = -1;  ///< section or room that sets this capacity
 };
 
 struct Changes {
     std::vector<PipeChange> pipes;
-    std::vector<int> emitters;     ///< emitters to replace with larger ones
-    bool circulator = false;       ///< a stronger pump is needed
-    std::optional<Pressure> set_head;   ///< the pump's setting, where it could give more
-    std::vector<std::optional<Pressure>> mixer_heads;   ///< the same for the pump of each mixing set
+    std::vector<int> emitters;                         ///< emitters to replace with larger ones
+    bool circulator = false;                           ///< a stronger pump is needed
+    std::optional<Pressure> set_head;                  ///< the pump's setting, where it could give more
+    std::vector<std::optional<Pressure>> mixer_heads;  ///< the same for the pump of each mixing set
     [[nodiscard]] bool any() const { return !pipes.empty() || !emitters.empty() || circulator; }
 };
 
 struct Operation {
-    bool pump_known = false;       ///< the job describes the pump; otherwise it is assumed to give the design head
-    std::vector<State> states;     ///< by StateKind
+    bool pump_known = false;    ///< the job describes the pump; otherwise it is assumed to give the design head
+    std::vector<State> states;  ///< by StateKind
     Balancing as_found;
     Balancing changed;
     Changes changes;
-    Pressure changed_head;         ///< pump head needed by the design with the changes
-    std::vector<job::CurvePoint> pump_curve;   ///< of the present pump; empty where it is not known
-    std::vector<JoinOption> joins; ///< the present junction first; empty without candidates
+    Pressure changed_head;                    ///< pump head needed by the design with the changes
+    std::vector<job::CurvePoint> pump_curve;  ///< of the present pump; empty where it is not known
+    std::vector<JoinOption> joins;            ///< the present junction first; empty without candidates
     int best_join = -1;
-    std::optional<Design> best_join_design;   ///< where another junction than the present one is best
+    std::optional<Design> best_join_design;  ///< where another junction than the present one is best
     std::vector<KeptPipe> kept;
     std::vector<LoadCapacity> capacities;
 };

@@ -15,7 +15,7 @@ struct Plant {
     std::optional<WaterPlan> water;
     std::optional<HotWaterPlan> hot_water;
     std::optional<SoundPlan> sound;
-    Findings findings;           ///< of system water, hot water and sound; their plans refer to positions in this list
+    Findings findings;  ///< of system water, hot water and sound; their plans refer to positions in this list
 
     [[nodiscard]] const Finding& at(FindingId id) const { return findings.at(static_cast<std::size_t>(id.at)); }
 };
@@ -23,7 +23,8 @@ struct Plant {
 /// A pure function, as `design` is. With a trace, each part writes how it came to its figures. Refuses inputs outside
 /// the range of a formula.
 [[nodiscard]] std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const Design& design,
-                                                                   std::optional<SeasonBands> bands = {}, Trace* trace = nullptr);
+                                                                   std::optional<SeasonBands> bands = {},
+                                                                   Trace* trace = nullptr);
 
 /// Only the findings of the plant, for comparing the verdicts of many designs. Empty where the plan is refused.
 [[nodiscard]] Findings plant_findings(const House& house, const Design& design);

@@ -17,10 +17,10 @@ struct PipeChange {
 
 /// Lengths of pipe that, replaced by a wider size, make the present pump strong enough.
 struct PumpRemedy {
-    std::vector<PipeChange> changes;   ///< the most helpful first
-    Pressure head;                     ///< head that is then needed
-    Pressure available;                ///< head that the pump then gives
-    Verdict verdict = Verdict::keep;   ///< of the pump with these changes: never `change`
+    std::vector<PipeChange> changes;  ///< the most helpful first
+    Pressure head;                    ///< head that is then needed
+    Pressure available;               ///< head that the pump then gives
+    Verdict verdict = Verdict::keep;  ///< of the pump with these changes: never `change`
 };
 
 /// For a pump that is too weak: widens the section of the index circuit with the largest pressure drop to the next size

@@ -8,7 +8,19 @@ namespace loopfolio::design {
 
 /// What a finding, a caveat or a derivation is about. Rooms, emitters, sections and mixing sets are numbered as the job
 /// lists them; a house has one of everything else.
-enum class Subject { room, emitter, section, circulator, plant, heat_source, mixer, separation, system_water, hot_water, sound };
+enum class Subject {
+    room,
+    emitter,
+    section,
+    circulator,
+    plant,
+    heat_source,
+    mixer,
+    separation,
+    system_water,
+    hot_water,
+    sound
+};
 
 /// The word used in the record: `room`, `emitter`, `heat_source`.
 [[nodiscard]] constexpr std::string_view word(Subject subject) {

@@ -15,10 +15,10 @@ namespace loopfolio::design {
 /// One step of a calculation as the calculation itself wrote it. It holds keys of texts and figures; their words are
 /// the template's, in its files `wording/steps_*.yaml`.
 struct Step {
-    KeyedText what;        ///< `mass_flow`; its key names the step in the record
-    KeyedText formula;     ///< symbols, then the figures put in: `Φ = q·A = {rate} × {area}`; may say nothing
-    Figure result;         ///< `0.0679 kg/s`
-    std::string source;    ///< key of a source, or empty for arithmetic
+    KeyedText what;      ///< `mass_flow`; its key names the step in the record
+    KeyedText formula;   ///< symbols, then the figures put in: `Φ = q·A = {rate} × {area}`; may say nothing
+    Figure result;       ///< `0.0679 kg/s`
+    std::string source;  ///< key of a source, or empty for arithmetic
 };
 
 /// The steps that lead to the figures of one thing. Season, system water, hot water and sound share the subject

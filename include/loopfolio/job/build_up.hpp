@@ -13,41 +13,41 @@ namespace loopfolio::job {
 
 /// A second material in a share of a layer, such as studs, joists or mortar.
 struct LayerBridge {
-    std::string material;                           ///< name in reference::materials(), or empty
-    Input<Conductivity> conductivity;               ///< filled from the material unless stated
-    Input<double> share;                            ///< share of the area, 0 to 1
+    std::string material;              ///< name in reference::materials(), or empty
+    Input<Conductivity> conductivity;  ///< filled from the material unless stated
+    Input<double> share;               ///< share of the area, 0 to 1
 };
 
 /// Metal through an insulating layer, such as wall ties or screws.
 struct Fasteners {
-    std::string material;                           ///< name in reference::materials(), or empty
-    Input<Conductivity> conductivity;               ///< filled from the material unless stated; at least 1 W/(m K)
-    Input<Area> section;                            ///< cross-section of one of them
-    Input<double> per_square_metre;                 ///< number on 1 m2
-    std::optional<Input<Length>> depth;             ///< into the layer; absent: through the whole layer
+    std::string material;                ///< name in reference::materials(), or empty
+    Input<Conductivity> conductivity;    ///< filled from the material unless stated; at least 1 W/(m K)
+    Input<Area> section;                 ///< cross-section of one of them
+    Input<double> per_square_metre;      ///< number on 1 m2
+    std::optional<Input<Length>> depth;  ///< into the layer; absent: through the whole layer
 };
 
 /// One layer, from the room outwards: solid with a thickness, still air, or known by its resistance alone.
 struct Layer {
-    std::string material;                           ///< name in reference::materials(), or empty
-    Input<Length> thickness;                        ///< of a solid or of still air; absent with `resistance`
-    Input<Conductivity> conductivity;               ///< of a solid; filled from the material unless stated
+    std::string material;              ///< name in reference::materials(), or empty
+    Input<Length> thickness;           ///< of a solid or of still air; absent with `resistance`
+    Input<Conductivity> conductivity;  ///< of a solid; filled from the material unless stated
     bool air = false;
     std::optional<Input<ThermalResistance>> resistance;
     std::optional<LayerBridge> bridge;
-    int air_gap_level = 0;                          ///< of ISO 6946, 0 to 2
-    std::optional<Fasteners> fasteners;             ///< of a solid
+    int air_gap_level = 0;               ///< of ISO 6946, 0 to 2
+    std::optional<Fasteners> fasteners;  ///< of a solid
 };
 
 /// The ground under a floor.
 struct Ground {
-    std::string kind;                               ///< name in reference::ground_names(); empty: assumed
-    Input<Conductivity> conductivity;               ///< filled
+    std::string kind;                  ///< name in reference::ground_names(); empty: assumed
+    Input<Conductivity> conductivity;  ///< filled
 };
 
 /// A slab on the ground, described by its edge that faces outside.
 struct GroundSlab {
-    Input<Length> perimeter;                        ///< exposed edge, > 0
+    Input<Length> perimeter;  ///< exposed edge, > 0
     Input<ThermalResistance> insulation;
     Ground ground{};
 };
@@ -60,8 +60,8 @@ struct UnheatedSpace {
 /// Ventilation of a room by fans.
 struct MechanicalVentilation {
     Input<AirChangeRate> supply;
-    Input<double> recovery;                         ///< share of the heat recovered from extract air, 0 to 1
-    Input<AirChangeRate> infiltration;              ///< filled from the house's air leakage unless stated
+    Input<double> recovery;             ///< share of the heat recovered from extract air, 0 to 1
+    Input<AirChangeRate> infiltration;  ///< filled from the house's air leakage unless stated
 };
 
 }  // namespace loopfolio::job

@@ -26,7 +26,7 @@ struct HotWater {
     Input<Temperature> source_flow;
     /// While it heats the cylinder; else from the manufacturer's points, else its capacity.
     std::optional<Input<Power>> source_capacity;
-    std::optional<Input<Energy>> standing_loss;      ///< in a day, as tested at 45 K above the room
+    std::optional<Input<Energy>> standing_loss;  ///< in a day, as tested at 45 K above the room
     std::optional<Input<Power>> immersion;
     std::optional<Input<double>> hot_cycles_a_year;  ///< times a year that the cylinder is heated to prevent legionella
     Input<Temperature> hot_cycle;                    ///< temperature of these cycles; filled

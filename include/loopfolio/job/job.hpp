@@ -9,13 +9,12 @@
 #include "loopfolio/job/catalogue.hpp"
 #include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/hot_water.hpp"
+#include "loopfolio/job/parties.hpp"
 #include "loopfolio/job/rating.hpp"
 #include "loopfolio/job/season.hpp"
 #include "loopfolio/job/sound.hpp"
 #include "loopfolio/job/system_water.hpp"
 #include "loopfolio/reference/fabric.hpp"
-
-#include <date/date.h>
 
 #include <optional>
 #include <string>
@@ -25,41 +24,11 @@
 /// control characters. Every id is unique within its list, and every id that is referred to exists.
 namespace loopfolio::job {
 
-struct Person {
-    std::string name;
-    std::string role;           ///< qualification or position; may be empty
-};
-
-struct Firm {
-    std::string name;
-    std::vector<std::string> address;
-    std::string telephone;
-    std::string email;
-    std::string registration;   ///< of the firm with the body that licenses its work; may be empty
-};
-
-struct Household {
-    std::string name;
-    std::vector<std::string> contact;   ///< telephone, e-mail; lines as the job has them
-};
-
-struct Property {
-    std::vector<std::string> address;   ///< at least one line
-    std::string description;            ///< `semi-detached house, built about 1936`
-};
-
-struct Identity {
-    std::string reference;              ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
-    std::string revision;               ///< same characters as `reference`
-    date::year_month_day design_date;
-    std::string supersedes;             ///< earlier revision, may be empty
-};
-
 /// Conditions that hold for the whole house. Limits that the job leaves out are filled from the reference.
 struct Conditions {
     /// Always stated by the job; derived where the job states it for a lower place.
     Input<Temperature> outdoor;
-    Input<Temperature> flow;                            ///< always stated
+    Input<Temperature> flow;  ///< always stated
     Input<TemperatureDifference> drop;
     Input<Velocity> velocity_preferred;
     Input<Velocity> velocity_limit;
@@ -70,10 +39,10 @@ struct Conditions {
     Input<Length> height_above_station;
     /// Temperature fall with height; filled where a height is given.
     Input<Quantity<0, -1, 0, 1>> lapse;
-    Input<Temperature> station_outdoor;                 ///< as stated, once `outdoor` is derived
-    Input<AirChangeRate> leakage_at_50_pa;              ///< air leakage of the house when tested; absent: not tested
-    Input<double> leakage_divisor;                      ///< filled where a leakage is given
-    Input<HeatFlux> heat_up;                            ///< to warm up after a setback, per floor area; absent: none
+    Input<Temperature> station_outdoor;     ///< as stated, once `outdoor` is derived
+    Input<AirChangeRate> leakage_at_50_pa;  ///< air leakage of the house when tested; absent: not tested
+    Input<double> leakage_divisor;          ///< filled where a leakage is given
+    Input<HeatFlux> heat_up;                ///< to warm up after a setback, per floor area; absent: none
     /// Share of the load for intermittent heating, used instead of `heat_up`; absent: none.
     Input<double> intermittent_margin;
 };
@@ -82,7 +51,7 @@ enum class FluidName { water, propylene_glycol, ethylene_glycol };
 enum class ConcentrationBasis { mass, volume };
 struct FluidChoice {
     FluidName kind = FluidName::water;
-    Input<double> concentration;                        ///< 0 to 0.6; absent for water
+    Input<double> concentration;  ///< 0 to 0.6; absent for water
     ConcentrationBasis basis = ConcentrationBasis::mass;
 };
 
@@ -93,87 +62,87 @@ struct Fabric {
     reference::GlazingKind glazing{};
     reference::RoofKind roof = reference::RoofKind::none;
     reference::FloorKind floor = reference::FloorKind::none;
-    int outside_walls = 0;                              ///< 0 to 4
-    Input<UValue> wall_u_value;                         ///< filled from era and wall unless stated
+    int outside_walls = 0;       ///< 0 to 4
+    Input<UValue> wall_u_value;  ///< filled from era and wall unless stated
     Input<UValue> roof_u_value;
     Input<UValue> glazing_u_value;
     Input<ThermalResistance> floor_insulation;
-    Ground ground;                                      ///< under FloorKind::ground
+    Ground ground;  ///< under FloorKind::ground
     Input<UValue> thermal_bridge;
 };
 
 enum class ElementKind { wall, window, door, roof, floor, ceiling, party_wall };
 enum class Beyond { outside, unheated, room, ground };
 struct Element {
-    std::string name;                                   ///< printed in the pack; may be empty
+    std::string name;  ///< printed in the pack; may be empty
     ElementKind kind{};
-    Input<Area> area;                                   ///< without the openings in it
-    Input<UValue> u_value;                              ///< stated, or derived from `layers` or `slab`
-    std::vector<Layer> layers;                          ///< from the room outwards; empty with a stated U-value
-    std::optional<GroundSlab> slab;                     ///< with Beyond::ground
+    Input<Area> area;                ///< without the openings in it
+    Input<UValue> u_value;           ///< stated, or derived from `layers` or `slab`
+    std::vector<Layer> layers;       ///< from the room outwards; empty with a stated U-value
+    std::optional<GroundSlab> slab;  ///< with Beyond::ground
     Beyond beyond = Beyond::outside;
-    std::string beyond_room;                            ///< id, with Beyond::room
-    std::optional<Input<Temperature>> beyond_temperature;   ///< of an unheated space; absent: see `factor`
+    std::string beyond_room;                               ///< id, with Beyond::room
+    std::optional<Input<Temperature>> beyond_temperature;  ///< of an unheated space; absent: see `factor`
     /// Share of (room - outdoor); absent for elements to outside, which have the full difference.
     Input<double> factor;
-    std::optional<UnheatedSpace> space;                 ///< the unheated space that `factor` is derived from
+    std::optional<UnheatedSpace> space;  ///< the unheated space that `factor` is derived from
 };
 
 struct Room {
     std::string id;
     std::string name;
-    std::string storey;                                 ///< printed in the pack: `ground floor`; may be empty
+    std::string storey;  ///< printed in the pack: `ground floor`; may be empty
     reference::RoomUse use{};
-    bool heated = true;                                 ///< false: no loss is calculated and no emitter expected
+    bool heated = true;  ///< false: no loss is calculated and no emitter expected
     Input<Area> floor_area;
     Input<Length> ceiling_height;
-    Input<Temperature> temperature;                     ///< filled from `use` unless stated
-    Input<AirChangeRate> air_changes;                   ///< filled from `use` unless stated or derived from `ventilation`
+    Input<Temperature> temperature;    ///< filled from `use` unless stated
+    Input<AirChangeRate> air_changes;  ///< filled from `use` unless stated or derived from `ventilation`
     std::optional<MechanicalVentilation> ventilation;
-    Input<HeatFlux> heat_up;                            ///< filled from the conditions unless stated
-    std::optional<Fabric> fabric;                       ///< by-area method, derived rate
-    std::optional<Input<HeatFlux>> heat_loss_rate;      ///< by-area method, the firm's own rate
-    std::vector<Element> elements;                      ///< element-by-element method, if any
-    Input<UValue> element_thermal_bridge;               ///< with elements
-    std::optional<Input<Power>> heat_loss;              ///< from another survey; adopted where stated
+    Input<HeatFlux> heat_up;                        ///< filled from the conditions unless stated
+    std::optional<Fabric> fabric;                   ///< by-area method, derived rate
+    std::optional<Input<HeatFlux>> heat_loss_rate;  ///< by-area method, the firm's own rate
+    std::vector<Element> elements;                  ///< element-by-element method, if any
+    Input<UValue> element_thermal_bridge;           ///< with elements
+    std::optional<Input<Power>> heat_loss;          ///< from another survey; adopted where stated
     Place place;
 };
 
 struct FittingCount {
-    std::string kind;       ///< name in reference::fittings(), or `other`
-    int count = 0;          ///< on one pipe of the pair, 0 to 1000
-    double zeta = 0.0;      ///< with `other` only
+    std::string kind;   ///< name in reference::fittings(), or `other`
+    int count = 0;      ///< on one pipe of the pair, 0 to 1000
+    double zeta = 0.0;  ///< with `other` only
     Place place;
 };
 
 struct Emitter {
     std::string id;
-    std::string name;                                   ///< printed in the pack; may be empty
+    std::string name;  ///< printed in the pack; may be empty
     std::string room;
-    std::string at;                                     ///< junction that its flow comes from
-    std::string return_at;                              ///< junction that its return goes to; `at` unless stated
-    std::string kind;                                   ///< name in reference::emitter_kinds()
+    std::string at;         ///< junction that its flow comes from
+    std::string return_at;  ///< junction that its return goes to; `at` unless stated
+    std::string kind;       ///< name in reference::emitter_kinds()
     /// Model in the catalogue that its figures are taken from; may be empty.
     std::string model;
-    Input<Power> output_at_50k;                         ///< stated or derived; after `deratings`
-    Input<double> exponent;                             ///< filled from the kind unless stated; 1 with `floor`
+    Input<Power> output_at_50k;  ///< stated or derived; after `deratings`
+    Input<double> exponent;      ///< filled from the kind unless stated; 1 with `floor`
     /// At most one of these four is given, instead of an output at 50 K.
     std::optional<RatedAt> rated_at;
     std::optional<Fan> fan;
     std::optional<RatedByPiece> by_piece;
     std::optional<HeatedFloor> floor;
     std::vector<Derating> deratings;
-    Input<Power> rating;                                ///< ΔT50 rating before deratings; given where there are any
-    Input<Length> length;                               ///< absent where not surveyed
+    Input<Power> rating;   ///< ΔT50 rating before deratings; given where there are any
+    Input<Length> length;  ///< absent where not surveyed
     Input<Length> height;
-    std::optional<Input<Volume>> content;               ///< water content; absent: estimated from the rating
+    std::optional<Input<Volume>> content;  ///< water content; absent: estimated from the rating
     /// Temperature drop across it at design; absent: that of the conditions.
     std::optional<Input<TemperatureDifference>> drop;
-    std::optional<Input<double>> valves_kv;             ///< m3/h, of all its valves together as found
+    std::optional<Input<double>> valves_kv;  ///< m3/h, of all its valves together as found
     /// Name in reference::pipes(), for a loop in the floor; else empty.
     std::string loop_pipe;
-    Input<Length> loop_length;                          ///< of that loop, with its tails
-    std::vector<FittingCount> fittings;                 ///< its valves; for the whole emitter, so counted once
+    Input<Length> loop_length;           ///< of that loop, with its tails
+    std::vector<FittingCount> fittings;  ///< its valves; for the whole emitter, so counted once
     /// Pipe size of its valves: loss factors refer to v2/2 in this pipe.
     std::string connection;
     bool existing = true;
@@ -182,29 +151,29 @@ struct Emitter {
 
 /// The pipes that a section consists of.
 enum class Carries {
-    both,          ///< a flow and a return pipe next to each other
+    both,  ///< a flow and a return pipe next to each other
     flow,
-    return_,       ///< with flow: where the two run separately, as in reverse return or a ring main
-    loop,          ///< the single pipe of a one-pipe loop
+    return_,  ///< with flow: where the two run separately, as in reverse return or a ring main
+    loop,     ///< the single pipe of a one-pipe loop
 };
 
 struct Section {
     std::string id;
     Carries carries = Carries::both;
-    std::string from;                                   ///< the direction of flow is calculated; a loop runs from here
+    std::string from;  ///< the direction of flow is calculated; a loop runs from here
     std::string to;
-    std::string pipe;                                   ///< name in reference::pipes()
-    Input<Length> bore;                                 ///< filled from the pipe unless measured
-    Input<Length> insert_bore;                          ///< filled from the pipe; absent where fittings do not narrow
-    Input<Length> roughness;                            ///< filled from the pipe
-    Input<Length> length;                               ///< one way
+    std::string pipe;           ///< name in reference::pipes()
+    Input<Length> bore;         ///< filled from the pipe unless measured
+    Input<Length> insert_bore;  ///< filled from the pipe; absent where fittings do not narrow
+    Input<Length> roughness;    ///< filled from the pipe
+    Input<Length> length;       ///< one way
     /// W/(m K) of each pipe to its surroundings; absent: not counted.
     std::optional<Input<Conductivity>> heat_loss;
-    Input<Temperature> surroundings;                    ///< with `heat_loss`
-    bool closed = false;                                ///< an isolating valve in it is shut
-    std::vector<FittingCount> fittings;                 ///< on one pipe; the return is assumed to be the same
+    Input<Temperature> surroundings;     ///< with `heat_loss`
+    bool closed = false;                 ///< an isolating valve in it is shut
+    std::vector<FittingCount> fittings;  ///< on one pipe; the return is assumed to be the same
     bool existing = true;
-    std::string where;                                  ///< printed in the pack: `under hall floor`; may be empty
+    std::string where;  ///< printed in the pack: `under hall floor`; may be empty
     Place place;
 };
 
@@ -224,8 +193,8 @@ struct Circulator {
     PumpMode mode = PumpMode::constant_speed;
     /// With rising flow and falling head; at least two points, or empty.
     std::vector<CurvePoint> curve;
-    std::optional<QuadraticCurve> quadratic;            ///< instead of points
-    std::optional<Pressure> set_head;                   ///< for the controlled modes
+    std::optional<QuadraticCurve> quadratic;  ///< instead of points
+    std::optional<Pressure> set_head;         ///< for the controlled modes
     /// For proportional pressure: flow at which `set_head` is reached.
     std::optional<VolumeFlow> set_flow;
     Basis basis = Basis::document;
@@ -236,10 +205,10 @@ struct Circulator {
 /// A pump in a section of its own, in addition to the main one.
 struct FurtherCirculator {
     Circulator pump;
-    std::string in;                                     ///< section that contains it
+    std::string in;  ///< section that contains it
     /// One of the section's two junctions: the one that it pumps towards.
     std::string towards;
-    bool in_return = false;                             ///< in the return pipe of a section that carries both
+    bool in_return = false;  ///< in the return pipe of a section that carries both
 };
 
 /// A mixing set between two junctions. Its own pump draws from `from` and supplies `to` at a lower temperature.
@@ -248,7 +217,7 @@ struct Mixer {
     std::string id;
     std::string from;
     std::string to;
-    Input<Temperature> flow;                            ///< flow temperature that it supplies
+    Input<Temperature> flow;  ///< flow temperature that it supplies
     /// Across the emitters beyond it; absent: that of the conditions.
     Input<TemperatureDifference> drop;
     std::optional<Circulator> pump;
@@ -261,9 +230,9 @@ struct Separation {
     SeparationKind kind{};
     /// On the primary side; calculated from the emitters' flow unless stated.
     std::optional<Input<VolumeFlow>> source_flow;
-    std::optional<Circulator> source_pump;              ///< primary pump
-    std::optional<Input<Volume>> volume;                ///< of a buffer or volumiser
-    std::optional<Input<HeatLossCoefficient>> plate_ua; ///< of a plate heat exchanger
+    std::optional<Circulator> source_pump;               ///< primary pump
+    std::optional<Input<Volume>> volume;                 ///< of a buffer or volumiser
+    std::optional<Input<HeatLossCoefficient>> plate_ua;  ///< of a plate heat exchanger
     /// Each side of a plate heat exchanger, or a volumiser, at the flow below.
     std::optional<Input<Pressure>> pressure_drop;
     std::optional<Input<VolumeFlow>> pressure_drop_flow;
@@ -276,15 +245,15 @@ struct Job {
     Person designer;
     Household household;
     Property property;
-    std::vector<std::string> survey_notes;              ///< paragraphs for the household's part
-    Basis plain_values = Basis::measured;               ///< basis of a number that states none
+    std::vector<std::string> survey_notes;  ///< paragraphs for the household's part
+    Basis plain_values = Basis::measured;   ///< basis of a number that states none
     Conditions conditions;
     FluidChoice fluid;
     std::vector<Room> rooms;
     std::vector<Emitter> emitters;
     std::vector<Section> sections;
     std::optional<HeatSource> heat_source;
-    std::optional<Circulator> circulator;               ///< the main pump, which drives the emitters
+    std::optional<Circulator> circulator;  ///< the main pump, which drives the emitters
     std::vector<FurtherCirculator> further_circulators;
     std::vector<Mixer> mixers;
     std::optional<Separation> separation;
@@ -292,10 +261,10 @@ struct Job {
     std::optional<SystemWater> system_water;
     std::optional<HotWater> hot_water;
     std::optional<Sound> sound;
-    std::vector<EmitterSize> sizes;                     ///< the firm's catalogue, in its order; may be empty
-    bool unvented_hot_water = false;                    ///< selects a caution
+    std::vector<EmitterSize> sizes;   ///< the firm's catalogue, in its order; may be empty
+    bool unvented_hot_water = false;  ///< selects a caution
     bool hot_water_store = false;
-    bool old_lagging = false;                           ///< lagging, boards or flues may contain asbestos
+    bool old_lagging = false;  ///< lagging, boards or flues may contain asbestos
 };
 
 }  // namespace loopfolio::job

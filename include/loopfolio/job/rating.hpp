@@ -25,41 +25,41 @@ struct RatedAt {
 };
 
 struct FanSpeed {
-    double speed = 0.0;                             ///< on the manufacturer's scale
+    double speed = 0.0;  ///< on the manufacturer's scale
     Power output;
 };
 struct Fan {
     RatingTemperatures at;
-    std::vector<FanSpeed> speeds;                   ///< rising
-    double speed = 0.0;                             ///< the speed used; within the stated ones
+    std::vector<FanSpeed> speeds;  ///< rising
+    double speed = 0.0;            ///< the speed used; within the stated ones
 };
 
 /// A radiator of equal sections, or an emitter rated by the metre.
 struct RatedByPiece {
-    int sections = 0;                               ///< 0: rated by the metre of the emitter's length
-    Input<Power> output;                            ///< of one section or one metre, at 50 K
+    int sections = 0;     ///< 0: rated by the metre of the emitter's length
+    Input<Power> output;  ///< of one section or one metre, at 50 K
 };
 
 /// A floor heated by pipes in a screed: output by EN 1264.
 struct HeatedFloor {
     Input<Area> area;
     Input<Length> pitch;
-    std::string covering;                           ///< name in reference::floor_coverings(), or empty
-    Input<ThermalResistance> covering_resistance;   ///< filled from the covering unless stated
-    Input<Length> screed_cover;                     ///< thickness above the pipe
-    Input<Conductivity> screed;                     ///< filled unless stated
-    Input<Length> pipe_outside;                     ///< filled from the loop's pipe unless stated
-    std::string zone;                               ///< name in reference::floor_surface_limits(); empty: `occupied`
-    Input<Length> leads;                            ///< length of pipe to the manifold and back; absent: none
+    std::string covering;                          ///< name in reference::floor_coverings(), or empty
+    Input<ThermalResistance> covering_resistance;  ///< filled from the covering unless stated
+    Input<Length> screed_cover;                    ///< thickness above the pipe
+    Input<Conductivity> screed;                    ///< filled unless stated
+    Input<Length> pipe_outside;                    ///< filled from the loop's pipe unless stated
+    std::string zone;                              ///< name in reference::floor_surface_limits(); empty: `occupied`
+    Input<Length> leads;                           ///< length of pipe to the manifold and back; absent: none
     /// Between the pipes and the space below, with its surface; absent: not known.
     std::optional<Input<ThermalResistance>> below;
-    Input<Temperature> below_temperature;           ///< with `below`
+    Input<Temperature> below_temperature;  ///< with `below`
 };
 
 /// A circumstance that lowers an emitter's output.
 struct Derating {
-    std::string name;                               ///< in reference::deratings()
-    Input<double> factor;                           ///< filled
+    std::string name;      ///< in reference::deratings()
+    Input<double> factor;  ///< filled
 };
 
 }  // namespace loopfolio::job

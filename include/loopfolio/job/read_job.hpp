@@ -16,16 +16,16 @@ namespace loopfolio::job {
 
 /// A file that a job names, such as a catalogue.
 struct NamedFile {
-    std::string name;    ///< as the job writes it
+    std::string name;  ///< as the job writes it
     std::string bytes;
-    std::string path;    ///< as messages name it: relative to the folder from which the job file is named
+    std::string path;  ///< as messages name it: relative to the folder from which the job file is named
 };
 
 /// The result of reading. It holds a job only if no diagnostic is an error.
 struct ReadResult {
     std::optional<Job> job;
     Diagnostics diagnostics;
-    std::vector<NamedFile> files = {};   ///< files read with it; the first of them is file 1 of a Place
+    std::vector<NamedFile> files = {};  ///< files read with it; the first of them is file 1 of a Place
 };
 
 /// Why a file cannot be read, worded as the rule of a diagnostic: `cannot be read: No such file or directory`.
@@ -46,7 +46,6 @@ inline constexpr std::size_t largest_job_bytes = 4u * 1024u * 1024u;
 /// job names; without it, naming a file is an error. Throws only std::bad_alloc and what `read_file` throws.
 using UnprintableIn = std::function<std::string(std::string_view)>;
 [[nodiscard]] ReadResult read_job(std::string_view text, std::string_view file,
-                                  const UnprintableIn& unprintable = nullptr,
-                                  const ReadFile& read_file = nullptr);
+                                  const UnprintableIn& unprintable = nullptr, const ReadFile& read_file = nullptr);
 
 }  // namespace loopfolio::job

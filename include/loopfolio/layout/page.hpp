@@ -29,12 +29,12 @@ enum class Face { regular, bold, italic };
 /// measurer gave, so that a test can see an overlap without a font.
 struct TextItem {
     Point baseline;
-    std::string text;    ///< UTF-8
+    std::string text;  ///< UTF-8
     Face face = Face::regular;
     double size = 10.0;
     double width = 0.0;
     Colour colour;
-    int mark = -1;       ///< the element that it belongs to: index in Pages::structure; -1 for an artifact
+    int mark = -1;  ///< the element that it belongs to: index in Pages::structure; -1 for an artifact
 };
 
 /// An open line or, with `closed`, a polygon. Stroked where `line_width` > 0, filled where `filled`.
@@ -44,8 +44,8 @@ struct PathItem {
     bool filled = false;
     double line_width = 0.0;
     Colour stroke, fill;
-    std::vector<double> dashes;   ///< lengths on and off; empty for a solid line
-    int mark = -1;                ///< as in TextItem
+    std::vector<double> dashes;  ///< lengths on and off; empty for a solid line
+    int mark = -1;               ///< as in TextItem
 };
 
 struct CircleItem {
@@ -54,14 +54,14 @@ struct CircleItem {
     bool filled = false;
     double line_width = 0.0;
     Colour stroke, fill;
-    int mark = -1;                ///< as in TextItem
+    int mark = -1;  ///< as in TextItem
 };
 
 /// A picture, stretched over its box.
 struct ImageItem {
     Box box;
-    int image = 0;                ///< index in Pages::images
-    int mark = -1;                ///< as in TextItem
+    int image = 0;  ///< index in Pages::images
+    int mark = -1;  ///< as in TextItem
 };
 
 using Item = std::variant<TextItem, PathItem, CircleItem, ImageItem>;
@@ -69,13 +69,13 @@ using Item = std::variant<TextItem, PathItem, CircleItem, ImageItem>;
 /// An area of a page that leads to a place on a page.
 struct Link {
     Box area;
-    int page = 0;         ///< from 0
+    int page = 0;  ///< from 0
     double top = 0.0;
-    int mark = -1;        ///< the element that it belongs to
+    int mark = -1;  ///< the element that it belongs to
 };
 
 struct Page {
-    double width = 595.276, height = 841.890;   ///< A4 portrait
+    double width = 595.276, height = 841.890;  ///< A4 portrait
     std::vector<Item> items;
     std::vector<Link> links;
 };
@@ -83,15 +83,31 @@ struct Page {
 /// An entry of the outline that a reader shows beside the pages.
 struct Bookmark {
     std::string title;
-    int level = 0;        ///< 0 for a part
-    int page = 0;         ///< from 0
+    int level = 0;  ///< 0 for a part
+    int page = 0;   ///< from 0
     double top = 0.0;
 };
 
 /// What an element of a report is, after the standard structure types of ISO 32000-1, 14.8.4.
 enum class Role {
-    document, part, h1, h2, h3, h4, p, list, list_item, list_label, list_body, table, row, head_cell, cell, figure,
-    caption, note
+    document,
+    part,
+    h1,
+    h2,
+    h3,
+    h4,
+    p,
+    list,
+    list_item,
+    list_label,
+    list_body,
+    table,
+    row,
+    head_cell,
+    cell,
+    figure,
+    caption,
+    note
 };
 
 /// An element of the report as someone reads it who does not see the pages. Its own items come first, in the order of
@@ -103,13 +119,13 @@ struct Element {
     int parent = -1;          ///< index in Pages::structure, always before its own; -1 for the document, which is first
     std::string alternative;  ///< of a figure, in words; never empty there
     int page = 0;             ///< from 0, where it begins
-    Scope scope = Scope::none;   ///< of a head cell: what it heads
-    int columns = 1;          ///< of a cell: how many it takes. All rows of a table take the same number
+    Scope scope = Scope::none;  ///< of a head cell: what it heads
+    int columns = 1;            ///< of a cell: how many it takes. All rows of a table take the same number
 };
 
 struct DocumentInfo {
     std::string title, author, subject, creator;
-    int year = 2000, month = 1, day = 1;   ///< creation date as the file states it
+    int year = 2000, month = 1, day = 1;  ///< creation date as the file states it
     std::string language = "en-GB";
 };
 
@@ -118,7 +134,7 @@ struct Pages {
     std::vector<Page> pages;
     std::vector<Bookmark> bookmarks;
     std::vector<Element> structure;
-    std::vector<std::shared_ptr<const Image>> images;   ///< none is null; shared, as pages are copied about
+    std::vector<std::shared_ptr<const Image>> images;  ///< none is null; shared, as pages are copied about
 };
 
 }  // namespace loopfolio::layout

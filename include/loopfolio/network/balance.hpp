@@ -21,34 +21,34 @@ struct BalancedEmitter {
 /// A pump to size. The pump in its link is ignored, but the link's resistance counts.
 struct SizedPump {
     int link = 0;
-    std::optional<MassFlow> flow;   ///< needed where several pumps are sized; else the sum of the emitters'.
-                                    ///< With a one-pipe loop it is the flow round the loop.
+    std::optional<MassFlow> flow;  ///< needed where several pumps are sized; else the sum of the emitters'.
+                                   ///< With a one-pipe loop it is the flow round the loop.
 };
 
 struct BalanceTask {
     std::vector<BalancedEmitter> emitters;
     std::vector<SizedPump> pumps;
-    Temperature flow_temperature = Temperature::from_celsius(50.0);   ///< at every emitter
-    Pressure least_added;   ///< pressure drop that each lockshield must have at least; >= 0
+    Temperature flow_temperature = Temperature::from_celsius(50.0);  ///< at every emitter
+    Pressure least_added;  ///< pressure drop that each lockshield must have at least; >= 0
 };
 
 struct EmitterSetting {
-    Pressure available;                      ///< across the branch, once the pumps are sized
-    Pressure own;                            ///< pressure drop of the branch at its design flow
-    Pressure added;                          ///< pressure drop that the lockshield must add, >= 0
-    double kv = 0.0;                         ///< of the lockshield, m3/h; 0 where it adds nothing
+    Pressure available;  ///< across the branch, once the pumps are sized
+    Pressure own;        ///< pressure drop of the branch at its design flow
+    Pressure added;      ///< pressure drop that the lockshield must add, >= 0
+    double kv = 0.0;     ///< of the lockshield, m3/h; 0 where it adds nothing
     std::optional<Temperature> return_temperature;
 };
 
 struct BalanceResult {
     bool solved = false;
     std::vector<EmitterSetting> emitters;
-    std::vector<Pressure> pump_rise;         ///< by sized pump
+    std::vector<Pressure> pump_rise;  ///< by sized pump
     std::vector<MassFlow> pump_flow;
-    std::vector<MassFlow> flow;              ///< by link, at design
-    int index_emitter = -1;                  ///< the emitter with the least to add: it sets the pump
-    std::vector<int> order;                  ///< emitters in the order in which to set them on site: least to add first
-    Pressure pressure_residual;              ///< of the flow solution that this is based on
+    std::vector<MassFlow> flow;  ///< by link, at design
+    int index_emitter = -1;      ///< the emitter with the least to add: it sets the pump
+    std::vector<int> order;      ///< emitters in the order in which to set them on site: least to add first
+    Pressure pressure_residual;  ///< of the flow solution that this is based on
     Findings findings;
 };
 
@@ -57,8 +57,8 @@ struct BalanceResult {
 /// rest of the network, which is solved for its pressures; this works for every layout. Pumps that are not sized run as
 /// described. Where parts of the network are connected only through the emitters and sized pumps, their pressures
 /// follow as the longest path over what the emitters need.
-[[nodiscard]] BalanceResult balance(const Pipework& pipework, const physics::FluidState& fluid,
-                                    const BalanceTask& task, Workspace& workspace);
+[[nodiscard]] BalanceResult balance(const Pipework& pipework, const physics::FluidState& fluid, const BalanceTask& task,
+                                    Workspace& workspace);
 
 /// The network with the lockshields set: the link of each emitter includes its valve.
 [[nodiscard]] Pipework with_settings(Pipework pipework, const BalanceTask& task, const BalanceResult& result);

@@ -12,10 +12,10 @@ namespace loopfolio::network {
 /// How a pump is controlled. The two controlled modes give their set point, or the pressure of the curve where that is
 /// lower.
 enum class PumpMode {
-    constant_speed,          ///< follows its curve
-    constant_pressure,       ///< `set_rise` at every flow
-    proportional_pressure,   ///< half of `set_rise` at no flow, rising straight to all of it at `set_flow`
-                             ///< and staying there
+    constant_speed,         ///< follows its curve
+    constant_pressure,      ///< `set_rise` at every flow
+    proportional_pressure,  ///< half of `set_rise` at no flow, rising straight to all of it at `set_flow`
+                            ///< and staying there
 };
 
 struct PumpPoint {
@@ -29,12 +29,12 @@ struct PumpPoint {
 struct Pump {
     PumpMode mode = PumpMode::constant_speed;
     std::vector<PumpPoint> points;
-    Pressure shutoff;         ///< pressure rise against a closed valve
-    double linear = 0.0;      ///< Pa s/m3
-    double square = 0.0;      ///< Pa s2/m6
+    Pressure shutoff;     ///< pressure rise against a closed valve
+    double linear = 0.0;  ///< Pa s/m3
+    double square = 0.0;  ///< Pa s2/m6
     double speed = 1.0;   ///< share of the speed for which the curve holds, above 0 to 1.5; affinity laws
-    Pressure set_rise;        ///< set point of a controlled pump
-    VolumeFlow set_flow;      ///< for proportional pressure: the flow at which `set_rise` is reached
+    Pressure set_rise;    ///< set point of a controlled pump
+    VolumeFlow set_flow;  ///< for proportional pressure: the flow at which `set_rise` is reached
 };
 
 /// Pressure that a pump adds at a flow >= 0, as the solver calculates it.
@@ -63,8 +63,8 @@ struct Pipework {
     int nodes = 0;
     std::vector<Link> links;
     std::vector<Pump> pumps;
-    std::vector<MassFlow> drawn;   ///< by node: flow taken out, negative where it is fed in; empty for a closed system
-    int reference_node = 0;        ///< pressures are relative to this node; in any other part, to its first node
+    std::vector<MassFlow> drawn;  ///< by node: flow taken out, negative where it is fed in; empty for a closed system
+    int reference_node = 0;       ///< pressures are relative to this node; in any other part, to its first node
 };
 
 /// Below about this flow a quadratic resistance becomes linear, as the seat of a valve does: dp = k m sqrt(m2 +

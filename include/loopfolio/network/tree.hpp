@@ -16,9 +16,9 @@ struct Edge {
 
 /// The direction in which water leaves the root over a set of edges that form a tree.
 struct Tree {
-    std::vector<int> order;         ///< nodes, each after its parent; the root first
-    std::vector<int> parent_node;   ///< by node; -1 at the root
-    std::vector<int> parent_edge;   ///< by node; -1 at the root
+    std::vector<int> order;        ///< nodes, each after its parent; the root first
+    std::vector<int> parent_node;  ///< by node; -1 at the root
+    std::vector<int> parent_edge;  ///< by node; -1 at the root
 };
 
 /// Directs the edges away from `root`. The time is linear in nodes and edges. Nothing where the edges do not connect

@@ -17,7 +17,7 @@ struct Attachment {
     std::string relationship;  ///< Source: what the pages were made from; Data: what they show; Alternative,
                                ///< Supplement or Unspecified (ISO 19005-3, 6.8)
     std::string bytes;
-    std::string description;   ///< may be empty
+    std::string description;  ///< may be empty
 };
 
 /// The pages as the bytes of a PDF file that an archive can keep and that can be read aloud (PDF/A-3a, ISO

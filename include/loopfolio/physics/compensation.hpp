@@ -13,7 +13,7 @@ struct EmissionDesign {
     Temperature flow;
     Temperature return_;
     Temperature room;
-    double exponent = 1.3;   ///< 1.0 to 1.6
+    double exponent = 1.3;  ///< 1.0 to 1.6
 };
 
 struct FlowAndReturn {

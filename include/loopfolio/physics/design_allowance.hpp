@@ -22,7 +22,6 @@ using Lapse = Quantity<0, -1, 0, 1>;
 /// Outdoor temperature of a site that lies above the station its design temperature was taken at: station -
 /// lapse height. Height 0 to 1000 m, lapse >= 0. A lower site is not warmed by this: it keeps the station's
 /// figure, as height 0.
-[[nodiscard]] std::optional<Temperature> outdoor_at_height(Temperature station, Length above_station,
-                                                           Lapse lapse);
+[[nodiscard]] std::optional<Temperature> outdoor_at_height(Temperature station, Length above_station, Lapse lapse);
 
 }  // namespace loopfolio::physics

@@ -40,14 +40,12 @@ struct EmitterBalance {
 
 /// Nothing where the flow temperature is not above the room, the mass flow or the rated output is not above
 /// zero, or the exponent lies outside 1.0 to 1.6.
-[[nodiscard]] std::optional<EmitterBalance> balance_at_flow(const EmitterRating& rating, MassFlow flow,
-                                                            SpecificHeat cp, Temperature flow_temperature,
-                                                            Temperature room);
+[[nodiscard]] std::optional<EmitterBalance> balance_at_flow(const EmitterRating& rating, MassFlow flow, SpecificHeat cp,
+                                                            Temperature flow_temperature, Temperature room);
 
 /// The lowest flow temperature at which the emitter gives `wanted` with the stated drop across it.
 /// Nothing where `wanted` or `drop` is not above zero, or the answer would lie above 95 °C.
-[[nodiscard]] std::optional<Temperature> lowest_flow_temperature(const EmitterRating& rating,
-                                                                 Power wanted, TemperatureDifference drop,
-                                                                 Temperature room);
+[[nodiscard]] std::optional<Temperature> lowest_flow_temperature(const EmitterRating& rating, Power wanted,
+                                                                 TemperatureDifference drop, Temperature room);
 
 }  // namespace loopfolio::physics

@@ -17,17 +17,15 @@ namespace loopfolio::physics {
                                                        Temperature air, double exponent);
 
 /// An emitter of so much a metre, such as a heated skirting. Output and length > 0.
-[[nodiscard]] std::optional<EmitterRating> rating_by_length(Power output_of_one_metre, Length length,
-                                                            double exponent);
+[[nodiscard]] std::optional<EmitterRating> rating_by_length(Power output_of_one_metre, Length length, double exponent);
 
 /// A column radiator of equal sections. Output > 0, at least one section.
-[[nodiscard]] std::optional<EmitterRating> rating_by_sections(Power output_of_one, int sections,
-                                                              double exponent);
+[[nodiscard]] std::optional<EmitterRating> rating_by_sections(Power output_of_one, int sections, double exponent);
 
 /// What a fan-assisted emitter gives at one speed of its fan.
 struct FanPoint {
-    double speed = 0.0;   ///< >= 0, on the maker's scale: a step, a share, turns a minute
-    Power output;         ///< > 0; all points at the same water and air temperatures
+    double speed = 0.0;  ///< >= 0, on the maker's scale: a step, a share, turns a minute
+    Power output;        ///< > 0; all points at the same water and air temperatures
 };
 
 /// Output at a speed between two stated ones, straight from one to the next. Speeds of the points rise.

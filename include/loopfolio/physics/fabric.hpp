@@ -20,11 +20,9 @@ struct GroundFloor {
 /// U = 2 lambda/(pi B' + dt) ln(pi B'/dt + 1), else U = lambda/(0.457 B' + dt).
 /// Nothing unless area and exposed perimeter are above zero and the insulation is at least zero.
 [[nodiscard]] std::optional<UValue> ground_floor_u_value(Area area, Length exposed_perimeter,
-                                                         ThermalResistance insulation,
-                                                         const GroundFloor& ground = {});
+                                                         ThermalResistance insulation, const GroundFloor& ground = {});
 
 /// Ventilation heat loss coefficient: c n V, with c in Wh/(m3 K) (0.34 in EN 12831-1, 0.33 in UK textbooks).
-[[nodiscard]] HeatLossCoefficient ventilation_coefficient(double air_wh_per_m3k, AirChangeRate rate,
-                                                          Volume volume);
+[[nodiscard]] HeatLossCoefficient ventilation_coefficient(double air_wh_per_m3k, AirChangeRate rate, Volume volume);
 
 }  // namespace loopfolio::physics

@@ -14,7 +14,7 @@ enum class FluidKind { water, propylene_glycol, ethylene_glycol };
 /// What flows: water, or a glycol at a mass fraction.
 struct Fluid {
     FluidKind kind = FluidKind::water;
-    double mass_fraction = 0.0;   ///< of glycol, 0 to 0.6
+    double mass_fraction = 0.0;  ///< of glycol, 0 to 0.6
 };
 
 struct FluidState {

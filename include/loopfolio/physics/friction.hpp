@@ -12,7 +12,7 @@ namespace loopfolio::physics {
 enum class Regime { still, laminar, transition, turbulent };
 [[nodiscard]] std::string_view word(Regime regime);
 
-inline constexpr double laminar_below = 2000.0;     ///< Reynolds number
+inline constexpr double laminar_below = 2000.0;  ///< Reynolds number
 inline constexpr double turbulent_above = 4000.0;
 
 [[nodiscard]] constexpr Regime regime_of(double reynolds) {
@@ -48,7 +48,7 @@ struct PipeFlow {
     Regime regime = Regime::still;
     double friction_factor = 0.0;
     PressureGradient gradient;
-    Pressure dynamic_pressure;   ///< rho v2 / 2, what a loss factor is multiplied by
+    Pressure dynamic_pressure;  ///< rho v2 / 2, what a loss factor is multiplied by
 };
 
 /// Darcy and Weisbach. `flow` >= 0; all zero for no flow. `bore` > 0.
@@ -58,8 +58,7 @@ struct PipeFlow {
 [[nodiscard]] MassFlow flow_at_velocity(Velocity limit, const Conduit& conduit, const FluidState& fluid);
 
 /// The mass flow at which the pressure gradient reaches `limit` (> 0), to 1e-10 relative. NaN outside.
-[[nodiscard]] MassFlow flow_at_gradient(PressureGradient limit, const Conduit& conduit,
-                                        const FluidState& fluid);
+[[nodiscard]] MassFlow flow_at_gradient(PressureGradient limit, const Conduit& conduit, const FluidState& fluid);
 
 /// Loss factor of one insert fitting on v2/2 of the pipe: a sudden contraction, 0.5 (1 - beta2) on the
 /// narrow velocity, and a Borda-Carnot enlargement, both turned to the pipe's velocity. beta2 is the area

@@ -14,8 +14,8 @@ struct GridPoint {
     double value = 0.0;
 };
 
-/// Bilinear interpolation in a complete rectangular table, its points in order of rising x and then rising y. A table of
-/// one row or column counts at that x or y only. Nothing outside the table: it is never extrapolated.
+/// Bilinear interpolation in a complete rectangular table, its points in order of rising x and then rising y. A table
+/// of one row or column counts at that x or y only. Nothing outside the table: it is never extrapolated.
 [[nodiscard]] std::optional<double> on_grid(std::span<const GridPoint> points, double x, double y);
 
 }  // namespace loopfolio::physics

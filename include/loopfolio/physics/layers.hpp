@@ -16,20 +16,20 @@ namespace loopfolio::physics {
 
 /// A second material that takes the place of the first over a share of the layer: studs, joists, mortar.
 struct Bridge {
-    ThermalResistance resistance;   ///< > 0, through the layer's own thickness
-    double share = 0.0;             ///< of the area, 0 to 1
+    ThermalResistance resistance;  ///< > 0, through the layer's own thickness
+    double share = 0.0;            ///< of the area, 0 to 1
 };
 
 /// A plane layer: a solid by `resistance_of`, or an air layer or membrane by its resistance.
 struct Layer {
-    ThermalResistance resistance;   ///< > 0
+    ThermalResistance resistance;  ///< > 0
     std::optional<Bridge> bridge;
 };
 
 /// What is added to a U-value for workmanship and metal; each >= 0.
 struct Corrections {
-    UValue gaps;        ///< air gaps in insulation
-    UValue fasteners;   ///< metal through insulation
+    UValue gaps;       ///< air gaps in insulation
+    UValue fasteners;  ///< metal through insulation
 };
 
 /// From the room outwards. Towards an unheated space both surfaces are inside ones.

@@ -18,10 +18,10 @@ inline constexpr double directivity_by_wall = 4.0;
 inline constexpr double directivity_in_corner = 8.0;
 
 struct SoundPath {
-    double power_level = 0.0;                         ///< dB(A) re 1 pW
-    Length distance;                                  ///< from the unit; several times its size
-    double directivity = directivity_on_ground;       ///< 1 to 8
-    double barrier_reduction = 0.0;                   ///< dB, >= 0, as whoever judged it states it
+    double power_level = 0.0;                    ///< dB(A) re 1 pW
+    Length distance;                             ///< from the unit; several times its size
+    double directivity = directivity_on_ground;  ///< 1 to 8
+    double barrier_reduction = 0.0;              ///< dB, >= 0, as whoever judged it states it
 };
 
 /// Sound pressure level in dB(A) re 20 uPa: Lp = Lw + 10 lg(Q / (4 pi r2)) - barrier, r in m.

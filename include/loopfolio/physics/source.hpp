@@ -20,18 +20,18 @@ namespace loopfolio::physics {
 struct SourcePoint {
     Temperature outdoor;
     Temperature flow;
-    Power capacity;             ///< greatest output there
-    double performance = 0.0;   ///< heat over electricity at that output
+    Power capacity;            ///< greatest output there
+    double performance = 0.0;  ///< heat over electricity at that output
 };
 
 enum class TableFault {
-    empty,                       ///< no row at all
-    bad_value,                   ///< not finite; or a capacity or performance not above zero
-    duplicate,                   ///< the same outdoor and flow temperature twice
-    hole,                        ///< other rows have each of the two temperatures, none has both
-    capacity_rises_in_cold,      ///< more output than at the next warmer outdoor temperature
-    performance_rises_with_flow, ///< better than at the next lower flow temperature
-    unlikely_performance,        ///< outside 0.25 to 0.60 of Carnot's: common practice, no source
+    empty,                        ///< no row at all
+    bad_value,                    ///< not finite; or a capacity or performance not above zero
+    duplicate,                    ///< the same outdoor and flow temperature twice
+    hole,                         ///< other rows have each of the two temperatures, none has both
+    capacity_rises_in_cold,       ///< more output than at the next warmer outdoor temperature
+    performance_rises_with_flow,  ///< better than at the next lower flow temperature
+    unlikely_performance,         ///< outside 0.25 to 0.60 of Carnot's: common practice, no source
 };
 [[nodiscard]] std::string_view word(TableFault fault);
 
@@ -40,7 +40,7 @@ enum class TableFault {
 
 struct TableFinding {
     TableFault fault{};
-    Temperature outdoor;   ///< where it is found; 0 °C for an empty table
+    Temperature outdoor;  ///< where it is found; 0 °C for an empty table
     Temperature flow;
 };
 
@@ -50,8 +50,7 @@ struct TableFinding {
 
 /// Performance over that of Carnot between the two temperatures, T_flow / (T_flow - T_outdoor) in
 /// kelvin. Nothing unless flow > outdoor and performance > 0.
-[[nodiscard]] std::optional<double> share_of_carnot(Temperature outdoor, Temperature flow,
-                                                    double performance);
+[[nodiscard]] std::optional<double> share_of_carnot(Temperature outdoor, Temperature flow, double performance);
 
 /// A table ready to be looked up: x outdoor and y flow in °C; capacity in W.
 struct SourceTable {
@@ -68,17 +67,16 @@ struct SourceOutput {
 };
 
 /// Bilinear between the rows. Nothing outside the table: never extrapolated.
-[[nodiscard]] std::optional<SourceOutput> source_at(const SourceTable& table, Temperature outdoor,
-                                                    Temperature flow);
+[[nodiscard]] std::optional<SourceOutput> source_at(const SourceTable& table, Temperature outdoor, Temperature flow);
 
 /// Several sources on one load.
 struct Cascade {
-    std::size_t running = 0;    ///< the least number that meets the load; all of them where none does
-    Power capacity;             ///< of all
+    std::size_t running = 0;  ///< the least number that meets the load; all of them where none does
+    Power capacity;           ///< of all
     Power running_capacity;
-    Power heat;                 ///< delivered: the load, or the capacity where that is less
-    Power shortfall;            ///< load not met
-    double performance = 0.0;   ///< of those running together, all at one share of capacity
+    Power heat;                ///< delivered: the load, or the capacity where that is less
+    Power shortfall;           ///< load not met
+    double performance = 0.0;  ///< of those running together, all at one share of capacity
 };
 
 /// Largest capacity first, equals in the order given. Load > 0. Nothing for no source, or a

@@ -20,20 +20,20 @@ namespace loopfolio::physics {
 
 /// The tables of EN 1264-2, each complete, rising in x and then in y.
 struct FloorTables {
-    std::vector<GridPoint> pitch;            ///< a_T: x covering m2 K/W, y 0
-    std::vector<GridPoint> cover;            ///< a_U: x covering m2 K/W, y pitch m
-    std::vector<GridPoint> diameter;         ///< a_D: x covering m2 K/W, y pitch m
-    std::vector<GridPoint> limit;            ///< B_G in W/m2: x pitch m, y screed cover / conductivity m2 K/W
-    std::vector<GridPoint> limit_exponent;   ///< n_G: x pitch m, y as above
+    std::vector<GridPoint> pitch;           ///< a_T: x covering m2 K/W, y 0
+    std::vector<GridPoint> cover;           ///< a_U: x covering m2 K/W, y pitch m
+    std::vector<GridPoint> diameter;        ///< a_D: x covering m2 K/W, y pitch m
+    std::vector<GridPoint> limit;           ///< B_G in W/m2: x pitch m, y screed cover / conductivity m2 K/W
+    std::vector<GridPoint> limit_exponent;  ///< n_G: x pitch m, y as above
 };
 
 /// A floor's build above and round the pipe.
 struct FloorBuild {
-    Length pitch;                      ///< between pipes, 0.05 to 0.375 m
-    Length screed_cover;               ///< of screed above the top of the pipe, 0.010 to 0.065 m
-    Conductivity screed;               ///< 0.3 to 3 W/(m K)
-    ThermalResistance covering;        ///< 0 to 0.15 m2 K/W
-    Length pipe_outside;               ///< diameter, 0.008 to 0.030 m
+    Length pitch;                ///< between pipes, 0.05 to 0.375 m
+    Length screed_cover;         ///< of screed above the top of the pipe, 0.010 to 0.065 m
+    Conductivity screed;         ///< 0.3 to 3 W/(m K)
+    ThermalResistance covering;  ///< 0 to 0.15 m2 K/W
+    Length pipe_outside;         ///< diameter, 0.008 to 0.030 m
     Length pipe_wall = Length::from_si(0.002);
     Conductivity pipe = Conductivity::from_si(0.35);
 };
@@ -50,8 +50,8 @@ struct FloorBuild {
 
 /// Where the warmest spot of the floor, over a pipe, reaches its limit.
 struct FloorLimit {
-    TemperatureDifference water_excess;   ///< logarithmic mean of the water over the room
-    HeatFlux flux;                        ///< mean of the floor; at most the basic characteristic
+    TemperatureDifference water_excess;  ///< logarithmic mean of the water over the room
+    HeatFlux flux;                       ///< mean of the floor; at most the basic characteristic
 };
 
 /// Limit curve q_G = f B_G (dTH / f)^n_G with f = (surface limit / 9 K)^1.1, cut with q = K_H dTH: dTH = f
@@ -62,20 +62,21 @@ struct FloorLimit {
 [[nodiscard]] std::optional<FloorLimit> floor_limit(const FloorBuild& build, const FloorTables& tables,
                                                     TemperatureDifference surface_excess);
 
-/// What the warmest spot has over the room at a mean flux: the excess whose limit curve passes there. Both curves grow with
-/// the excess to 1.1, so it is `surface_excess` (flux / limit.flux)^(1/1.1), with the limit of that excess. Flux >= 0.
-[[nodiscard]] std::optional<TemperatureDifference> warmest_excess(const FloorLimit& limit, TemperatureDifference surface_excess,
-                                                                  HeatFlux flux);
+/// What the warmest spot has over the room at a mean flux: the excess whose limit curve passes there. Both curves grow
+/// with the excess to 1.1, so it is `surface_excess` (flux / limit.flux)^(1/1.1), with the limit of that excess. Flux
+/// >= 0.
+[[nodiscard]] std::optional<TemperatureDifference> warmest_excess(const FloorLimit& limit,
+                                                                  TemperatureDifference surface_excess, HeatFlux flux);
 
 struct FloorOutput {
-    TemperatureDifference water_excess;   ///< logarithmic mean
+    TemperatureDifference water_excess;  ///< logarithmic mean
     HeatFlux flux;
-    Temperature surface;                  ///< mean of the floor, by the basic characteristic
+    Temperature surface;  ///< mean of the floor, by the basic characteristic
 };
 
 /// What a floor of this transfer gives. Nothing unless flow - drop > room, drop >= 0, transfer > 0.
-[[nodiscard]] std::optional<FloorOutput> floor_output(UValue transfer, Temperature flow,
-                                                      TemperatureDifference drop, Temperature room);
+[[nodiscard]] std::optional<FloorOutput> floor_output(UValue transfer, Temperature flow, TemperatureDifference drop,
+                                                      Temperature room);
 
 /// Flow temperature for a wanted flux: room + drop / (1 - exp(-drop / dTH)), dTH = flux / transfer. Flux,
 /// drop and transfer > 0.
@@ -87,16 +88,15 @@ struct FloorOutput {
 
 /// Heat lost downwards, EN 1264-3: q Ro / Ru + (room - below) / Ru. `down` from the pipes to what lies
 /// below, its surface included, > 0. Negative where it is warmer below than that. Flux and `up` > 0.
-[[nodiscard]] std::optional<HeatFlux> flux_downward(HeatFlux flux, ThermalResistance up,
-                                                    ThermalResistance down, Temperature room,
-                                                    Temperature below);
+[[nodiscard]] std::optional<HeatFlux> flux_downward(HeatFlux flux, ThermalResistance up, ThermalResistance down,
+                                                    Temperature room, Temperature below);
 
 /// Length of pipe of a loop: area / pitch, plus its way from the manifold and back. Area, pitch > 0, ways
 /// >= 0.
 [[nodiscard]] std::optional<Length> loop_length(Area area, Length pitch, Length to_manifold_and_back);
 
 /// Water that a loop needs: A (q + downward) / (cp drop). Nothing unless all are above zero and the sum is.
-[[nodiscard]] std::optional<MassFlow> loop_flow(Area area, HeatFlux flux, HeatFlux downward,
-                                                TemperatureDifference drop, SpecificHeat cp);
+[[nodiscard]] std::optional<MassFlow> loop_flow(Area area, HeatFlux flux, HeatFlux downward, TemperatureDifference drop,
+                                                SpecificHeat cp);
 
 }  // namespace loopfolio::physics

@@ -31,8 +31,8 @@ struct MechanicalVentilation {
 
 /// What an unheated space has of heat from the rooms beside it and loss to outside.
 struct UnheatedSpace {
-    HeatLossCoefficient to_rooms;     ///< >= 0, H_iu: transmission and air between rooms and space
-    HeatLossCoefficient to_outside;   ///< >= 0, H_ue; one of both above zero
+    HeatLossCoefficient to_rooms;    ///< >= 0, H_iu: transmission and air between rooms and space
+    HeatLossCoefficient to_outside;  ///< >= 0, H_ue; one of both above zero
 };
 
 /// Share of the rooms' difference to outdoors that lies between rooms and space, EN ISO 13789: H_ue / (H_iu

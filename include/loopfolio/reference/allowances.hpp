@@ -13,18 +13,18 @@ namespace loopfolio::reference {
 
 /// What a heat loss takes on top or is corrected by, unless the job states its own.
 struct Allowances {
-    Cited<Quantity<0, -1, 0, 1>> lapse;   ///< outdoor temperature with height, 0.6 K per 100 m
-    Cited<double> leakage_divisor;        ///< air changes at 50 Pa to those in use, 20
-    Cited<double> intermittent_margin;    ///< share of the load, for heating now and then, 0.15
+    Cited<Quantity<0, -1, 0, 1>> lapse;  ///< outdoor temperature with height, 0.6 K per 100 m
+    Cited<double> leakage_divisor;       ///< air changes at 50 Pa to those in use, 20
+    Cited<double> intermittent_margin;   ///< share of the load, for heating now and then, 0.15
 };
 [[nodiscard]] const Allowances& allowances();
 
 /// How a house stands to the wind, and how many of a room's faces with openings are outside ones: EN
 /// 12831:2003, table D.8.
 struct Shielding {
-    std::string_view name;    ///< in a job file: `open`, `moderate`, `heavy`
+    std::string_view name;  ///< in a job file: `open`, `moderate`, `heavy`
     std::string_view label;
-    double one_face;          ///< coefficient of a room with openings in one outside face; 0 with none
+    double one_face;  ///< coefficient of a room with openings in one outside face; 0 with none
     double more_faces;
     std::string_view source;
 };
@@ -42,8 +42,8 @@ struct HeightFactor {
 /// Power to warm up again after a night's set-back of up to 8 h, per floor area, in a heavy dwelling: EN
 /// 12831:2003, table D.10b. Not for light buildings, nor for a longer set-back.
 struct HeatUpRow {
-    TemperatureDifference fall;   ///< of the room while set back, 1 to 3 K
-    Duration time;                ///< to warm up again, 1 to 4 h
+    TemperatureDifference fall;  ///< of the room while set back, 1 to 3 K
+    Duration time;               ///< to warm up again, 1 to 4 h
     HeatFlux allowance;
     std::string_view source;
 };

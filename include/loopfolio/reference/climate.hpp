@@ -29,12 +29,12 @@ struct StandbyHours {
 /// A reference heating season of EN 14825. None of them is a place: a site's own climate lies
 /// between them or beside them.
 struct Climate {
-    std::string_view name;               ///< in a job file: `average`
-    std::string_view label;              ///< for a reader
-    Temperature design;                  ///< that the design load belongs to
-    Temperature limit;                   ///< at and above which nothing is heated
-    std::span<const ClimateRow> rows;    ///< whole degrees, rising without a gap, to 1 K under the limit
-    std::optional<StandbyHours> standby; ///< where they are known
+    std::string_view name;                ///< in a job file: `average`
+    std::string_view label;               ///< for a reader
+    Temperature design;                   ///< that the design load belongs to
+    Temperature limit;                    ///< at and above which nothing is heated
+    std::span<const ClimateRow> rows;     ///< whole degrees, rising without a gap, to 1 K under the limit
+    std::optional<StandbyHours> standby;  ///< where they are known
     std::string_view source;
 };
 

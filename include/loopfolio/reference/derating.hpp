@@ -10,8 +10,8 @@ namespace loopfolio::reference {
 
 /// What is left of an emitter's rated output under one circumstance.
 struct DeratingRow {
-    std::string_view name;    ///< in a job file: `shelf`
-    std::string_view label;   ///< for a reader
+    std::string_view name;   ///< in a job file: `shelf`
+    std::string_view label;  ///< for a reader
     double factor;
     double low, high;
     std::string_view source;
@@ -23,9 +23,9 @@ struct DeratingRow {
 /// Usual outputs at 50 K of what is rated by the metre or the section: only to notice a slip, never for a
 /// duty.
 struct UsualOutput {
-    std::string_view name;    ///< `skirting`, `column_section`
+    std::string_view name;  ///< `skirting`, `column_section`
     std::string_view label;
-    double low_w, high_w;     ///< W for one metre or one section
+    double low_w, high_w;  ///< W for one metre or one section
     std::string_view source;
 };
 [[nodiscard]] std::span<const UsualOutput> usual_outputs();

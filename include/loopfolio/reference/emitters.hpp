@@ -10,8 +10,8 @@ namespace loopfolio::reference {
 
 /// A kind of emitter, with the exponent that it takes where the maker's figure is not known.
 struct EmitterKind {
-    std::string_view name;     ///< in a job file: `panel_22`
-    std::string_view label;    ///< for a reader: `double panel, two convectors (type 22)`
+    std::string_view name;   ///< in a job file: `panel_22`
+    std::string_view label;  ///< for a reader: `double panel, two convectors (type 22)`
     double exponent;
     double exponent_low, exponent_high;
     std::string_view exponent_source;

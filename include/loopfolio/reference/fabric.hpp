@@ -22,13 +22,23 @@ struct Cited {
 /// Era of building, England and Wales bands. Names in a job file: `before_1900`, `from_1900_to_1929`,
 /// ..., `from_2012`.
 enum class Era {
-    before_1900, from_1900, from_1930, from_1950, from_1967, from_1976,
-    from_1983, from_1991, from_1996, from_2003, from_2007, from_2012,
+    before_1900,
+    from_1900,
+    from_1930,
+    from_1950,
+    from_1967,
+    from_1976,
+    from_1983,
+    from_1991,
+    from_1996,
+    from_2003,
+    from_2007,
+    from_2012,
 };
 enum class WallKind { solid_brick, cavity, filled_cavity, timber_frame, system_built, insulated_solid };
 enum class GlazingKind { single, secondary, double_before_2002, double_from_2002, triple };
-enum class RoofKind { none, pitched, flat };      ///< `none`: heated room above
-enum class FloorKind { none, ground, exposed };   ///< `ground`: on the ground; `exposed`: over outside air
+enum class RoofKind { none, pitched, flat };     ///< `none`: heated room above
+enum class FloorKind { none, ground, exposed };  ///< `ground`: on the ground; `exposed`: over outside air
 
 /// Names in a job file and labels for a reader, one table for each vocabulary, in enumerator order.
 template <class E>
@@ -53,7 +63,7 @@ template <class E>
 
 /// U-values by era. The low and high are the spread between editions and measured values.
 [[nodiscard]] Cited<UValue> wall_u_value(WallKind kind, Era era);
-[[nodiscard]] Cited<UValue> roof_u_value(RoofKind kind, Era era);         ///< kind must not be `none`
+[[nodiscard]] Cited<UValue> roof_u_value(RoofKind kind, Era era);  ///< kind must not be `none`
 [[nodiscard]] Cited<UValue> glazing_u_value(GlazingKind kind);
 /// Thermal resistance of the insulation in a ground or exposed floor of this era (0 where none).
 [[nodiscard]] Cited<ThermalResistance> floor_insulation(Era era);
@@ -62,13 +72,23 @@ template <class E>
 
 /// Use of a room, from which its temperature and air changes follow unless the job states them.
 enum class RoomUse {
-    living, dining, kitchen, bedroom, bedroom_with_ensuite, bathroom,
-    toilet, hall, landing, study, utility, store,
+    living,
+    dining,
+    kitchen,
+    bedroom,
+    bedroom_with_ensuite,
+    bathroom,
+    toilet,
+    hall,
+    landing,
+    study,
+    utility,
+    store,
 };
 struct RoomUseDefaults {
     RoomUse use;
-    std::string_view name;    ///< in a job file
-    std::string_view label;   ///< for a reader
+    std::string_view name;   ///< in a job file
+    std::string_view label;  ///< for a reader
     double temperature_c;
     std::string_view temperature_source;
     double air_changes_per_hour, air_changes_low, air_changes_high;

@@ -10,11 +10,11 @@ namespace loopfolio::reference {
 
 /// A fitting's loss factor on v2/2 of the pipe that it sits in, at small-bore house sizes.
 struct Fitting {
-    std::string_view name;    ///< in a job file: `elbow`
-    std::string_view label;   ///< for a reader: `elbow, 90°`
+    std::string_view name;   ///< in a job file: `elbow`
+    std::string_view label;  ///< for a reader: `elbow, 90°`
     double zeta;
-    double low, high;         ///< spread between the published tables
-    bool is_joint;            ///< on plastic or multilayer pipe it is made with an insert
+    double low, high;  ///< spread between the published tables
+    bool is_joint;     ///< on plastic or multilayer pipe it is made with an insert
     std::string_view source;
 };
 

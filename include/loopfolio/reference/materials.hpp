@@ -15,8 +15,8 @@ namespace loopfolio::reference {
 /// A building material's design conductivity. A maker's declared value goes before it. Low and high are the
 /// spread between tables and between usual products, from memory.
 struct Material {
-    std::string_view name;      ///< in a job file: `brick_outer`
-    std::string_view label;     ///< for a reader
+    std::string_view name;   ///< in a job file: `brick_outer`
+    std::string_view label;  ///< for a reader
     Cited<Conductivity> conductivity;
 };
 [[nodiscard]] std::span<const Material> materials();
@@ -33,7 +33,7 @@ enum class HeatFlow { horizontal, upward, downward };
 /// Surface resistances of BS EN ISO 6946. Horizontal also stands for 30 degrees either way.
 struct SurfaceResistances {
     ThermalResistance inside;
-    ThermalResistance beyond;    ///< outside, or a second inside surface towards an unheated space
+    ThermalResistance beyond;  ///< outside, or a second inside surface towards an unheated space
     std::string_view source;
 };
 [[nodiscard]] SurfaceResistances surface_resistances(HeatFlow flow, bool to_outside);

@@ -17,14 +17,14 @@ enum class PipeMaterial { copper, steel, multilayer, pex, polybutylene };
 
 /// One size of one kind of pipe, new and clean.
 struct Pipe {
-    std::string_view name;      ///< the name in a job file: `copper_22`
-    std::string_view label;     ///< for a reader: `22 mm copper`
+    std::string_view name;   ///< the name in a job file: `copper_22`
+    std::string_view label;  ///< for a reader: `22 mm copper`
     PipeMaterial material;
     Length outside_diameter;
     Length bore;
-    Length insert_bore;         ///< narrowest bore inside an insert fitting; 0 where fittings do not narrow
-    Length roughness;           ///< absolute
-    std::string_view source;    ///< key of the dimensions
+    Length insert_bore;       ///< narrowest bore inside an insert fitting; 0 where fittings do not narrow
+    Length roughness;         ///< absolute
+    std::string_view source;  ///< key of the dimensions
     std::string_view roughness_source;
 };
 

@@ -22,7 +22,7 @@ struct Source {
     std::string_view key;    ///< such as `iapws-if97`
     std::string_view title;  ///< as a reader would cite it
     Certainty certainty;
-    std::string_view note;   ///< edition, range, disagreement; empty where there is nothing to add
+    std::string_view note;  ///< edition, range, disagreement; empty where there is nothing to add
 };
 
 /// Every source, in the order of its key.

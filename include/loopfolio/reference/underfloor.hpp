@@ -13,32 +13,32 @@ namespace loopfolio::reference {
 /// Factors of BS EN 1264-2 for pipes in wet screed (type A) at one covering and pitch; rising in covering,
 /// then in pitch.
 struct FloorFactors {
-    ThermalResistance covering;   ///< 0 to 0.15 m2 K/W
-    Length pitch;                 ///< 0.05 to 0.375 m
-    double a_pitch;               ///< a_T, the same at every pitch
-    double a_cover;               ///< a_U
-    double a_diameter;            ///< a_D
+    ThermalResistance covering;  ///< 0 to 0.15 m2 K/W
+    Length pitch;                ///< 0.05 to 0.375 m
+    double a_pitch;              ///< a_T, the same at every pitch
+    double a_cover;              ///< a_U
+    double a_diameter;           ///< a_D
 };
 [[nodiscard]] std::span<const FloorFactors> floor_factors();
 
 /// One number of its limit curves; rising in pitch, then in the screed's resistance.
 struct FloorLimitPoint {
     Length pitch;
-    ThermalResistance cover;   ///< of the screed above the pipe over its conductivity, 0.010 to 0.0792 m2 K/W
+    ThermalResistance cover;  ///< of the screed above the pipe over its conductivity, 0.010 to 0.0792 m2 K/W
     double value;
 };
-[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_coefficients();   ///< B_G, W/m2
-[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_exponents();      ///< n_G
+[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_coefficients();  ///< B_G, W/m2
+[[nodiscard]] std::span<const FloorLimitPoint> floor_limit_exponents();     ///< n_G
 
 /// Key of the source of the three tables above.
 [[nodiscard]] std::string_view floor_tables_source();
 
 /// How warm a floor may be.
 struct FloorSurfaceLimit {
-    std::string_view name;    ///< in a job file: `occupied`
+    std::string_view name;  ///< in a job file: `occupied`
     std::string_view label;
-    Temperature limit;        ///< of the warmest spot
-    Temperature room;         ///< that the standard counts it from
+    Temperature limit;  ///< of the warmest spot
+    Temperature room;   ///< that the standard counts it from
     std::string_view source;
 };
 /// Occupied, edge (a strip of 1 m along outside walls), bathroom.
@@ -47,7 +47,7 @@ struct FloorSurfaceLimit {
 
 /// Resistance of what lies on the screed. A product's own figure goes before it (1 tog is 0.1 m2 K/W).
 struct FloorCovering {
-    std::string_view name;    ///< in a job file: `ceramic_tile`
+    std::string_view name;  ///< in a job file: `ceramic_tile`
     std::string_view label;
     Cited<ThermalResistance> resistance;
 };

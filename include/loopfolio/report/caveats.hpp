@@ -14,6 +14,6 @@ namespace loopfolio::report {
 /// The flags of the design as sentences: one for each kind of caveat, naming all its subjects. Empty if nothing is
 /// flagged.
 [[nodiscard]] std::vector<std::string> caveats(const job::Job& filled, const design::Design& design,
-                                                const templates::Texts& words);
+                                               const templates::Texts& words);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -15,12 +15,12 @@ namespace loopfolio::study {
 struct BuildUp {
     /// Of each layer, without its second material; empty for an element without layers.
     std::vector<ThermalResistance> layers;
-    ThermalResistance inside, beyond;              ///< of the surfaces; 0 without layers
+    ThermalResistance inside, beyond;  ///< of the surfaces; 0 without layers
     /// Share of the U-value that is due to gaps and fasteners; ISO 6946 leaves small corrections out.
     double correction_share = 0.0;
     bool correction_counts = false;
-    std::optional<Length> characteristic;          ///< of a slab: area over half its exposed edge, ISO 13370
-    std::optional<Temperature> space;              ///< of the unheated space on the other side on the design day
+    std::optional<Length> characteristic;  ///< of a slab: area over half its exposed edge, ISO 13370
+    std::optional<Temperature> space;      ///< of the unheated space on the other side on the design day
 };
 
 /// By room and element, as the job lists them. A room without the element method has no elements.

@@ -12,8 +12,8 @@ namespace loopfolio::study {
 
 /// A size of the firm's catalogue as a replacement for an emitter.
 struct SizeOffer {
-    int size = -1;                ///< index in the job's sizes
-    Power output;                 ///< in this place: with the emitter's water, and after its `derating`
+    int size = -1;  ///< index in the job's sizes
+    Power output;   ///< in this place: with the emitter's water, and after its `derating`
     /// Neither longer nor higher than the present emitter; absent where a dimension is not known.
     std::optional<bool> fits;
 };
@@ -23,7 +23,7 @@ struct SizeChoice {
     int emitter = -1;
     /// At most `most_offers` that give the load: those that fit first, then the smallest.
     std::vector<SizeOffer> offers;
-    std::optional<SizeOffer> largest;    ///< the largest of the catalogue, where none gives the load
+    std::optional<SizeOffer> largest;  ///< the largest of the catalogue, where none gives the load
 };
 
 inline constexpr std::size_t most_offers = 4;

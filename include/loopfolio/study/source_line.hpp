@@ -15,8 +15,8 @@ namespace loopfolio::study {
 struct SourceLine {
     struct Point {
         Temperature outdoor;
-        Power capacity;    ///< from the manufacturer's table, linear between its points
-        Power load;        ///< heat that leaves the house: a straight line, zero at the mean temperature of the rooms
+        Power capacity;  ///< from the manufacturer's table, linear between its points
+        Power load;      ///< heat that leaves the house: a straight line, zero at the mean temperature of the rooms
     };
     /// At least two, rising outdoor temperature: those of the table and, within it, the design day and the day without
     /// load.

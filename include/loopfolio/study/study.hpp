@@ -21,7 +21,7 @@
 namespace loopfolio::study {
 
 struct FileDigest {
-    std::string name;          ///< as the job names it
+    std::string name;  ///< as the job names it
     std::string sha256;
 };
 
@@ -29,36 +29,36 @@ struct FileDigest {
 struct Origin {
     std::string program = "loopfolio";
     std::string version;
-    std::string job_file;      ///< file name without folders
-    std::string job_sha256;    ///< 64 hex digits of the job file's bytes
-    std::vector<FileDigest> files = {};   ///< files that the job names, in the order in which they were read
+    std::string job_file;                ///< file name without folders
+    std::string job_sha256;              ///< 64 hex digits of the job file's bytes
+    std::vector<FileDigest> files = {};  ///< files that the job names, in the order in which they were read
 };
 
 /// How much is calculated.
 enum class Scope {
-    check,   ///< every verdict and caveat, without effects of ranges, bands of the season, remedies and derivations
-    pack,    ///< everything that a pack prints
+    check,  ///< every verdict and caveat, without effects of ranges, bands of the season, remedies and derivations
+    pack,   ///< everything that a pack prints
 };
 
 struct Study {
     Scope scope = Scope::pack;
-    Origin origin;                            ///< filled by the code that read the files
+    Origin origin;  ///< filled by the code that read the files
     design::House house;
     design::Design design;
     design::Operation operation;
     design::Plant plant;
-    design::Findings findings;                ///< every check: those of the design first, then those of the plant
-    Verdict verdict = Verdict::keep;          ///< the worst of them
+    design::Findings findings;        ///< every check: those of the design first, then those of the plant
+    Verdict verdict = Verdict::keep;  ///< the worst of them
 
     // Only for a pack; empty in a check.
-    std::vector<Assumption> inputs;           ///< the register, with the effects of the ranges
-    std::optional<design::PumpRemedy> wider_pipes;   ///< pipes that, made wider, are enough for a pump that is too weak
-    std::vector<SizeChoice> sizes;            ///< catalogue sizes that are enough, for each emitter that is too small
+    std::vector<Assumption> inputs;                 ///< the register, with the effects of the ranges
+    std::optional<design::PumpRemedy> wider_pipes;  ///< pipes that, made wider, are enough for a pump that is too weak
+    std::vector<SizeChoice> sizes;  ///< catalogue sizes that are enough, for each emitter that is too small
     std::optional<SourceLine> source_line;
     /// Flow temperature at which every present emitter is large enough, if there is one.
     std::optional<Temperature> flow_for_all;
-    std::vector<std::vector<BuildUp>> build_ups;   ///< by room and element
-    Totals totals;                            ///< sums and shares that the pages print
+    std::vector<std::vector<BuildUp>> build_ups;  ///< by room and element
+    Totals totals;                                ///< sums and shares that the pages print
     design::Trace trace;
 };
 

@@ -17,8 +17,8 @@ namespace loopfolio::templates {
 class PrintedFigure {
 public:
     template <std::convertible_to<std::string> Text>
-        requires(!std::same_as<std::remove_cvref_t<Text>, PrintedFigure>)
-    PrintedFigure(Text&& text) : text_{std::forward<Text>(text)} {}
+    requires(!std::same_as<std::remove_cvref_t<Text>, PrintedFigure>) PrintedFigure(Text&& text)
+        : text_{std::forward<Text>(text)} {}
 
     operator std::string_view() const { return text_; }
 
@@ -40,4 +40,4 @@ private:
     std::size_t count_;
 };
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

@@ -70,7 +70,7 @@ struct Template {
     std::vector<Picture> marks;  ///< of schemes that the firm belongs to; at most 4
     FirmDetails firm;
     Texts texts;
-    Names names;   ///< other words for names of pipes, emitters, rooms' uses...
+    Names names;  ///< other words for names of pipes, emitters, rooms' uses...
 
     /// The template's other word for a name, or the name itself if it has none.
     [[nodiscard]] std::string_view name_for(std::string_view wanted) const;

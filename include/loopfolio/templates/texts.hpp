@@ -37,8 +37,8 @@ using Text = std::vector<Form>;
 /// Other words for names of the reference tables.
 using Names = std::map<std::string, std::string, std::less<>>;
 
-/// All texts of a pack, by the number that the build gave them: the default template's, which are compiled in, but where a firm
-/// has other words.
+/// All texts of a pack, by the number that the build gave them: the default template's, which are compiled in, but
+/// where a firm has other words.
 class Texts {
 public:
     Texts() = default;
@@ -68,4 +68,4 @@ private:
 /// asked for.
 [[nodiscard]] const Texts& default_words();
 
-}   // namespace loopfolio::templates
+}  // namespace loopfolio::templates

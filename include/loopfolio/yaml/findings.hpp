@@ -17,11 +17,11 @@ inline constexpr std::size_t most_shown = 100;
 struct Findings {
     std::string file;
     Diagnostics list;
-    std::vector<std::string> named_files = {};   ///< that `file` names: the first is file 1 of a Place
+    std::vector<std::string> named_files = {};  ///< that `file` names: the first is file 1 of a Place
 
     [[nodiscard]] const std::string& name_of(Place place) const;
     [[nodiscard]] bool full() const { return list.size() >= most_collected; }
-    void add(Diagnostic diagnostic);   ///< names the file of its place; drops what comes after the list is full
+    void add(Diagnostic diagnostic);  ///< names the file of its place; drops what comes after the list is full
 };
 
 /// In the order of the files, at most `most_shown`, the rest as one count that keeps their severity.
@@ -37,7 +37,6 @@ struct Findings {
 [[nodiscard]] std::string named(std::string_view name);
 
 /// `a`, `b` or `c`, each in backquotes; `join` is the word before the last.
-[[nodiscard]] std::string listed(const std::vector<std::string_view>& names,
-                                 std::string_view join = "or");
+[[nodiscard]] std::string listed(const std::vector<std::string_view>& names, std::string_view join = "or");
 
 }  // namespace loopfolio::yaml

@@ -22,11 +22,11 @@ namespace loopfolio::yaml {
 /// What a read carries from field to field. A kind of file that carries more derives from it.
 struct Reading {
     Findings findings;
-    std::function<std::string(std::string_view)> unprintable = {};   ///< what of a text no page can show
-    std::span<const Group> groups = {};   ///< of the whole file: a key in the wrong place is told where it belongs
-    std::string whose = {};               ///< `of the job file ` where a message says whose key it is; else empty
-    std::unordered_set<const Node*> told_of = {};   ///< mappings whose lack of keys is told elsewhere
-    std::vector<int> files_told_of = {};            ///< files of which no mapping is told that it lacks a key
+    std::function<std::string(std::string_view)> unprintable = {};  ///< what of a text no page can show
+    std::span<const Group> groups = {};  ///< of the whole file: a key in the wrong place is told where it belongs
+    std::string whose = {};              ///< `of the job file ` where a message says whose key it is; else empty
+    std::unordered_set<const Node*> told_of = {};  ///< mappings whose lack of keys is told elsewhere
+    std::vector<int> files_told_of = {};           ///< files of which no mapping is told that it lacks a key
 };
 
 /// A mapping of the file, its path, and the keys that it may have. `owner` tells a reader which item
@@ -48,29 +48,29 @@ void report_doubled(const Node& mapping, Findings& findings);
 
 /// What an unknown key seems to be meant for.
 struct Meant {
-    std::string_view key;   ///< of the group; empty where it resembles none
+    std::string_view key;  ///< of the group; empty where it resembles none
     std::string hint;
 };
 /// The key of `keys` that `unknown` writes in another unit, or misspells.
 [[nodiscard]] Meant meant_by(const Group& keys, std::string_view unknown);
 
 /// The mapping under `key`, or nothing where the key is absent.
-[[nodiscard]] std::optional<Mapping> open_child(const Mapping& parent, std::string_view key,
-                                                const Group& keys);
+[[nodiscard]] std::optional<Mapping> open_child(const Mapping& parent, std::string_view key, const Group& keys);
 
 /// The items of the list under `key`, each opened. Items past the most that the vocabulary allows are
 /// left unread. `noun` and the item's `id` make its owner; with an empty noun the parent's holds on.
-[[nodiscard]] std::vector<Mapping> open_items(const Mapping& parent, std::string_view key,
-                                              const Group& keys, std::string_view noun = {});
+[[nodiscard]] std::vector<Mapping> open_items(const Mapping& parent, std::string_view key, const Group& keys,
+                                              std::string_view noun = {});
 
-/// The list under `key`; nullptr where none stands there. It is reported where it has fewer or more items than the key takes.
+/// The list under `key`; nullptr where none stands there. It is reported where it has fewer or more items than the key
+/// takes.
 [[nodiscard]] const Node* list_at(const Mapping& m, std::string_view key);
 
 /// The value under `key`; nullptr where the key is absent or has no value.
 [[nodiscard]] const Node* value_at(const Mapping& m, std::string_view key);
 [[nodiscard]] bool has(const Mapping& m, std::string_view key);
 [[nodiscard]] Place place_at(const Mapping& m,
-                             std::string_view key);   ///< the value's, else the mapping's
+                             std::string_view key);  ///< the value's, else the mapping's
 [[nodiscard]] std::string path_of(const Mapping& m, std::string_view key);
 
 /// Reports the value under `key`.
@@ -95,8 +95,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
 [[nodiscard]] std::string lower_snake(std::string_view name);
 
 /// Which of `names` stands under `key`; `noun` is what they name, such as `pipe`.
-[[nodiscard]] std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key,
-                                                   std::string_view noun,
+[[nodiscard]] std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std::string_view noun,
                                                    const std::vector<std::string_view>& names);
 
 /// The one of `names` that stands under `key`; empty where none does.

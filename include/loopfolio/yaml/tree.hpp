@@ -17,10 +17,11 @@ struct Node {
     enum class Kind { null, scalar, list, mapping };
     Kind kind = Kind::null;
     Place place;
-    std::string text;               ///< of a scalar
-    bool quoted = false;            ///< a scalar in quotes or in block form: text, never a number
-    std::vector<Node> items;        ///< of a list
-    std::vector<Entry> entries;     ///< of a mapping, in file order; a key may still be there twice. Of a table, its first line
+    std::string text;         ///< of a scalar
+    bool quoted = false;      ///< a scalar in quotes or in block form: text, never a number
+    std::vector<Node> items;  ///< of a list
+    std::vector<Entry>
+        entries;  ///< of a mapping, in file order; a key may still be there twice. Of a table, its first line
 };
 
 struct Entry {
@@ -42,10 +43,10 @@ struct ParsedTree {
 
 /// How messages speak of the kind of file that is read.
 struct FileKind {
-    std::string_view one;     ///< `a job file`
-    std::string_view many;    ///< `job files`
-    std::string_view start;   ///< how such a file starts, as a hint for an empty one
-    std::string_view head = {};   ///< the same of a table, where such a file may be one
+    std::string_view one;        ///< `a job file`
+    std::string_view many;       ///< `job files`
+    std::string_view start;      ///< how such a file starts, as a hint for an empty one
+    std::string_view head = {};  ///< the same of a table, where such a file may be one
 };
 
 /// The text of a file as a tree. Refuses what is not one YAML document of plain mappings, lists
@@ -55,11 +56,13 @@ struct FileKind {
 
 inline constexpr std::size_t most_table_rows = 20'000;
 
-/// A table of comma-separated values (RFC 4180) as a list of mappings: its first line names the keys, each further one is a
-/// mapping of the cells that are not empty. Semicolon or tab may part the cells where the first line has them. Lines without a
-/// word in them and lines that start with `#` are left out; a text does not go over the end of its line, which is a line feed, a
-/// carriage return or both. The names of the columns stand in the root's `entries`, without values.
-[[nodiscard]] ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind, int number = 0);
+/// A table of comma-separated values (RFC 4180) as a list of mappings: its first line names the keys, each further one
+/// is a mapping of the cells that are not empty. Semicolon or tab may part the cells where the first line has them.
+/// Lines without a word in them and lines that start with `#` are left out; a text does not go over the end of its
+/// line, which is a line feed, a carriage return or both. The names of the columns stand in the root's `entries`,
+/// without values.
+[[nodiscard]] ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind,
+                                     int number = 0);
 
 /// The entry of a mapping with this key (the first, should there be two), or nullptr.
 [[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);

@@ -29,12 +29,13 @@ void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, 
                 text(r.excess, unit::kelvin, 2), "en-442"});
     trace.step({steps::output_share{},
                 steps::output_share_formula{.rating_excess = fixed(physics::rating_excess().si(), 2),
-                                            .excess = fixed(r.excess.si(), 2), .exponent = fixed(e.exponent.value, 2)},
+                                            .excess = fixed(r.excess.si(), 2),
+                                            .exponent = fixed(e.exponent.value, 2)},
                 fixed(r.factor, 4), "en-442"});
-    trace.step({steps::output_at_design{},
-                steps::output_at_design_formula{.rating = fixed(e.output_at_50k.value.si(), 0),
-                                                .share = fixed(r.factor, 4)},
-                text(r.output, unit::watt, 0), "en-442"});
+    trace.step(
+        {steps::output_at_design{},
+         steps::output_at_design_formula{.rating = fixed(e.output_at_50k.value.si(), 0), .share = fixed(r.factor, 4)},
+         text(r.output, unit::watt, 0), "en-442"});
     trace.step({steps::needed_rating{},
                 steps::needed_rating_formula{.load = fixed(r.load.si(), 0), .share = fixed(r.factor, 4)},
                 text(r.needed_at_50k, unit::watt, 0), ""});
@@ -42,14 +43,15 @@ void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, 
                 steps::emitter_flow_formula{.load = fixed((r.load + r.downward).si(), 0),
                                             .heat = fixed(d.state.specific_heat.si(), 0),
                                             .drop = fixed(r.drop.si(), 1)},
-                text(r.flow, unit::kilogram_per_second, 4) + " = " + text(r.volume_flow, unit::litre_per_minute, 2), ""});
-    trace.step({steps::emitter_return{}, steps::emitter_return_formula{},
-                text(r.return_temperature, unit::celsius, 1), "en-442"});
+                text(r.flow, unit::kilogram_per_second, 4) + " = " + text(r.volume_flow, unit::litre_per_minute, 2),
+                ""});
+    trace.step({steps::emitter_return{}, steps::emitter_return_formula{}, text(r.return_temperature, unit::celsius, 1),
+                "en-442"});
     if (r.lowest_flow_temperature) {
-        trace.step({steps::lowest_flow{},
-                    steps::lowest_flow_formula{.load = text(r.load, unit::watt, 0),
-                                               .drop = text(r.drop, unit::kelvin, 1)},
-                    text(*r.lowest_flow_temperature, unit::celsius, 1), "en-442"});
+        trace.step(
+            {steps::lowest_flow{},
+             steps::lowest_flow_formula{.load = text(r.load, unit::watt, 0), .drop = text(r.drop, unit::kelvin, 1)},
+             text(*r.lowest_flow_temperature, unit::celsius, 1), "en-442"});
     }
 }
 
@@ -69,7 +71,7 @@ void flag_rating(const job::Emitter& e, int index, std::vector<Flag>& flags) {
 /// On a one-pipe loop an emitter gets the flow that the loop passes to it, and its output follows from that. False
 /// where the formula does not hold.
 bool size_on_loop(const physics::EmitterRating& rating, Temperature room, const Design& d, EmitterResult& r) {
-    if (r.inlet <= room) {   // the water has no heat left by the time it arrives
+    if (r.inlet <= room) {  // the water has no heat left by the time it arrives
         r.output = Power{};
         r.factor = 0.0;
         r.excess = {};
@@ -101,15 +103,16 @@ bool size_emitter(const job::Job& job, const job::Emitter& e, EmitterResult& r, 
     const Temperature room = job.rooms[static_cast<std::size_t>(r.room)].temperature.value;
     const physics::EmitterRating rating{e.output_at_50k.value, e.exponent.value};
     const bool sized = r.on_loop ? size_on_loop(rating, room, d, r) : size_on_pair(rating, room, r);
-    if (!sized && r.load > Power{}) return false;   // an emitter without load may be colder than its room
+    if (!sized && r.load > Power{}) return false;  // an emitter without load may be colder than its room
     r.needed_at_50k = r.factor > 0.0 ? r.load / r.factor : Power{};
-    r.rating_to_buy = e.deratings.empty() ? r.needed_at_50k : r.needed_at_50k / (e.output_at_50k.value / e.rating.value);
+    r.rating_to_buy = e.deratings.empty() ? r.needed_at_50k
+                                          : r.needed_at_50k / (e.output_at_50k.value / e.rating.value);
     r.volume_flow = r.flow / d.state.density;
     // The water has to carry the heat that a floor gives upwards and downwards, so the floor counts as that much
     // larger.
     const double both = r.load > Power{} ? 1.0 + r.downward / r.load : 1.0;
-    const auto balance = physics::balance_at_flow({both * rating.output_at_50k, rating.exponent}, r.flow, d.state.specific_heat,
-                                                  r.inlet, room);
+    const auto balance = physics::balance_at_flow({both * rating.output_at_50k, rating.exponent}, r.flow,
+                                                  d.state.specific_heat, r.inlet, room);
     r.return_temperature = balance ? balance->return_temperature : r.inlet;
     r.lowest_flow_temperature = physics::lowest_flow_temperature(rating, r.load, r.drop, room);
     return true;
@@ -121,7 +124,8 @@ Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& 
     const auto path = path_of(e);
     r.loss_factor = path.loss_factor;
     if (path.valve_resistance > 0.0) {
-        r.pressure_drop = physics::valve_pressure_drop(r.volume_flow, 1.0 / std::sqrt(path.valve_resistance), d.state.density);
+        r.pressure_drop = physics::valve_pressure_drop(r.volume_flow, 1.0 / std::sqrt(path.valve_resistance),
+                                                       d.state.density);
     }
     if (path.conduit.bore <= Length{}) return {};
     const auto pipe = physics::pipe_flow(r.flow, path.conduit, d.state);
@@ -133,7 +137,8 @@ Pressure find_resistance(const job::Emitter& e, EmitterResult& r, const Design& 
 void trace_resistance(Trace& trace, const job::Emitter& e, const EmitterResult& r, Pressure dynamic) {
     const auto* pipe = reference::find_pipe(e.loop_pipe.empty() ? e.connection : e.loop_pipe);
     KeyedText formula = steps::emitter_pressure_drop_formula{
-        .factor = fixed(r.loss_factor, 2), .dynamic = text(dynamic, unit::pascal, 2),
+        .factor = fixed(r.loss_factor, 2),
+        .dynamic = text(dynamic, unit::pascal, 2),
         .pipe = pipe != nullptr ? Figure{ReferenceName{std::string{pipe->label}}} : Figure{e.connection}};
     if (r.loop_friction > Pressure{}) {
         formula = steps::with_loop_friction{.before = std::move(formula),
@@ -169,7 +174,8 @@ std::vector<char> loop_junctions(const job::Job& job, const Design& d) {
     std::vector<char> out(d.nodes.size(), 0);
     for (std::size_t i = 0; i < job.sections.size(); ++i) {
         if (job.sections[i].carries != job::Carries::loop) continue;
-        out[static_cast<std::size_t>(d.junctions.section_from[i])] = out[static_cast<std::size_t>(d.junctions.section_to[i])] = 1;
+        out[static_cast<std::size_t>(d.junctions.section_from[i])] =
+            out[static_cast<std::size_t>(d.junctions.section_to[i])] = 1;
     }
     return out;
 }
@@ -194,8 +200,9 @@ void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refu
         r.load = design.rooms[static_cast<std::size_t>(r.room)].load *
                  (e.output_at_50k.value / rated[static_cast<std::size_t>(r.room)]);
         r.inlet = r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].flow.value : design.flow;
-        r.drop = e.drop ? e.drop->value
-                        : r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].drop.value : design.drop;
+        r.drop = e.drop         ? e.drop->value
+                 : r.mixer >= 0 ? job.mixers[static_cast<std::size_t>(r.mixer)].drop.value
+                                : design.drop;
         if (const auto downward = downward_loss(e, r, job.rooms[static_cast<std::size_t>(r.room)].temperature.value)) {
             r.downward = *downward;
         } else {
@@ -204,7 +211,8 @@ void share_loads(const job::Job& job, Design& design, std::vector<Refusal>& refu
         }
         r.flow = (r.load + r.downward) / (design.state.specific_heat * r.drop);
         const int at = design.junctions.emitter_at[i], back = design.junctions.emitter_return[i];
-        r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 && on_loop[static_cast<std::size_t>(back)] != 0;
+        r.on_loop = at != back && on_loop[static_cast<std::size_t>(at)] != 0 &&
+                    on_loop[static_cast<std::size_t>(back)] != 0;
     }
 }
 
@@ -216,8 +224,8 @@ void check_emitters(const job::Job& job, Design& design, std::vector<Refusal>& r
         const int index = static_cast<int>(i);
         if (!size_emitter(job, e, r, design)) {
             refusals.push_back({fmt::format("emitters[{}]", i), e.place,
-                                fmt::format("has no output by EN 442 with water from {} to {}", text(r.inlet, unit::celsius, 1),
-                                            text(r.inlet - r.drop, unit::celsius, 1)),
+                                fmt::format("has no output by EN 442 with water from {} to {}",
+                                            text(r.inlet, unit::celsius, 1), text(r.inlet - r.drop, unit::celsius, 1)),
                                 "raise the flow temperature or make the temperature drop smaller"});
             continue;
         }
@@ -256,7 +264,8 @@ std::optional<Temperature> temperature_reached(const job::Job& job, const Design
             const auto& r = d.emitters[i];
             // Below the wanted temperature the excess is larger than at it, so the formula holds here where it held
             // there.
-            output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value() * e.output_at_50k.value;
+            output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value() *
+                      e.output_at_50k.value;
         }
         return (output - coefficient * (t - outdoor)).si();
     };
@@ -277,7 +286,8 @@ void check_rooms(const job::Job& job, Design& design) {
             r.finding = add(design.findings, at_least({Check::room_has_emitter, Subject::room, index}, 0, 1, 0.0));
             continue;
         }
-        r.finding = add(design.findings, at_least({Check::emitter_output, Subject::room, index}, r.output, r.load, tolerance));
+        r.finding = add(design.findings,
+                        at_least({Check::emitter_output, Subject::room, index}, r.output, r.load, tolerance));
         if (r.output < r.loss) r.reached = temperature_reached(job, design, i);
     }
 }

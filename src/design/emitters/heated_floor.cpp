@@ -27,7 +27,7 @@ void find_floor(const job::Emitter& e, Temperature room, EmitterResult& r) {
     f.transfer = *transfer;
     f.flux = r.output / e.floor->area.value;
     const auto excess = physics::floor_excess(f.flux);
-    if (!excess) return;   // a floor colder than its room takes heat instead of giving it
+    if (!excess) return;  // a floor colder than its room takes heat instead of giving it
     f.surface = room + *excess;
     f.surface_limit = reference::find_floor_surface_limit(e.floor->zone)->limit;
     f.limit = physics::floor_limit(build, floor_tables(), f.surface_limit - room);
@@ -101,14 +101,17 @@ void trace_stated(Trace& trace, const job::Emitter& e, Power rating) {
         trace.step({steps::output_at_50k{},
                     steps::rated_elsewhere_formula{.excess = fixed(physics::rating_excess().si(), 2),
                                                    .output = text(e.rated_at->output.value, unit::watt, 0),
-                                                   .flow = celsius(at.flow), .back = celsius(at.return_),
+                                                   .flow = celsius(at.flow),
+                                                   .back = celsius(at.return_),
                                                    .air = celsius(at.air)},
                     result, "en-442"});
     } else if (e.fan) {
         const auto& at = e.fan->at;
         trace.step({steps::output_at_50k{},
-                    steps::fan_formula{.speed = fmt::format("{}", e.fan->speed), .flow = celsius(at.flow),
-                                       .back = celsius(at.return_), .air = celsius(at.air)},
+                    steps::fan_formula{.speed = fmt::format("{}", e.fan->speed),
+                                       .flow = celsius(at.flow),
+                                       .back = celsius(at.return_),
+                                       .air = celsius(at.air)},
                     result, "en-442"});
     } else if (e.by_piece && e.by_piece->sections > 0) {
         trace.step({steps::output_at_50k{},
@@ -135,8 +138,7 @@ std::optional<Power> downward_loss(const job::Emitter& e, const EmitterResult& r
     return std::max(*flux * e.floor->area.value, Power{});
 }
 
-void check_floor(const job::Emitter& e, const job::Room& room, EmitterResult& r, int index,
-                 std::vector<Flag>& flags) {
+void check_floor(const job::Emitter& e, const job::Room& room, EmitterResult& r, int index, std::vector<Flag>& flags) {
     if (e.by_piece) flag_piece(*e.by_piece, index, flags);
     if (!e.floor) return;
     find_floor(e, room.temperature.value, r);

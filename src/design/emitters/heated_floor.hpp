@@ -9,7 +9,8 @@ namespace loopfolio::design {
 
 /// Heat that a floor loses below while it gives its load, never below zero; nothing where the job does not say what
 /// lies below.
-[[nodiscard]] std::optional<Power> downward_loss(const job::Emitter& emitter, const EmitterResult& result, Temperature room);
+[[nodiscard]] std::optional<Power> downward_loss(const job::Emitter& emitter, const EmitterResult& result,
+                                                 Temperature room);
 
 /// Checks a floor's surface temperature against its limit and the length of its loop, and compares the output of a
 /// section or metre with what is usual.

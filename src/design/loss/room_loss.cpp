@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
-#include "design/resolve/derive.hpp"
 #include "design/loss/trace_parts.hpp"
+#include "design/resolve/derive.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/physics/design_allowance.hpp"
 #include "loopfolio/physics/fabric.hpp"
@@ -68,14 +68,15 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
         return steps::surface_formula{.area = m2(area), .u_value = u(value), .floor = m2(s.floor)};
     };
     trace.step({steps::walls{}, surface(s.opaque_wall, f.wall_u_value.value), per(a.walls), f.wall_u_value.source});
-    trace.step({steps::glazing{}, surface(s.glazing, f.glazing_u_value.value), per(a.glazing),
-                f.glazing_u_value.source});
+    trace.step(
+        {steps::glazing{}, surface(s.glazing, f.glazing_u_value.value), per(a.glazing), f.glazing_u_value.source});
     if (a.roof.si() > 0.0) trace.step({steps::roof{}, steps::roof_formula{}, per(a.roof), f.roof_u_value.source});
     if (a.floor.si() > 0.0) {
         const bool ground = f.floor == reference::FloorKind::ground;
         KeyedText how = steps::floor_exposed_formula{};
         if (ground) {
-            how = steps::floor_on_ground_formula{.edge = fixed(s.exposed_perimeter.si(), 1), .area = m2(s.floor),
+            how = steps::floor_on_ground_formula{.edge = fixed(s.exposed_perimeter.si(), 1),
+                                                 .area = m2(s.floor),
                                                  .insulation = fixed(f.floor_insulation.value.si(), 2),
                                                  .ground = fixed(f.ground.conductivity.value.si(), 1)};
         }
@@ -107,9 +108,8 @@ std::optional<AreaMethod> derived_rate(const job::Room& room, Trace* trace) {
     const bool roof = f.roof != reference::RoofKind::none;
     const bool exposed_floor = f.floor == reference::FloorKind::exposed;
     a.bridges = f.thermal_bridge.value * (s.gross_wall / s.floor + (roof ? 1.0 : 0.0) + (exposed_floor ? 1.0 : 0.0));
-    const auto ventilation = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
-                                                              room.air_changes.value,
-                                                              s.floor * room.ceiling_height.value);
+    const auto ventilation = physics::ventilation_coefficient(
+        reference::limits().air_heat_capacity_wh_per_m3k, room.air_changes.value, s.floor * room.ceiling_height.value);
     a.ventilation = ventilation / s.floor;
     a.per_kelvin = a.walls + a.glazing + a.roof + a.floor + a.bridges + a.ventilation;
     if (trace != nullptr) trace_terms(*trace, room, a, s);
@@ -171,8 +171,8 @@ void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m,
         std::string area = fixed(e.area.value.si(), 2), u_value = fixed(e.u_value.value.si(), 2);
         KeyedText formula = steps::element_formula{.area = area, .u_value = u_value};
         if (e.beyond == job::Beyond::room) formula = steps::element_inside_formula{.area = area, .u_value = u_value};
-        trace.step({steps::element{.name = std::move(name)}, std::move(formula),
-                    text(m.elements[i], unit::watt, 0), e.u_value.source});
+        trace.step({steps::element{.name = std::move(name)}, std::move(formula), text(m.elements[i], unit::watt, 0),
+                    e.u_value.source});
     }
     trace_air(trace, room);
     trace.step({steps::ventilation{},
@@ -184,8 +184,7 @@ void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m,
     trace.step({steps::loss_by_elements{}, shared::sum{}, text(m.loss, unit::watt, 0), "en-12831-1"});
 }
 
-ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference,
-                          Trace* trace) {
+ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference, Trace* trace) {
     ElementMethod m;
     m.elements.reserve(room.elements.size());
     for (const auto& e : room.elements) {
@@ -242,13 +241,16 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
     const auto& usual = reference::thresholds();
     if (r.by_area && r.by_elements && r.by_elements->loss.si() > 0.0) {
         const double apart = r.by_area->loss / r.by_elements->loss - 1.0;
-        if (std::abs(apart) > usual.methods_apart.value) flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
+        if (std::abs(apart) > usual.methods_apart.value)
+            flags.push_back({Caveat::methods_differ, Subject::room, index, apart});
     }
     if (r.method == LossMethod::area && room.fabric && !room.heat_loss_rate &&
-        room.fabric->roof_u_value.basis == Basis::default_value && room.fabric->roof_u_value.value > usual.bare_loft.value) {
+        room.fabric->roof_u_value.basis == Basis::default_value &&
+        room.fabric->roof_u_value.value > usual.bare_loft.value) {
         flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
     }
-    for (const auto& layered : r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {
+    for (const auto& layered :
+         r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {
         if (layered && layered->upper / layered->lower > physics::greatest_limit_ratio) {
             flags.push_back({Caveat::limits_apart, Subject::room, index, layered->upper / layered->lower});
         }
@@ -268,7 +270,8 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
         auto& r = design.rooms[i];
         if (!room.heated) continue;
         if (trace != nullptr) trace->open(Subject::room, room.id);
-        const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value, TemperatureDifference{});
+        const auto difference = std::max(room.temperature.value - job.conditions.outdoor.value,
+                                         TemperatureDifference{});
         if (trace != nullptr) {
             trace_outdoor(*trace, job.conditions);
             trace->step({steps::design_difference{},

@@ -41,8 +41,7 @@ std::string share_of(const job::Layer& layer, const job::Element& e) {
     const auto surfaces = reference::surface_resistances(flow, e.beyond == job::Beyond::outside);
     ThermalResistance whole = surfaces.inside + surfaces.beyond;
     for (const auto& l : e.layers) whole += resistance_of(l, flow).value();
-    return fmt::format("({}/{})²", fixed(resistance_of(layer, flow).value().si(), 3),
-                       fixed(whole.si(), 3));
+    return fmt::format("({}/{})²", fixed(resistance_of(layer, flow).value().si(), 3), fixed(whole.si(), 3));
 }
 
 void trace_corrections(Trace& trace, const job::Element& e, const physics::Transmittance& t) {
@@ -58,7 +57,8 @@ void trace_corrections(Trace& trace, const job::Element& e, const physics::Trans
         const double alpha = 0.8 * std::min(1.0, depth / layer.thickness.value);
         fasteners += fmt::format("{}{} × {} × {} mm² × {}/m² / {} mm × {}", fasteners.empty() ? "" : " + ",
                                  fixed(alpha, 2), fixed(f.conductivity.value.si(), 1),
-                                 fixed(f.section.value.in(unit::square_millimetre), 1), fixed(f.per_square_metre.value, 1),
+                                 fixed(f.section.value.in(unit::square_millimetre), 1),
+                                 fixed(f.per_square_metre.value, 1),
                                  fixed(layer.thickness.value.in(unit::millimetre), 1), share_of(layer, e));
     }
     if (!gaps.empty())
@@ -75,7 +75,8 @@ void trace_layers(Trace& trace, const job::Element& e, const physics::Transmitta
     if (bridged) {
         trace.step({steps::lower_limit{}, steps::lower_limit_formula{}, text(t.lower, m2k_per_w, 3), "iso-6946"});
         trace.step({steps::mean_of_limits{},
-                    steps::mean_of_limits_formula{.upper = fixed(t.upper.si(), 3), .lower = fixed(t.lower.si(), 3),
+                    steps::mean_of_limits_formula{.upper = fixed(t.upper.si(), 3),
+                                                  .lower = fixed(t.lower.si(), 3),
                                                   .error = fixed(100.0 * t.error_bound, 1)},
                     text(t.total, m2k_per_w, 3), "iso-6946"});
     }
@@ -87,8 +88,8 @@ void trace_layers(Trace& trace, const job::Element& e, const physics::Transmitta
         formula = steps::layers_u_value_corrected_formula{
             .resistance = fixed(t.total.si(), 3), .correction = per(t.corrections.gaps + t.corrections.fasteners)};
     }
-    trace.step({steps::layers_u_value{}, std::move(formula),
-                text(t.u_value, unit::watt_per_square_metre_kelvin, 3), "iso-6946"});
+    trace.step({steps::layers_u_value{}, std::move(formula), text(t.u_value, unit::watt_per_square_metre_kelvin, 3),
+                "iso-6946"});
 }
 
 }  // namespace

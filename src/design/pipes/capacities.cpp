@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "design/states/operation.hpp"
 #include "design/parts.hpp"
+#include "design/states/operation.hpp"
 
 #include "loopfolio/base/root.hpp"
 
@@ -12,7 +12,7 @@ namespace loopfolio::design {
 
 namespace {
 
-constexpr double most_searched = 20.0;   // times the present load
+constexpr double most_searched = 20.0;  // times the present load
 // Largest difference between head and need that counts as equal.
 constexpr Pressure most_apart = Pressure::from_si(100.0);
 
@@ -42,8 +42,9 @@ job::Job scaled(const job::Job& job, const Design& d, double factor) {
     job::Job out = job;
     out.conditions.intermittent_margin = {};
     for (std::size_t i = 0; i < out.rooms.size(); ++i) {
-        out.rooms[i].heat_up = {};   // the scaled load includes it already
-        if (out.rooms[i].heated) out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
+        out.rooms[i].heat_up = {};  // the scaled load includes it already
+        if (out.rooms[i].heated)
+            out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
     }
     return out;
 }

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "design/states/operation.hpp"
 #include "design/parts.hpp"
+#include "design/states/operation.hpp"
 
 #include <tuple>
 

@@ -46,13 +46,15 @@ void find_parents(Design& d, const network::BuiltNetwork& built, const job::Job&
         const bool loop = job.sections[i].carries == job::Carries::loop;
         if (built.sections[i].flow >= 0 && s.downstream != d.source_node) most(d.node_parent_section, s.downstream, i);
         if (loop) most(d.node_return_section, s.upstream, i);
-        else if (built.sections[i].return_ >= 0 && s.downstream != d.junctions.source_return) most(d.node_return_section, s.downstream, i);
+        else if (built.sections[i].return_ >= 0 && s.downstream != d.junctions.source_return)
+            most(d.node_return_section, s.downstream, i);
     }
 }
 
 /// Marks the sections from a node to the heat source along `by_node`; `loop` sections are followed in the direction of
 /// flow.
-void mark_way(Design& d, const job::Job& job, const std::vector<int>& by_node, int node, bool returning, std::vector<int>& way) {
+void mark_way(Design& d, const job::Job& job, const std::vector<int>& by_node, int node, bool returning,
+              std::vector<int>& way) {
     for (std::size_t step = 0; step <= d.sections.size(); ++step) {
         const int section = by_node[at(node)];
         if (section < 0) return;
@@ -120,7 +122,8 @@ Routes routes_of(const job::Job& job, Design& d, const DesignTask& task, const n
         for (std::size_t i = 0; i < d.emitters.size(); ++i) {
             if (!d.emitters[i].on_loop) continue;
             const auto now = static_cast<std::size_t>(std::max(out.index_emitter, 0));
-            if (out.index_emitter < 0 || d.emitters[i].drop > d.emitters[now].drop) out.index_emitter = static_cast<int>(i);
+            if (out.index_emitter < 0 || d.emitters[i].drop > d.emitters[now].drop)
+                out.index_emitter = static_cast<int>(i);
         }
     }
     for (std::size_t i = 1; i < r.pump_rise.size(); ++i) out.mixer_head.push_back(r.pump_rise[i]);

@@ -60,7 +60,8 @@ network::PlanEmitter emitter_of(const job::Emitter& e, const EmitterResult& r, i
     out.valve_resistance = path.valve_resistance;
     if (r.load > Power{}) out.beyond = r.downward / r.load;
     // Even an emitter without any hydraulic data has some resistance: 10 Pa at 0.05 kg/s.
-    if (path.loss_factor <= 0.0 && path.length <= Length{} && path.valve_resistance <= 0.0) out.square_resistance = 4000.0;
+    if (path.loss_factor <= 0.0 && path.length <= Length{} && path.valve_resistance <= 0.0)
+        out.square_resistance = 4000.0;
     return out;
 }
 
@@ -77,14 +78,14 @@ double resistance_at_source(const job::Job& job, const Design& d) {
     if (through_header(job) && !d.separation) return sum;
     const bool plate = separation && separation->kind == job::SeparationKind::plate;
     if (!plate && job.heat_source && job.heat_source->pressure_drop && job.heat_source->pressure_drop_flow) {
-        sum += square_of(job.heat_source->pressure_drop->value, job.heat_source->pressure_drop_flow->value, d.state.density);
+        sum += square_of(job.heat_source->pressure_drop->value, job.heat_source->pressure_drop_flow->value,
+                         d.state.density);
     }
     if (separation && separation->pressure_drop && separation->pressure_drop_flow) {
         sum += square_of(separation->pressure_drop->value, separation->pressure_drop_flow->value, d.state.density);
     }
     return sum;
 }
-
 
 network::PlanSource source_of(const job::Job& job, const Design& d) {
     network::PlanSource out;
@@ -103,14 +104,14 @@ void add_pumps(const job::Job& job, const Design& d, network::Plan& plan) {
     for (const auto& f : job.further_circulators) {
         for (std::size_t i = 0; i < job.sections.size(); ++i) {
             if (job.sections[i].id != f.in) continue;
-            plan.pumps.push_back({pump_of(f.pump, {}), static_cast<int>(i), f.in_return,
-                                  f.towards == job.sections[i].from});
+            plan.pumps.push_back(
+                {pump_of(f.pump, {}), static_cast<int>(i), f.in_return, f.towards == job.sections[i].from});
         }
     }
     for (std::size_t i = 0; i < job.mixers.size(); ++i) {
         const Pressure head = i < d.mixers.size() ? d.mixers[i].head : Pressure{};
-        plan.mixers.push_back({d.junctions.mixer_from[i], d.junctions.mixer_to[i], pump_of(job.mixers[i].pump, head), 0.0,
-                               open_passage});
+        plan.mixers.push_back(
+            {d.junctions.mixer_from[i], d.junctions.mixer_to[i], pump_of(job.mixers[i].pump, head), 0.0, open_passage});
     }
 }
 
@@ -159,7 +160,8 @@ network::Plan plan_of(const job::Job& job, const Design& d) {
         plan.sections.push_back(section_of(job.sections[i], d.junctions.section_from[i], d.junctions.section_to[i]));
     }
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
-        plan.emitters.push_back(emitter_of(job.emitters[i], d.emitters[i], d.junctions.emitter_at[i], d.junctions.emitter_return[i]));
+        plan.emitters.push_back(
+            emitter_of(job.emitters[i], d.emitters[i], d.junctions.emitter_at[i], d.junctions.emitter_return[i]));
     }
     plan.sources.push_back(source_of(job, d));
     add_pumps(job, d, plan);

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/remedies.hpp"
+#include "loopfolio/design/operation.hpp"
 #include "loopfolio/reference/thresholds.hpp"
 
 #include "design/parts.hpp"
@@ -24,7 +24,8 @@ const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
 /// worth replacing.
 std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     std::optional<PipeChange> best;
-    Pressure most = reference::thresholds().worth_replacing.value * (d.duty.head - d.duty.available.value_or(Pressure{}));
+    Pressure most = reference::thresholds().worth_replacing.value *
+                    (d.duty.head - d.duty.available.value_or(Pressure{}));
     for (const int index : d.duty.index_sections) {
         const auto i = static_cast<std::size_t>(index);
         const auto* to = wider(job.sections[i], d.sections[i]);

@@ -75,7 +75,9 @@ void number_junctions(const job::Job& job, Design& d) {
         if (added) d.nodes.push_back(name);
         return at->second;
     };
-    const auto or_else = [](const std::string& a, const std::string& b) -> const std::string& { return a.empty() ? b : a; };
+    const auto or_else = [](const std::string& a, const std::string& b) -> const std::string& {
+        return a.empty() ? b : a;
+    };
     auto& j = d.junctions;
     d.source_node = j.source_at = number(job.heat_source ? job.heat_source->at : job.sections.front().from);
     j.source_return = job.heat_source ? number(or_else(job.heat_source->return_at, job.heat_source->at)) : j.source_at;

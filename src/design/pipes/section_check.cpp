@@ -52,7 +52,8 @@ std::optional<TemperatureDifference> least_drop(const job::Job& job, const Desig
         const auto next = r.load / (most(job.conditions, pipe, *state) * state->specific_heat);
         const bool settled = std::abs((next - drop).si()) < 1e-6;
         drop = next;
-        if (!std::isfinite(drop.si()) || drop > reference::thresholds().widest_drop.value || d.flow - drop < floor) return {};
+        if (!std::isfinite(drop.si()) || drop > reference::thresholds().widest_drop.value || d.flow - drop < floor)
+            return {};
         // Rounded up, so that the pipe still passes at the temperature drop as printed.
         if (settled) return TemperatureDifference::from_si(std::ceil(drop.si() * 10.0 - 1e-6) / 10.0);
     }
@@ -72,13 +73,14 @@ const reference::Pipe* least_size(const job::Job& job, const job::Section& s, co
 void find_capacity(const job::Job& job, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
     const auto& c = job.conditions;
     const auto power = [&](MassFlow flow) { return flow * d.state.specific_heat * d.drop; };
-    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity_preferred)] =
-        power(physics::flow_at_velocity(c.velocity_preferred.value, pipe, d.state));
-    r.capacity[static_cast<std::size_t>(CapacityLimit::gradient_preferred)] =
-        power(physics::flow_at_gradient(c.gradient_preferred.value, pipe, d.state));
-    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity)] =
-        power(physics::flow_at_velocity(c.velocity_limit.value, pipe, d.state));
-    r.governing = r.capacity[0] <= r.capacity[1] ? CapacityLimit::velocity_preferred : CapacityLimit::gradient_preferred;
+    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity_preferred)] = power(
+        physics::flow_at_velocity(c.velocity_preferred.value, pipe, d.state));
+    r.capacity[static_cast<std::size_t>(CapacityLimit::gradient_preferred)] = power(
+        physics::flow_at_gradient(c.gradient_preferred.value, pipe, d.state));
+    r.capacity[static_cast<std::size_t>(CapacityLimit::velocity)] = power(
+        physics::flow_at_velocity(c.velocity_limit.value, pipe, d.state));
+    r.governing = r.capacity[0] <= r.capacity[1] ? CapacityLimit::velocity_preferred
+                                                 : CapacityLimit::gradient_preferred;
 }
 
 void find_pressure(const job::Section& s, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
@@ -86,7 +88,8 @@ void find_pressure(const job::Section& s, const Design& d, const physics::Condui
     r.volume_flow = r.flow / d.state.density;
     r.hydraulic = physics::pipe_flow(r.flow, pipe, d.state);
     if (s.insert_bore.given()) {
-        r.insert_loss_factor = narrowed_joints(s.fittings) * physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
+        r.insert_loss_factor = narrowed_joints(s.fittings) *
+                               physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
     }
     r.fitting_loss_factor = loss_factor(s.fittings) + r.insert_loss_factor;
     r.friction = static_cast<double>(r.pipes) * (r.hydraulic.gradient * s.length.value);
@@ -176,8 +179,8 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
                     text(r.capacity[i], unit::kilowatt, 2), ""});
     }
     if (r.drop_to_limit) {
-        trace.step({steps::drop_to_limit{}, steps::drop_to_limit_formula{},
-                    text(*r.drop_to_limit, unit::kelvin, 1), ""});
+        trace.step(
+            {steps::drop_to_limit{}, steps::drop_to_limit_formula{}, text(*r.drop_to_limit, unit::kelvin, 1), ""});
     }
     if (r.drop_to_keep) {
         trace.step({steps::drop_to_keep{}, steps::drop_to_keep_formula{}, text(*r.drop_to_keep, unit::kelvin, 1), ""});
@@ -190,13 +193,14 @@ void judge(const job::Conditions& c, int index, SectionResult& r, Findings& find
                                        std::optional{c.velocity_limit.value}));
     // The pressure drop per metre is only a preferred value, because the pump's head already counts what a steep pipe
     // costs.
-    r.gradient = add(findings, at_most(about(Check::section_gradient), r.hydraulic.gradient, c.gradient_preferred.value, {}));
+    r.gradient = add(findings,
+                     at_most(about(Check::section_gradient), r.hydraulic.gradient, c.gradient_preferred.value, {}));
     r.verdict = worse(findings[findings.size() - 2].verdict, findings.back().verdict);
 }
 
 /// Finds the sizes and temperature drops that would bring a pipe within the limits that it exceeds.
-void find_remedies(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor, const Design& d,
-                   SectionResult& r) {
+void find_remedies(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor,
+                   const Design& d, SectionResult& r) {
     if (r.verdict == Verdict::keep) return;
     r.next_size = least_size(job, s, r, d, preferred_flow);
     r.drop_to_keep = least_drop(job, d, r, pipe, floor, preferred_flow);

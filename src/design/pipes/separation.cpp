@@ -36,7 +36,8 @@ void pass_plate(const job::Job& job, const Design& d, const physics::MixedSides&
     const HeatLossCoefficient source = sides.source * d.state.specific_heat;
     const HeatLossCoefficient emitters = sides.emitters * d.state.specific_heat;
     r.transfer_units = job.separation->plate_ua->value / std::min(source, emitters);
-    r.effectiveness = physics::counterflow_effectiveness(*r.transfer_units, std::min(source, emitters) / std::max(source, emitters));
+    r.effectiveness = physics::counterflow_effectiveness(*r.transfer_units,
+                                                         std::min(source, emitters) / std::max(source, emitters));
     const Power heat = emitters * (d.flow - sides.emitter_return);
     r.source_leaving = sides.emitter_return + heat / (*r.effectiveness * std::min(source, emitters));
     r.source_entering = r.source_leaving - heat / source;
@@ -70,8 +71,8 @@ void trace_separation(Trace& trace, const Design& d, const SeparationResult& r) 
         trace.step({steps::source_leaving{}, steps::source_leaving_mixed_formula{.flow = c(d.flow)},
                     text(r.source_leaving, unit::celsius, 1), ""});
     }
-    trace.step({steps::source_entering{}, steps::source_entering_formula{},
-                text(r.source_entering, unit::celsius, 1), ""});
+    trace.step(
+        {steps::source_entering{}, steps::source_entering_formula{}, text(r.source_entering, unit::celsius, 1), ""});
 }
 
 }  // namespace
@@ -98,8 +99,8 @@ void judge_separation(const job::Job& job, Design& d) {
     if (!d.separation || !describes_itself(job.separation->source_pump)) return;
     auto& r = *d.separation;
     // A pump gives no head beyond the end of its curve.
-    r.pump = add(d.findings, covered({Check::separation_head, Subject::separation}, r.head, r.available.value_or(Pressure{}),
-                                     reference::limits().pump_margin.value));
+    r.pump = add(d.findings, covered({Check::separation_head, Subject::separation}, r.head,
+                                     r.available.value_or(Pressure{}), reference::limits().pump_margin.value));
 }
 
 }  // namespace loopfolio::design

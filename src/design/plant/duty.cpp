@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "design/parts.hpp"
 
-#include "loopfolio/design/performance_table.hpp"
 #include "design/pipes/pipe_plan.hpp"
+#include "loopfolio/design/performance_table.hpp"
 
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/limits.hpp"
@@ -88,20 +88,23 @@ void find_source_capacity(const job::Job& job, Design& d) {
     d.duty.capacity_by_table = !source.capacity && by_table;
     if (!source.capacity || !by_table || *by_table <= Power{}) return;
     const double ratio = source.capacity->value / *by_table;
-    if (std::abs(ratio - 1.0) > reference::thresholds().capacities_alike.value) d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
+    if (std::abs(ratio - 1.0) > reference::thresholds().capacities_alike.value)
+        d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
 }
 
 void judge_plant(const job::Job& job, Design& d) {
     auto& duty = d.duty;
-    if (duty.head > reference::thresholds().greatest_head.value) d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
+    if (duty.head > reference::thresholds().greatest_head.value)
+        d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
     if (job.circulator && (!job.circulator->curve.empty() || job.circulator->quadratic || job.circulator->set_head)) {
         duty.available = head_at(*job.circulator, duty.volume_flow);
         if (!duty.available && !job.circulator->curve.empty()) {
             const double most = job.circulator->curve.back().flow.si();
             d.flags.push_back({Caveat::curve_exceeded, Subject::circulator, 0, duty.volume_flow.si() / most});
         }
-        duty.circulator = add(d.findings, covered({Check::circulator_head, Subject::circulator}, duty.head,
-                                                  duty.available.value_or(Pressure{}), reference::limits().pump_margin.value));
+        duty.circulator = add(d.findings,
+                              covered({Check::circulator_head, Subject::circulator}, duty.head,
+                                      duty.available.value_or(Pressure{}), reference::limits().pump_margin.value));
     }
     if (!job.heat_source) return;
     const auto& source = *job.heat_source;
@@ -112,25 +115,28 @@ void judge_plant(const job::Job& job, Design& d) {
                                                        *duty.capacity, reference::limits().source_margin.value));
     }
     if (source.minimum_flow) {
-        duty.source_minimum_flow = add(d.findings, at_least({Check::source_minimum_flow, Subject::heat_source}, at_source,
-                                                            source.minimum_flow->value, 0.0));
+        duty.source_minimum_flow = add(d.findings, at_least({Check::source_minimum_flow, Subject::heat_source},
+                                                            at_source, source.minimum_flow->value, 0.0));
     }
     if (source.maximum_drop && at_source > VolumeFlow{}) {
         const auto drop = duty.load / (at_source * d.state.density * d.state.specific_heat);
         const auto most = source.maximum_drop->value;
-        duty.source_maximum_drop = add(d.findings, at_most({Check::source_maximum_drop, Subject::heat_source}, drop, most,
-                                                           std::optional{most}));
+        duty.source_maximum_drop = add(
+            d.findings, at_most({Check::source_maximum_drop, Subject::heat_source}, drop, most, std::optional{most}));
     }
 }
 
 void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
     const auto& duty = d.duty;
     trace.open(Subject::circulator, "duty");
-    const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; }) && d.mixers.empty();
+    const bool one_drop = std::ranges::all_of(d.emitters, [&](const EmitterResult& e) { return e.drop == d.drop; }) &&
+                          d.mixers.empty();
     KeyedText total = steps::total_flow_summed_formula{};
     if (one_drop) {
-        total = steps::total_flow_formula{.load = fixed(duty.load.si(), 0), .density = fixed(d.state.density.si(), 1),
-                                          .heat = fixed(d.state.specific_heat.si(), 0), .drop = fixed(d.drop.si(), 1)};
+        total = steps::total_flow_formula{.load = fixed(duty.load.si(), 0),
+                                          .density = fixed(d.state.density.si(), 1),
+                                          .heat = fixed(d.state.specific_heat.si(), 0),
+                                          .drop = fixed(d.drop.si(), 1)};
     }
     trace.step({steps::total_flow{}, std::move(total), text(duty.volume_flow, unit::litre_per_minute, 1), ""});
     KeyedText at_emitter;
@@ -193,7 +199,8 @@ void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace
     }
     duty.source_load += design.pipe_loss + duty.heat_up + duty.downward;
     duty.volume_flow = duty.flow / design.state.density;
-    duty.back = duty.flow > MassFlow{} ? design.flow - duty.load / (duty.flow * design.state.specific_heat) : design.return_;
+    duty.back = duty.flow > MassFlow{} ? design.flow - duty.load / (duty.flow * design.state.specific_heat)
+                                       : design.return_;
     duty.source = drop_before_emitters(job, duty.volume_flow);
     if (routes.order.empty()) take_index_circuit(design, routes);
     else find_index_circuit(design, routes, pressure_to_nodes(design, routes));

@@ -3,8 +3,8 @@
 #include "loopfolio/design/hot_water.hpp"
 
 #include "design/judge.hpp"
-#include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/design/performance_table.hpp"
 #include "loopfolio/reference/thresholds.hpp"
 #include "texts/steps_of_plant.hpp"
 #include "texts/steps_shared.hpp"
@@ -61,7 +61,8 @@ void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) 
     // A coil that needs hotter water than a closed system may have, or longer than a night to heat the cylinder, must
     // change.
     const auto& usual = reference::thresholds();
-    const bool hopeless = out.unreachable || asked > usual.hottest_water.value || out.reheat->time > usual.longest_reheat.value;
+    const bool hopeless = out.unreachable || asked > usual.hottest_water.value ||
+                          out.reheat->time > usual.longest_reheat.value;
     const Verdict verdict = hopeless ? Verdict::change : asked <= made ? Verdict::keep : Verdict::keep_noted;
     out.coil = add(findings, judged({Check::coil_flow, Subject::hot_water}, verdict, asked, made));
 }
@@ -70,7 +71,9 @@ void find_reheat(const job::HotWater& h, HotWaterPlan& out, Findings& findings) 
 /// rooms then need.
 void find_hours(const job::HotWater& h, const Design& d, HotWaterPlan& out) {
     constexpr Duration day = unit::hour(24.0);
-    if (h.standing_loss) out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value, reference::thresholds().round_the_store.value);
+    if (h.standing_loss)
+        out.standing_loss = physics::standing_loss(h.standing_loss->value, h.stored.value,
+                                                   reference::thresholds().round_the_store.value);
     if (!out.reheat) return;
     const Power mean = out.reheat->heat / out.reheat->time;
     out.hours_a_day = physics::time_for_hot_water(out.drawn, out.standing_loss.value_or(Energy{}), mean);
@@ -83,9 +86,11 @@ void find_hot_cycle(const job::Job& job, const job::HotWater& h, HotWaterPlan& o
     if (!h.hot_cycles_a_year || h.hot_cycles_a_year->value <= 0.0) return;
     // A coil needs some temperature difference, so the heat source can heat the cylinder only to that much below its
     // flow temperature.
-    const Temperature reach = std::min(h.hot_cycle.value, h.source_flow.value - reference::thresholds().left_to_coil.value);
-    const auto ratio = job.heat_source ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
-                                       : std::nullopt;
+    const Temperature reach = std::min(h.hot_cycle.value,
+                                       h.source_flow.value - reference::thresholds().left_to_coil.value);
+    const auto ratio = job.heat_source
+                           ? performance_by_table(*job.heat_source, job.conditions.outdoor.value, h.source_flow.value)
+                           : std::nullopt;
     const Temperature by_source = ratio ? std::max(reach, h.stored.value) : h.stored.value;
     if (!h.immersion && by_source < h.hot_cycle.value) {
         out.needs_immersion = true;
@@ -108,10 +113,10 @@ void trace_reheat(Trace& trace, const job::HotWater& h, const Design& d, const H
     }
     if (p.transfer) {
         std::string flow = text(source_side(d), unit::watt_per_kelvin, 0);
-        trace.step({steps::exchanger{},
-                    h.coil ? KeyedText{steps::coil_formula{.flow = flow}}
-                           : KeyedText{steps::plate_formula{.flow = flow}},
-                    text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
+        trace.step(
+            {steps::exchanger{},
+             h.coil ? KeyedText{steps::coil_formula{.flow = flow}} : KeyedText{steps::plate_formula{.flow = flow}},
+             text(*p.transfer, unit::watt_per_kelvin, 0), "ntu"});
     }
     if (p.reheat) {
         trace.step({steps::reheat_time{},
@@ -141,8 +146,8 @@ void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, cons
                     text(*p.standing_loss, unit::kilowatt_hour, 2), "en-12897"});
     }
     if (p.hours_a_day) {
-        trace.step({steps::hot_water_hours{}, steps::hot_water_hours_formula{},
-                    text(*p.hours_a_day, unit::hour, 2), "heat-balance"});
+        trace.step({steps::hot_water_hours{}, steps::hot_water_hours_formula{}, text(*p.hours_a_day, unit::hour, 2),
+                    "heat-balance"});
     }
     if (p.load_with_hot_water) {
         trace.step({steps::load_with_hot_water{},
@@ -155,14 +160,17 @@ void trace_hot_water(Trace& trace, const job::HotWater& h, const Design& d, cons
 }  // namespace
 
 std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& design, Findings& findings,
-                                            std::vector<Refusal>& refusals, Trace* trace) {
+                                           std::vector<Refusal>& refusals, Trace* trace) {
     if (!job.hot_water) return {};
     const auto& h = *job.hot_water;
     const auto drawn = physics::daily_heat({h.persons.value, h.each.value, h.cold.value, h.drawn.value});
-    const auto needed = physics::store_volume(h.persons.value * h.each.value, h.cold.value, h.drawn.value, h.stored.value, h.usable.value);
+    const auto needed = physics::store_volume(h.persons.value * h.each.value, h.cold.value, h.drawn.value,
+                                              h.stored.value, h.usable.value);
     if (!drawn || !needed) {
-        refusals.push_back({"hot_water.supply", h.place, fmt::format("water drawn at {} from a main at {} cannot come of a store at {}",
-                            text(h.drawn.value, unit::celsius, 1), text(h.cold.value, unit::celsius, 1), text(h.stored.value, unit::celsius, 1)),
+        refusals.push_back({"hot_water.supply", h.place,
+                            fmt::format("water drawn at {} from a main at {} cannot come of a store at {}",
+                                        text(h.drawn.value, unit::celsius, 1), text(h.cold.value, unit::celsius, 1),
+                                        text(h.stored.value, unit::celsius, 1)),
                             "`cold_c` must lie below `drawn_c`, and `drawn_c` not above `stored_c`"});
         return {};
     }
@@ -170,8 +178,9 @@ std::optional<HotWaterPlan> plan_hot_water(const job::Job& job, const Design& de
     out.drawn = *drawn;
     out.store_needed = *needed;
     out.heat_a_year = days_a_year * out.drawn;
-    out.store = add(findings, judged({Check::store_volume, Subject::hot_water},
-                                     h.store.value >= *needed ? Verdict::keep : Verdict::keep_noted, h.store.value, *needed));
+    out.store = add(findings,
+                    judged({Check::store_volume, Subject::hot_water},
+                           h.store.value >= *needed ? Verdict::keep : Verdict::keep_noted, h.store.value, *needed));
     find_capacity(job, h, out);
     find_transfer(h, design, out);
     find_reheat(h, out, findings);
@@ -188,8 +197,9 @@ namespace {
 /// overestimates their electricity.
 Temperature warmest_point(const job::HeatSource& source) {
     std::optional<Temperature> out;
-    for (const auto& units : kinds_of(source)) {   // points rise with the outdoor temperature
-        if (!units.points.empty()) out = std::min(out.value_or(units.points.back().outdoor), units.points.back().outdoor);
+    for (const auto& units : kinds_of(source)) {  // points rise with the outdoor temperature
+        if (!units.points.empty())
+            out = std::min(out.value_or(units.points.back().outdoor), units.points.back().outdoor);
     }
     return out.value_or(Temperature{});
 }
@@ -200,12 +210,13 @@ void find_hot_water_year(const job::Job& job, const physics::Season& season, Hot
     if (!job.hot_water || !job.heat_source || season.bins.empty()) return;
     const Temperature warmest_known = warmest_point(*job.heat_source);
     const auto inverse_ratio = [&](Temperature outdoor) -> std::optional<double> {
-        const auto ratio = performance_by_table(*job.heat_source, std::min(outdoor, warmest_known), job.hot_water->source_flow.value);
+        const auto ratio = performance_by_table(*job.heat_source, std::min(outdoor, warmest_known),
+                                                job.hot_water->source_flow.value);
         return ratio ? std::optional{1.0 / *ratio} : std::nullopt;
     };
     constexpr Duration year = days_a_year * unit::hour(24.0);
     Duration covered;
-    double sum = 0.0;   // hours over COP, in seconds
+    double sum = 0.0;  // hours over COP, in seconds
     const auto* warmest = &season.bins.front();
     for (const auto& bin : season.bins) {
         if (bin.outdoor > warmest->outdoor) warmest = &bin;
@@ -224,7 +235,8 @@ void find_hot_water_year(const job::Job& job, const physics::Season& season, Hot
     if (trace == nullptr) return;
     trace->step({steps::hot_water_electricity{},
                  steps::hot_water_electricity_formula{
-                     .heat = text(plan.heat_a_year, unit::kilowatt_hour, 0), .ratio = fixed(1.0 / mean, 2),
+                     .heat = text(plan.heat_a_year, unit::kilowatt_hour, 0),
+                     .ratio = fixed(1.0 / mean, 2),
                      .cycles = text(cycles, unit::kilowatt_hour, 0),
                      .flow = text(job.hot_water->source_flow.value, unit::celsius, 1),
                      .mild = text(std::min(warmest->outdoor, warmest_known), unit::celsius, 1)},

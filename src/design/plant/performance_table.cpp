@@ -9,7 +9,8 @@ namespace loopfolio::design {
 namespace {
 
 template <class Value>
-std::optional<double> by_table(std::span<const job::PerformancePoint> table, Temperature outdoor, Temperature flow, Value value) {
+std::optional<double> by_table(std::span<const job::PerformancePoint> table, Temperature outdoor, Temperature flow,
+                               Value value) {
     std::vector<physics::GridPoint> points;
     for (const auto& p : table) {
         const std::optional<double> here = value(p);
@@ -20,13 +21,15 @@ std::optional<double> by_table(std::span<const job::PerformancePoint> table, Tem
 }
 
 /// Capacity of one unit, in watts.
-std::optional<double> capacity_of_one(std::span<const job::PerformancePoint> table, Temperature outdoor, Temperature flow) {
+std::optional<double> capacity_of_one(std::span<const job::PerformancePoint> table, Temperature outdoor,
+                                      Temperature flow) {
     return by_table(table, outdoor, flow, [](const job::PerformancePoint& p) {
         return p.capacity ? std::optional{p.capacity->si()} : std::nullopt;
     });
 }
 
-std::optional<double> performance_of_one(std::span<const job::PerformancePoint> table, Temperature outdoor, Temperature flow) {
+std::optional<double> performance_of_one(std::span<const job::PerformancePoint> table, Temperature outdoor,
+                                         Temperature flow) {
     return by_table(table, outdoor, flow, [](const job::PerformancePoint& p) { return std::optional{p.performance}; });
 }
 
@@ -49,7 +52,8 @@ std::optional<Power> capacity_by_table(const job::HeatSource& source, Temperatur
 }
 
 double left_by_defrost(const job::HeatSource& source, Temperature outdoor) {
-    const bool inside = source.defrost_derating && outdoor >= source.defrost_from.value && outdoor <= source.defrost_to.value;
+    const bool inside = source.defrost_derating && outdoor >= source.defrost_from.value &&
+                        outdoor <= source.defrost_to.value;
     return inside ? 1.0 - source.defrost_derating->value : 1.0;
 }
 

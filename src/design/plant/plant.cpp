@@ -4,13 +4,14 @@
 
 namespace loopfolio::design {
 
-std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const Design& design, std::optional<SeasonBands> bands,
-                                                     Trace* trace) {
+std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const Design& design,
+                                                     std::optional<SeasonBands> bands, Trace* trace) {
     const auto& job = house.values;
     std::vector<Refusal> refusals;
     Plant out;
     out.water = plan_water(job, design, out.findings, refusals, trace);
-    out.season = plan_season(job, design, out.water ? std::optional{out.water->content} : std::nullopt, std::move(bands), trace);
+    out.season = plan_season(job, design, out.water ? std::optional{out.water->content} : std::nullopt,
+                             std::move(bands), trace);
     out.hot_water = plan_hot_water(job, design, out.findings, refusals, trace);
     if (out.hot_water && out.season) find_hot_water_year(job, out.season->season, *out.hot_water, trace);
     out.sound = plan_sound(job, out.findings, trace);

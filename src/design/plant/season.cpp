@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/season.hpp"
 
-#include "loopfolio/design/performance_table.hpp"
 #include "design/parts.hpp"
 #include "design/plant/season_run.hpp"
+#include "loopfolio/design/performance_table.hpp"
 
 #include <algorithm>
 
@@ -30,7 +30,8 @@ void find_shares(SeasonPlan& plan) {
 
 /// Each bin with cycling needs a certain volume of water, and has as many starts as its load causes. Keeps the largest
 /// of each.
-void find_part_load(const job::HeatSource& source, const Design& d, const SeasonRun& run, std::optional<Volume> content, SeasonPlan& plan) {
+void find_part_load(const job::HeatSource& source, const Design& d, const SeasonRun& run, std::optional<Volume> content,
+                    SeasonPlan& plan) {
     for (std::size_t i = 0; i < run.season.bins.size(); ++i) {
         const auto& bin = run.season.bins[i];
         if (!bin.cycles || bin.time <= Duration{}) continue;
@@ -41,7 +42,8 @@ void find_part_load(const job::HeatSource& source, const Design& d, const Season
         if (!source.allowed_swing) continue;
         const auto swing = source.allowed_swing->value;
         if (source.least_run) {
-            const auto volume = physics::volume_for_run(run.least[i], bin.load, source.least_run->value, swing, d.state);
+            const auto volume = physics::volume_for_run(run.least[i], bin.load, source.least_run->value, swing,
+                                                        d.state);
             if (volume) part.for_run = std::max(part.for_run.value_or(*volume), *volume);
         }
         if (!content) continue;
@@ -83,14 +85,15 @@ void find_options(const job::Job& job, const Design& design, SeasonPlan& plan) {
     for (const Temperature flow : job.season->compare_flows) {
         const auto run = run_season(job, design, flow);
         if (!run) continue;
-        plan.options.push_back({flow, run->season.whole_performance, all_electricity(run->season), run->season.outside_share(),
-                                curve_emitters(job, design, flow).changed});
+        plan.options.push_back({flow, run->season.whole_performance, all_electricity(run->season),
+                                run->season.outside_share(), curve_emitters(job, design, flow).changed});
     }
 }
 
 bool least_known(const job::HeatSource& source) {
     return std::ranges::all_of(kinds_of(source), [](const EqualUnits& units) {
-        return units.least_output->has_value() || std::ranges::all_of(units.points, [](const auto& p) { return p.least.has_value(); });
+        return units.least_output->has_value() ||
+               std::ranges::all_of(units.points, [](const auto& p) { return p.least.has_value(); });
     });
 }
 

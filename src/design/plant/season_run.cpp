@@ -14,7 +14,7 @@ namespace loopfolio::design {
 namespace {
 
 constexpr Duration year = unit::hour(8760.0);
-constexpr auto as_good_as = TemperatureDifference::from_si(0.01);   // differences below this are rounding, not heat
+constexpr auto as_good_as = TemperatureDifference::from_si(0.01);  // differences below this are rounding, not heat
 
 std::vector<physics::OutdoorBin> bins_of(const job::Season& season) {
     std::vector<physics::OutdoorBin> out;
@@ -72,7 +72,7 @@ struct Weather {
     const job::Job& job;
     const Design& design;
     std::vector<physics::EmissionDesign> emitters;
-    Temperature fixed;           ///< without compensation
+    Temperature fixed;  ///< without compensation
 };
 
 /// Flow temperature that the emitters need at a share of the design load: the emitter that needs the hottest water sets

@@ -19,8 +19,10 @@ struct CurveEmitters {
 
 /// Without `flow`, each emitter is at the lowest flow temperature that meets its load, at most the design's. With it,
 /// all are at that temperature, which is then possible only if their ratings are large enough.
-[[nodiscard]] CurveEmitters curve_emitters(const job::Job& job, const Design& design, std::optional<Temperature> flow = {});
+[[nodiscard]] CurveEmitters curve_emitters(const job::Job& job, const Design& design,
+                                           std::optional<Temperature> flow = {});
 
-void trace_season(Trace& trace, const job::Job& job, const Design& design, const SeasonRun& run, const SeasonPlan& plan);
+void trace_season(Trace& trace, const job::Job& job, const Design& design, const SeasonRun& run,
+                  const SeasonPlan& plan);
 
 }  // namespace loopfolio::design

@@ -30,7 +30,8 @@ std::optional<std::size_t> example_bin(const physics::Season& season) {
     return out;
 }
 
-void trace_flow(Trace& trace, const job::Job& job, const Design& d, const SeasonRun& run, const physics::SeasonBin& bin) {
+void trace_flow(Trace& trace, const job::Job& job, const Design& d, const SeasonRun& run,
+                const physics::SeasonBin& bin) {
     const auto point = std::ranges::find(run.curve, bin.outdoor, &CompensationPoint::outdoor);
     const bool follows = job.season->compensation;
     KeyedText emitters = steps::season_flow_same_formula{};
@@ -54,13 +55,15 @@ void trace_bin(Trace& trace, const job::Job& job, const SeasonRun& run, std::siz
     if (number > 1) capacity = steps::by_maker_of_units_formula{.units = fixed(number, 0)};
     trace.step({steps::season_capacity{}, std::move(capacity), kilowatts(bin.load / bin.load_ratio),
                 source.performance_source});
-    const double by_table = bin.cycles ? bin.performance / *physics::cycling_factor(bin.load / run.least[i], job.season->cycling_factor.value)
+    const double by_table = bin.cycles ? bin.performance / *physics::cycling_factor(bin.load / run.least[i],
+                                                                                    job.season->cycling_factor.value)
                                        : bin.performance;
     trace.step({steps::season_performance{}, steps::by_maker_formula{}, fixed(by_table, 3), source.performance_source});
     if (bin.cycles) {
         const double run_share = bin.load / run.least[i];
         trace.step({steps::cycling_cost{},
-                    steps::cycling_cost_formula{.load = kilowatts(bin.load), .least = kilowatts(run.least[i]),
+                    steps::cycling_cost_formula{.load = kilowatts(bin.load),
+                                                .least = kilowatts(run.least[i]),
                                                 .ratio = fixed(run_share, 3),
                                                 .factor = fixed(job.season->cycling_factor.value, 2)},
                     fixed(bin.performance, 3), "en-14825"});
@@ -84,8 +87,8 @@ void trace_sums(Trace& trace, const SeasonPlan& plan) {
         trace.step({steps::backup_heat{}, steps::backup_heat_formula{}, energy(s.backup_heat), ""});
     if (s.unmet > Energy{}) trace.step({steps::unmet_heat{}, shared::sum_sign{}, energy(s.unmet), ""});
     if (s.standby_electricity > Energy{})
-        trace.step({steps::standby_electricity{}, steps::standby_electricity_formula{},
-                    energy(s.standby_electricity), ""});
+        trace.step(
+            {steps::standby_electricity{}, steps::standby_electricity_formula{}, energy(s.standby_electricity), ""});
     if (s.whole_performance) {
         trace.step({steps::seasonal_performance{},
                     steps::seasonal_performance_formula{.heat = energy(s.source_heat + s.backup_heat),
@@ -110,8 +113,8 @@ void trace_part_load(Trace& trace, const job::Job& job, const PartLoad& part) {
                     text(*part.for_run, unit::litre, 0), "heat-balance"});
     }
     if (part.busiest) {
-        trace.step({steps::most_starts{}, steps::most_starts_formula{},
-                    fixed(part.busiest->starts_per_hour, 1), "heat-balance"});
+        trace.step({steps::most_starts{}, steps::most_starts_formula{}, fixed(part.busiest->starts_per_hour, 1),
+                    "heat-balance"});
     }
 }
 

@@ -98,7 +98,8 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, Findings& findings, Tra
     if (s.background) out.with_background = physics::sum_of_levels(std::array{out.level, s.background->value});
     if (s.limit) {
         const double heard = out.with_background.value_or(out.level);
-        out.limit = add(findings, judged({Check::sound_level, Subject::sound}, heard <= s.limit->value ? Verdict::keep : Verdict::change,
+        out.limit = add(findings, judged({Check::sound_level, Subject::sound},
+                                         heard <= s.limit->value ? Verdict::keep : Verdict::change,
                                          SoundLevel::from_decibels(heard), SoundLevel::from_decibels(s.limit->value)));
         if (const auto alone = left_for_unit(s)) out.far_enough = physics::distance_to_level(path, *alone);
     }

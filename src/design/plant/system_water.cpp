@@ -21,7 +21,7 @@ namespace shared = texts::steps_shared;
 
 namespace {
 
-constexpr double gravity = 9.80665;            // m/s2, exact by definition
+constexpr double gravity = 9.80665;  // m/s2, exact by definition
 constexpr Power one_kilowatt = Power::from_si(1000.0);
 
 /// A plate heat exchanger separates the water of the secondary side from that of the heat source, so each is filled on
@@ -40,7 +40,8 @@ void find_content(const job::Job& job, const job::SystemWater& w, const Design& 
     }
     for (const auto& e : job.emitters) {
         if (e.content) out.emitters += e.content->value;
-        else if (!e.loop_pipe.empty()) out.emitters += in_pipe(reference::find_pipe(e.loop_pipe)->bore, e.loop_length.value);
+        else if (!e.loop_pipe.empty())
+            out.emitters += in_pipe(reference::find_pipe(e.loop_pipe)->bore, e.loop_length.value);
         else {
             out.emitters += (e.output_at_50k.value / one_kilowatt) * w.content_of_rating.value * unit::litre;
             ++out.emitters_by_rating;
@@ -63,13 +64,17 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
     const auto share = physics::expansion_share(d.fluid, out.fill, out.highest);
     const auto cold = physics::state_of(d.fluid, out.fill);
     if (!share || !cold) {
-        return refuse("highest_temperature_c", fmt::format("the fluid has no density from {} to {}", text(out.fill, unit::celsius, 1),
-                      text(out.highest, unit::celsius, 1)), "it must lie above `fill_temperature_c` and inside the fluid's range");
+        return refuse("highest_temperature_c",
+                      fmt::format("the fluid has no density from {} to {}", text(out.fill, unit::celsius, 1),
+                                  text(out.highest, unit::celsius, 1)),
+                      "it must lie above `fill_temperature_c` and inside the fluid's range");
     }
     out.expansion = *share;
     out.table_expansion = physics::table_expansion_share(out.highest).value_or(0.0);
     const auto least = physics::least_precharge(Pressure::from_si(cold->density.si() * gravity * w.height.value.si()));
-    if (!least) return refuse("height_m", "no precharge can be found for it", "it is the height of the highest water over the vessel");
+    if (!least)
+        return refuse("height_m", "no precharge can be found for it",
+                      "it is the height of the highest water over the vessel");
     out.precharge = w.precharge ? w.precharge->value : *least;
     if (w.cold_fill && w.cold_fill->value < out.precharge) {
         return refuse("cold_fill_bar", fmt::format("lies below the precharge of {}", text(out.precharge, unit::bar, 2)),
@@ -81,22 +86,27 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
                                        .safety_valve = w.safety_valve.value};
     const auto size = physics::vessel_size(demand);
     if (!size) {
-        return refuse("safety_valve_bar", fmt::format("leaves no room over the precharge of {}", text(out.precharge, unit::bar, 2)),
+        return refuse("safety_valve_bar",
+                      fmt::format("leaves no room over the precharge of {}", text(out.precharge, unit::bar, 2)),
                       "the highest pressure in use, 0.5 bar under the valve, must lie above the precharge");
     }
     out.vessel = *size;
     out.next_vessel = physics::smallest_size(reference::vessel_sizes().sizes, size->least);
     const auto chosen = w.vessel ? std::optional{w.vessel->value} : out.next_vessel;
-    if (chosen) out.pressures = physics::vessel_pressures(demand, *chosen, w.cold_fill ? std::optional{w.cold_fill->value} : std::nullopt);
-    if (out.pressures) out.second_opinion = physics::bs7074_vessel(out.content, out.expansion, out.pressures->fill, size->highest);
+    if (chosen)
+        out.pressures = physics::vessel_pressures(demand, *chosen,
+                                                  w.cold_fill ? std::optional{w.cold_fill->value} : std::nullopt);
+    if (out.pressures)
+        out.second_opinion = physics::bs7074_vessel(out.content, out.expansion, out.pressures->fill, size->highest);
     return true;
 }
 
 void judge_vessel(const job::SystemWater& w, WaterPlan& out, Findings& findings) {
     if (!w.vessel) return;
     const bool large_enough = w.vessel->value >= out.vessel.least;
-    out.vessel_size = add(findings, judged({Check::vessel_size, Subject::system_water}, large_enough ? Verdict::keep : Verdict::change,
-                                           w.vessel->value, out.vessel.least));
+    out.vessel_size = add(
+        findings, judged({Check::vessel_size, Subject::system_water}, large_enough ? Verdict::keep : Verdict::change,
+                         w.vessel->value, out.vessel.least));
     if (!out.pressures) return;
     const Pressure final = out.pressures->final, allowed = out.pressures->allowed;
     out.valve_margin = add(findings, judged({Check::vessel_pressure, Subject::system_water},
@@ -131,8 +141,9 @@ void find_open_volume(const job::SystemWater& w, const Design& d, WaterPlan& out
     if (out.for_defrost) out.open_needed = std::max(out.open_needed.value_or(Volume{}), *out.for_defrost);
     if (!out.open_needed) return;
     const Volume open = w.always_open ? w.always_open->value : out.content;
-    out.open_volume = add(findings, judged({Check::open_volume, Subject::system_water},
-                                           open >= *out.open_needed ? Verdict::keep : Verdict::change, open, *out.open_needed));
+    out.open_volume = add(findings,
+                          judged({Check::open_volume, Subject::system_water},
+                                 open >= *out.open_needed ? Verdict::keep : Verdict::change, open, *out.open_needed));
 }
 
 /// The sum of the parts that hold water, as one text; it says nothing where none does.
@@ -155,10 +166,10 @@ KeyedText parts_of_content(const WaterPlan& p) {
 void trace_content(Trace& trace, const WaterPlan& p) {
     const auto litres = [](Volume volume) { return text(volume, unit::litre, 1); };
     trace.step({steps::content{}, parts_of_content(p), litres(p.content), ""});
-    trace.step({steps::expansion{},
-                steps::expansion_formula{.cold = text(p.fill, unit::celsius, 0),
-                                         .hot = text(p.highest, unit::celsius, 0)},
-                text(p.expansion, unit::percent, 3), "iapws-if97"});
+    trace.step(
+        {steps::expansion{},
+         steps::expansion_formula{.cold = text(p.fill, unit::celsius, 0), .hot = text(p.highest, unit::celsius, 0)},
+         text(p.expansion, unit::percent, 3), "iapws-if97"});
     trace.step({steps::expansion_by_table{}, steps::expansion_by_table_formula{},
                 text(p.table_expansion, unit::percent, 3), "en-12828"});
 }
@@ -169,14 +180,14 @@ void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {
     trace.open(Subject::plant, "system_water");
     trace_content(trace, p);
     trace.step({steps::precharge{},
-                w.precharge ? KeyedText{shared::as_stated{}} : KeyedText{steps::precharge_formula{}},
-                bars(p.precharge), "en-12828"});
+                w.precharge ? KeyedText{shared::as_stated{}} : KeyedText{steps::precharge_formula{}}, bars(p.precharge),
+                "en-12828"});
     trace.step({steps::highest_pressure{}, steps::highest_pressure_formula{.valve = bars(w.safety_valve.value)},
                 bars(p.vessel.highest), "en-12828"});
-    trace.step({steps::least_vessel{},
-                steps::least_vessel_formula{.expansion = litres(p.vessel.expansion),
-                                            .reserve = litres(p.vessel.reserve)},
-                litres(p.vessel.least), "en-12828"});
+    trace.step(
+        {steps::least_vessel{},
+         steps::least_vessel_formula{.expansion = litres(p.vessel.expansion), .reserve = litres(p.vessel.reserve)},
+         litres(p.vessel.least), "en-12828"});
     if (p.second_opinion) {
         trace.step({steps::second_opinion{}, steps::second_opinion_formula{}, litres(*p.second_opinion), "bs-7074-1"});
     }
@@ -205,8 +216,9 @@ std::optional<WaterPlan> plan_water(const job::Job& job, const Design& design, F
     judge_frost(w, design, out, findings);
     if (w.inhibitor_dose) out.inhibitor = w.inhibitor_dose->value * out.content;
     if (w.always_open && w.always_open->value > out.content) {
-        refusals.push_back({"system_water.always_open_l", w.place, fmt::format("is more than the whole content of {}",
-                            text(out.content, unit::litre, 1)), "it is the part of it that no valve shuts off"});
+        refusals.push_back({"system_water.always_open_l", w.place,
+                            fmt::format("is more than the whole content of {}", text(out.content, unit::litre, 1)),
+                            "it is the part of it that no valve shuts off"});
         return {};
     }
     find_open_volume(w, design, out, findings);

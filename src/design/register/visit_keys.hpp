@@ -26,7 +26,7 @@ void visit_row(const job::Number<T, M, U>& row, Owner& owner, const std::string&
     }
 }
 template <class Row, class Owner, class F>
-void visit_row(const Row&, Owner&, const std::string&, F&&) {}   // this row has no input
+void visit_row(const Row&, Owner&, const std::string&, F&&) {}  // this row has no input
 
 template <class T, class M, class U>
 int place_of(const job::Number<T, M, U>& row) {

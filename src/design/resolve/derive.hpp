@@ -14,8 +14,8 @@
 namespace loopfolio::design {
 
 // What a filled job states in parts. A figure outside the range of its formula stays absent.
-void derive_fabric(job::Job& job);     ///< outdoor temperature, air changes, U-values, factors
-void derive_emitters(job::Job& job);   ///< outputs, lengths of floor loops
+void derive_fabric(job::Job& job);    ///< outdoor temperature, air changes, U-values, factors
+void derive_emitters(job::Job& job);  ///< outputs, lengths of floor loops
 
 /// Transmittance of an element's layers by ISO 6946, in a filled job. Nothing without layers.
 [[nodiscard]] std::optional<physics::Transmittance> transmittance_of(const job::Element& element);

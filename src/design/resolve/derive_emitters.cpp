@@ -72,8 +72,7 @@ std::optional<Derived> rating_of(const job::Emitter& e) {
 void derive_loop(job::Emitter& e) {
     if (e.loop_pipe.empty() || e.loop_length.given()) return;
     const auto& f = *e.floor;
-    const auto length =
-        physics::loop_length(f.area.value, f.pitch.value, f.leads.given() ? f.leads.value : Length{});
+    const auto length = physics::loop_length(f.area.value, f.pitch.value, f.leads.given() ? f.leads.value : Length{});
     if (length) e.loop_length = Input<Length>::derived(*length, "en-1264");
 }
 
@@ -81,10 +80,9 @@ void derive_emitter(job::Emitter& e) {
     if (e.floor) e.exponent = Input<double>::derived(1.0, "en-1264-2");
     if (const auto derived = rating_of(e)) {
         e.output_at_50k = {};
-        if (derived->rating)
-            e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
+        if (derived->rating) e.output_at_50k = Input<Power>::derived(*derived->rating, std::string{derived->source});
     } else if (e.rating.given()) {
-        e.output_at_50k = e.rating;   // `rating` keeps the value that was stated, before deratings
+        e.output_at_50k = e.rating;  // `rating` keeps the value that was stated, before deratings
     }
     if (e.floor) derive_loop(e);
     if (e.deratings.empty() || !e.output_at_50k.given()) return;

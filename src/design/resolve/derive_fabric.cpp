@@ -16,8 +16,8 @@ constexpr std::string_view layers_source = "iso-6946", slab_source = "iso-13370"
 void derive_outdoor(job::Conditions& c) {
     if (!c.height_above_station.given()) return;
     if (!c.station_outdoor.given()) c.station_outdoor = c.outdoor;
-    const auto outdoor =
-        physics::outdoor_at_height(c.station_outdoor.value, c.height_above_station.value, c.lapse.value);
+    const auto outdoor = physics::outdoor_at_height(c.station_outdoor.value, c.height_above_station.value,
+                                                    c.lapse.value);
     if (!outdoor) return;
     c.outdoor.value = *outdoor;
     c.outdoor.basis = Basis::derived;
@@ -64,8 +64,8 @@ void derive_element(job::Element& e) {
     if (const auto by_layers = transmittance_of(e)) {
         e.u_value = Input<UValue>::derived(by_layers->u_value, std::string{layers_source});
     } else if (e.slab) {
-        const auto u = physics::ground_floor_u_value(e.area.value, e.slab->perimeter.value,
-                                                     e.slab->insulation.value, ground_of(e.slab->ground));
+        const auto u = physics::ground_floor_u_value(e.area.value, e.slab->perimeter.value, e.slab->insulation.value,
+                                                     ground_of(e.slab->ground));
         if (u) e.u_value = Input<UValue>::derived(*u, std::string{slab_source});
     }
     if (!e.space) return;

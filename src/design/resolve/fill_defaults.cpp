@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/design/house.hpp"
 
+#include "design/parts.hpp"
+#include "design/register/inputs.hpp"
 #include "design/resolve/derive.hpp"
 #include "design/resolve/fill.hpp"
 #include "design/resolve/fill_keys.hpp"
-#include "design/parts.hpp"
-#include "design/register/inputs.hpp"
 #include "loopfolio/job/keys/conditions.hpp"
 #include "loopfolio/reference/reference.hpp"
 
@@ -54,10 +54,10 @@ void fill_room(job::Room& room) {
 }
 
 void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sections) {
-    if (!emitter.floor) {   // the exponent of a floor follows from its standard
+    if (!emitter.floor) {  // the exponent of a floor follows from its standard
         const auto* kind = reference::find_emitter_kind(emitter.kind);
-        fill(emitter.exponent, reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high,
-                                                        kind->exponent_source});
+        fill(emitter.exponent,
+             reference::Cited<double>{kind->exponent, kind->exponent_low, kind->exponent_high, kind->exponent_source});
     }
     if (emitter.return_at.empty()) emitter.return_at = emitter.at;
     if (emitter.connection.empty()) emitter.connection = emitter.loop_pipe;
@@ -83,12 +83,12 @@ void fill_section(job::Section& section) {
 
 House resolve(job::Job job) {
     fill_parts(job);
-    derive_fabric(job);   // an input that can be derived needs no default
+    derive_fabric(job);  // an input that can be derived needs no default
     fill_conditions(job.conditions);
     for (auto& room : job.rooms) fill_room(room);
     for (auto& section : job.sections) fill_section(section);
     for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
-    derive_emitters(job);   // this uses exponents that may have been filled in
+    derive_emitters(job);  // this uses exponents that may have been filled in
     for (auto& mixer : job.mixers) {
         if (!mixer.drop.given()) mixer.drop = job.conditions.drop;
     }

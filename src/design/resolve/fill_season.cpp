@@ -14,9 +14,11 @@ void fill_season(job::Job& job) {
     const auto& points = job.heat_source->performance;
     const auto coldest = std::ranges::min_element(points, {}, &job::PerformancePoint::flow);
     const std::string& source = job.heat_source->performance_source;
-    Temperature lowest = coldest->flow;   // the lowest flow temperature for which every kind of unit has a value
+    Temperature lowest = coldest->flow;  // the lowest flow temperature for which every kind of unit has a value
     for (const auto& units : job.heat_source->further) {
-        if (!units.performance.empty()) lowest = std::max(lowest, std::ranges::min_element(units.performance, {}, &job::PerformancePoint::flow)->flow);
+        if (!units.performance.empty())
+            lowest = std::max(lowest,
+                              std::ranges::min_element(units.performance, {}, &job::PerformancePoint::flow)->flow);
     }
     s.lowest_flow = Input<Temperature>::filled(lowest, source.empty() ? "common-practice" : source);
 }

@@ -31,7 +31,8 @@ std::vector<job::CurvePoint> curve_of(const job::Job& job, const Design& d) {
     std::vector<job::CurvePoint> out;
     if (!describes_itself(job.circulator)) return out;
     constexpr int points = 24;
-    const VolumeFlow last = job.circulator->curve.empty() ? 1.6 * d.duty.volume_flow : job.circulator->curve.back().flow;
+    const VolumeFlow last = job.circulator->curve.empty() ? 1.6 * d.duty.volume_flow
+                                                          : job.circulator->curve.back().flow;
     const auto pump = pump_of(job.circulator, {});
     for (int i = 0; i <= points; ++i) {
         const VolumeFlow flow = (static_cast<double>(i) / points) * last;
@@ -53,7 +54,8 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
     auto balancing = balance_design(job, d, workspace, refusals);
     if (!balancing) return false;
     out.as_found = *std::move(balancing);
-    if (!add({StateKind::as_found, job, d, nullptr}) || !add({StateKind::balanced, job, d, &out.as_found})) return false;
+    if (!add({StateKind::as_found, job, d, nullptr}) || !add({StateKind::balanced, job, d, &out.as_found}))
+        return false;
 
     auto [changed_job, changes] = with_changes(job, d);
     out.changes = std::move(changes);
@@ -86,7 +88,8 @@ std::optional<Balancing> balance_design(const job::Job& job, const Design& d, ne
     Balancing out;
     out.head = result.pump_rise.front();
     for (const int i : result.order) {
-        if (at(i) < task.emitters.size()) out.valves.push_back(valve_of(d, task.emitters[at(i)], result.emitters[at(i)]));
+        if (at(i) < task.emitters.size())
+            out.valves.push_back(valve_of(d, task.emitters[at(i)], result.emitters[at(i)]));
     }
     for (const auto& f : result.findings) {
         if (f.kind != network::FindingKind::emitter_out_of_reach || at(f.index) >= task.emitters.size()) continue;

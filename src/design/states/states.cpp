@@ -15,7 +15,7 @@ namespace {
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-constexpr double settled = 1e-4;   // K; tolerance for temperatures set by a plate heat exchanger or mixing valve
+constexpr double settled = 1e-4;  // K; tolerance for temperatures set by a plate heat exchanger or mixing valve
 constexpr int most_rounds = 60;
 
 /// A network with its valves set, and the results of solving it.
@@ -48,7 +48,8 @@ double effectiveness_at(const Solving& s, MassFlow emitters) {
     const HeatLossCoefficient here = emitters * s.result.specific_heat;
     const HeatLossCoefficient other = d.separation->source_flow * d.state.density * s.result.specific_heat;
     const auto least = std::min(here, other);
-    return physics::counterflow_effectiveness(s.task.job.separation->plate_ua->value / least, least / std::max(here, other));
+    return physics::counterflow_effectiveness(s.task.job.separation->plate_ua->value / least,
+                                              least / std::max(here, other));
 }
 
 /// Temperature that the plate heat exchanger sends to the emitters, from the temperature that comes back to it.
@@ -61,8 +62,8 @@ Temperature after_plate(const Solving& s) {
     return source.inlet + share * (d.separation->source_leaving - source.inlet);
 }
 
-constexpr double wide_open = 1e-6;   // h2/m6: a valve of Kv 1000
-constexpr double shut = 1e6;         // h2/m6: a valve of Kv 0.001
+constexpr double wide_open = 1e-6;  // h2/m6: a valve of Kv 1000
+constexpr double shut = 1e6;        // h2/m6: a valve of Kv 0.001
 
 /// Bounds on a mixing valve's setting: one known to be too open, and one too shut.
 struct ValveSearch {
@@ -116,7 +117,7 @@ bool settle(Solving& s) {
         for (std::size_t m = 0; m < s.built.mixers.size(); ++m) still = adjust_mixer(s, m, searches[m]) && still;
         if (still) return true;
     }
-    return true;   // a mixing valve may still oscillate by a few hundredths of a kelvin
+    return true;  // a mixing valve may still oscillate by a few hundredths of a kelvin
 }
 
 /// Whether a room counts: only one with a loss and with emitters can be improved.
@@ -130,7 +131,8 @@ bool compensate(Solving& s) {
     bool solved = true;
     const auto spare = [&](double celsius) {
         made = Temperature::from_celsius(celsius);
-        const auto heat = network::solve_thermal(s.built.system, s.result.hydraulic.flow, s.result.specific_heat, s.workspace);
+        const auto heat = network::solve_thermal(s.built.system, s.result.hydraulic.flow, s.result.specific_heat,
+                                                 s.workspace);
         solved = solved && heat.solved;
         double least = 1e300;
         for (std::size_t i = 0; solved && i < d.rooms.size(); ++i) {
@@ -147,7 +149,7 @@ bool compensate(Solving& s) {
     }
     const double low = warmest.celsius() + 0.5;
     const double high = made.celsius();
-    if (spare(high) <= 0.0) return solved;   // too little even at the design flow temperature, which then stays
+    if (spare(high) <= 0.0) return solved;  // too little even at the design flow temperature, which then stays
     const auto root = find_root(spare, low, high, 1e-3);
     made = Temperature::from_celsius(root.value_or(low));
     return solved;
@@ -223,9 +225,11 @@ void take_plant(const Solving& s, State& out) {
     for (std::size_t i = 0; i < pipes.links.size(); ++i) {
         const int pump = pipes.links[i].pump;
         // A primary pump without any data is modelled as holding its flow, so its head here is the one from the design.
-        if (static_cast<int>(i) == s.built.source_pump && s.built.header >= 0 && !describes_itself(s.task.job.separation->source_pump)) {
+        if (static_cast<int>(i) == s.built.source_pump && s.built.header >= 0 &&
+            !describes_itself(s.task.job.separation->source_pump)) {
             out.pump_power += d.separation->head * out.source_side;
-        } else if (pump >= 0) out.pump_power += s.result.hydraulic.rise[at(pump)] * (s.flow(static_cast<int>(i)) / density);
+        } else if (pump >= 0)
+            out.pump_power += s.result.hydraulic.rise[at(pump)] * (s.flow(static_cast<int>(i)) / density);
     }
     out.source_at_capacity = source.at_capacity;
     if (s.task.job.heat_source && s.task.job.heat_source->minimum_flow) {
@@ -250,7 +254,7 @@ void take_system_curve(Solving& s, State& out) {
     const Pressure most = 1.6 * std::max(out.head, s.task.design.duty.head);
     for (int i = 0; i <= points; ++i) {
         const double share = static_cast<double>(i) / points;
-        const Pressure head = share * share * most;   // gives points evenly spaced along the flow
+        const Pressure head = share * share * most;  // gives points evenly spaced along the flow
         if (i == 0) {
             out.system_curve.push_back({});
             continue;
@@ -258,7 +262,8 @@ void take_system_curve(Solving& s, State& out) {
         pump = {};
         pump.mode = network::PumpMode::constant_pressure;
         pump.set_rise = head;
-        const auto flow = network::solve_hydraulics(s.built.system.pipework, std::span{&s.task.design.state, 1}, s.workspace);
+        const auto flow = network::solve_hydraulics(s.built.system.pipework, std::span{&s.task.design.state, 1},
+                                                    s.workspace);
         if (!flow.solved) break;
         out.system_curve.push_back({flow.flow[at(s.built.drive)] / s.task.design.state.density, head});
     }
@@ -286,7 +291,7 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
     const bool mild = task.kind == StateKind::mild_day;
     if (mild) {
         s.built.system.outdoor = task.job.conditions.mild_day.value;
-        s.built.system.sources.front().capacity.reset();   // the stated capacity applies to the design day only
+        s.built.system.sources.front().capacity.reset();  // the stated capacity applies to the design day only
     }
     const bool settled_down = settle(s);
     if (settled_down && refuse_opposed(s, refusals)) return {};

@@ -3,12 +3,12 @@
 #include "report/shared/parts.hpp"
 
 #include "loopfolio/report/caveats.hpp"
-#include "report/shared/blocks.hpp"
-#include "report/assessor/build_ups.hpp"
 #include "report/assessor/assessor_blocks.hpp"
-#include "report/shared/names.hpp"
-#include "report/installer/schedules.hpp"
+#include "report/assessor/build_ups.hpp"
 #include "report/assessor/season.hpp"
+#include "report/installer/schedules.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/assessor.hpp"
 #include "texts/common.hpp"
@@ -87,37 +87,32 @@ Blocks making(const Context& c) {
     Facts facts{{{c.words(program{}), made_by(c.study.origin)},
                  {c.words(job_file{}), c.study.origin.job_file},
                  {c.words(job_digest{}), c.study.origin.job_sha256}}};
-    for (const auto& [name, digest] : c.study.origin.files) facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
+    for (const auto& [name, digest] : c.study.origin.files)
+        facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
     out.push_back(std::move(facts));
     return out;
 }
 
 Blocks sign_off(const Context& c) {
     return headed(c.words(sign_off_heading{}),
-                  {SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}}}, room_to_sign);
+                  {SignOff{c.words(signing{}), {c.words(texts::common::assessor_signs{}), designer_signer(c)}}},
+                  room_to_sign);
 }
 
 constexpr NamedBlock blocks[] = {
-    {"lead", lead_sentence},
-    {"identity", identity_block},
-    {"contents", contents_block},
-    {"basis", basis},
-    {"register", inputs},
-    {"assumptions_drawn", inputs_drawn},
-    {"heat_losses", heat_losses},
-    {"season_bins", season_bins},
-    {"methods", methods},
-    {"worked_examples", worked},
-    {"validity", validity},
-    {"sources", sources},
-    {"making", making},
-    {"sign_off", sign_off},
+    {"lead", lead_sentence},      {"identity", identity_block},
+    {"contents", contents_block}, {"basis", basis},
+    {"register", inputs},         {"assumptions_drawn", inputs_drawn},
+    {"heat_losses", heat_losses}, {"season_bins", season_bins},
+    {"methods", methods},         {"worked_examples", worked},
+    {"validity", validity},       {"sources", sources},
+    {"making", making},           {"sign_off", sign_off},
 };
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }
 
-}   // namespace
+}  // namespace
 
 NamedPart assessor_part() { return {"assessor", opened, blocks}; }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -40,4 +40,4 @@ namespace loopfolio::report {
 [[nodiscard]] std::string source_reference(const Context& context, const std::string& key_or_words);
 [[nodiscard]] Table sources_table(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -29,7 +29,7 @@ std::string material_name(const Context& c, const std::string& name) {
     return material != nullptr ? capital(c.named(material->label)) : std::string{};
 }
 
-}   // namespace
+}  // namespace
 
 Table whole_house(const Context& c) {
     const auto& totals = c.study.totals;
@@ -73,7 +73,8 @@ std::string fastener_words(const Context& c, const job::Fasteners& f) {
     if (!f.depth)
         return c.words(fasteners_through{
             .number = std::move(number), .section = std::move(section), .material = std::move(material)});
-    return c.words(fasteners_into{.number = std::move(number), .section = std::move(section),
+    return c.words(fasteners_into{.number = std::move(number),
+                                  .section = std::move(section),
                                   .material = std::move(material),
                                   .depth = text(f.depth->value, unit::millimetre, 0)});
 }
@@ -106,7 +107,8 @@ void add_build_up(Table& table, const Context& c, const job::Element& e, const p
     const auto surface = [](ThermalResistance r) { return figure(r, unit::square_metre_kelvin_per_watt, 3); };
     table.rows.push_back(group_row(std::move(head)));
     table.rows.push_back(row({c.words(inside_surface{}), "", "", surface(build_up.inside)}));
-    for (std::size_t i = 0; i < e.layers.size(); ++i) table.rows.push_back(layer_row(c, e.layers[i], build_up.layers[i]));
+    for (std::size_t i = 0; i < e.layers.size(); ++i)
+        table.rows.push_back(layer_row(c, e.layers[i], build_up.layers[i]));
     table.rows.push_back(row({c.words(far_surface{}), "", "", surface(build_up.beyond)}));
     if (const double share = build_up.correction_share; share > 0.0) {
         table.rows.push_back(
@@ -117,12 +119,11 @@ void add_build_up(Table& table, const Context& c, const job::Element& e, const p
     }
     std::string limits;
     if (t.error_bound > 0.0) {
-        limits = c.words(layers_limits{.lower = surface(t.lower), .upper = surface(t.upper),
-                                       .error = text(t.error_bound, unit::percent, 1)});
+        limits = c.words(layers_limits{
+            .lower = surface(t.lower), .upper = surface(t.upper), .error = text(t.error_bound, unit::percent, 1)});
     }
-    table.rows.push_back(
-        sum_row({c.words(layers_sum{.u = figure(t.u_value, unit::watt_per_square_metre_kelvin, 3)}), "", "",
-                 surface(t.total), std::move(limits)}));
+    table.rows.push_back(sum_row({c.words(layers_sum{.u = figure(t.u_value, unit::watt_per_square_metre_kelvin, 3)}),
+                                  "", "", surface(t.total), std::move(limits)}));
 }
 
 /// Calls `visit(room, element, index)` for every element of a heated room.
@@ -143,9 +144,9 @@ Table layers_table(const Context& c) {
     Table table;
     table.caption = c.words(layers_caption{});
     table.compact = true;
-    table.columns = {words_column(c.words(column_layer{}), 1.6),
-                     figure_column(c.words(column_thickness{}), "mm"), figure_column("λ", "W/(m·K)"),
-                     figure_column("R", r_unit), words_column(c.words(column_bridge{}), 1.4)};
+    table.columns = {words_column(c.words(column_layer{}), 1.6), figure_column(c.words(column_thickness{}), "mm"),
+                     figure_column("λ", "W/(m·K)"), figure_column("R", r_unit),
+                     words_column(c.words(column_bridge{}), 1.4)};
     bool corrected = false;
     std::vector<Table> shown;
     std::vector<std::vector<std::string>> owners;
@@ -177,7 +178,8 @@ Table layers_table(const Context& c) {
         shown[i].rows.front().cells.front().text = list_of(c.words, owners[i], 6);
         for (auto& r : shown[i].rows) table.rows.push_back(std::move(r));
     }
-    table.note = c.words(layers_note{}) + " " + (corrected ? c.words(layers_corrected{}) : c.words(layers_not_corrected{}));
+    table.note = c.words(layers_note{}) + " " +
+                 (corrected ? c.words(layers_corrected{}) : c.words(layers_not_corrected{}));
     return table;
 }
 
@@ -185,10 +187,13 @@ Table slabs_table(const Context& c) {
     Table table;
     table.caption = c.words(slabs_caption{});
     table.compact = true;
-    table.columns = {words_column(c.words(column_element{})), figure_column(c.words(column_area{}), "m²"),
-                     figure_column(c.words(column_edge{}), "m"), figure_column("B′", "m"),
+    table.columns = {words_column(c.words(column_element{})),
+                     figure_column(c.words(column_area{}), "m²"),
+                     figure_column(c.words(column_edge{}), "m"),
+                     figure_column("B′", "m"),
                      figure_column(c.words(column_insulation{}), r_unit),
-                     figure_column(c.words(column_ground{}), "W/(m·K)"), figure_column("U", "W/(m²·K)")};
+                     figure_column(c.words(column_ground{}), "W/(m·K)"),
+                     figure_column("U", "W/(m²·K)")};
     bool assumed = false;
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t at) {
         if (!e.slab) return;
@@ -216,10 +221,9 @@ Table spaces_table(const Context& c) {
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t at) {
         if (!e.space) return;
         const Temperature there = *c.study.build_ups[room][at].space;
-        table.rows.push_back(
-            row({of_room(c, room, e), figure(e.space->to_rooms.value, unit::watt_per_kelvin, 1),
-                 figure(e.space->to_outside.value, unit::watt_per_kelvin, 1), fixed(e.factor.value, 2),
-                 figure(there, unit::celsius, 1)}));
+        table.rows.push_back(row({of_room(c, room, e), figure(e.space->to_rooms.value, unit::watt_per_kelvin, 1),
+                                  figure(e.space->to_outside.value, unit::watt_per_kelvin, 1), fixed(e.factor.value, 2),
+                                  figure(there, unit::celsius, 1)}));
     });
     table.note = c.words(spaces_note{});
     return table;
@@ -235,10 +239,9 @@ Table air_table(const Context& c) {
     for (const auto& room : c.job.rooms) {
         if (!room.heated || !room.ventilation) continue;
         const auto& v = *room.ventilation;
-        table.rows.push_back(
-            row({name_of(room), figure(v.infiltration.value, unit::per_hour, 2),
-                 figure(v.supply.value, unit::per_hour, 2), figure(v.recovery.value, unit::percent, 0),
-                 figure(room.air_changes.value, unit::per_hour, 2)}));
+        table.rows.push_back(row({name_of(room), figure(v.infiltration.value, unit::per_hour, 2),
+                                  figure(v.supply.value, unit::per_hour, 2), figure(v.recovery.value, unit::percent, 0),
+                                  figure(room.air_changes.value, unit::per_hour, 2)}));
     }
     table.note = c.words(air_note{});
     const auto& conditions = c.job.conditions;
@@ -250,7 +253,7 @@ Table air_table(const Context& c) {
     return table;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks build_ups(const Context& c) {
     Blocks out;
@@ -260,4 +263,4 @@ Blocks build_ups(const Context& c) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -17,4 +17,4 @@ namespace loopfolio::report {
 [[nodiscard]] Blocks emitter_ratings(const Context& context);
 [[nodiscard]] Blocks heated_floors(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

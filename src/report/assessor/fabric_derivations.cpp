@@ -32,8 +32,7 @@ auto fabric_key(const job::Room& room) {
 }
 
 auto rate_key(const job::Room& room) {
-    return std::make_tuple(fabric_key(room), room.ceiling_height.value, room.air_changes.value,
-                           room.temperature.value);
+    return std::make_tuple(fabric_key(room), room.ceiling_height.value, room.air_changes.value, room.temperature.value);
 }
 
 std::vector<Group> rate_groups(const Context& c) {
@@ -45,8 +44,7 @@ std::vector<Group> rate_groups(const Context& c) {
         const auto& by_area = c.design.rooms[i].by_area;
         if (!room.fabric || !by_area || by_area->stated_rate) continue;
         const auto [at, added] = known.try_emplace(rate_key(room), groups.size());
-        if (added)
-            groups.push_back({i, {}, fabrics.try_emplace(fabric_key(room), fabrics.size()).first->second});
+        if (added) groups.push_back({i, {}, fabrics.try_emplace(fabric_key(room), fabrics.size()).first->second});
         groups[at->second].rooms.push_back(i);
     }
     return groups;
@@ -54,11 +52,10 @@ std::vector<Group> rate_groups(const Context& c) {
 
 std::string fabric_words(const Context& c, const job::Fabric& f) {
     const auto named = [&](const auto& names, auto value) { return c.named(reference::label_of(names, value)); };
-    std::vector<std::string> parts{
-        named(reference::era_names(), f.era),
-        c.words(wall_of_sides{.count = static_cast<std::size_t>(f.outside_walls),
-                              .wall = named(reference::wall_names(), f.wall)}),
-        named(reference::glazing_names(), f.glazing)};
+    std::vector<std::string> parts{named(reference::era_names(), f.era),
+                                   c.words(wall_of_sides{.count = static_cast<std::size_t>(f.outside_walls),
+                                                         .wall = named(reference::wall_names(), f.wall)}),
+                                   named(reference::glazing_names(), f.glazing)};
     if (f.roof != reference::RoofKind::none) parts.push_back(named(reference::roof_names(), f.roof));
     if (f.floor != reference::FloorKind::none) parts.push_back(named(reference::floor_names(), f.floor));
     std::string out;
@@ -93,7 +90,7 @@ Table fabric_table(const Context& c, const std::vector<Group>& groups) {
                      u_column(c.words(column_roof{})),      u_column(c.words(column_floor{})),
                      u_column(c.words(column_bridges{}))};
     for (const auto& group : groups) {
-        if (group.fabric != table.rows.size()) continue;   // a fabric is shown where it is first used
+        if (group.fabric != table.rows.size()) continue;  // a fabric is shown where it is first used
         table.rows.push_back(fabric_row(c, group));
     }
     table.note = c.words(fabrics_note{});
@@ -106,9 +103,9 @@ Row terms_row(const Context& c, const Group& group) {
     std::vector<std::string> names;
     for (const std::size_t i : group.rooms) names.push_back(name_of(c.job.rooms[i]));
     return row({list_of(c.words, names, 6), label_of_fabric(group.fabric),
-                figure(room.air_changes.value, unit::per_hour, 2),
-                figure(room.ceiling_height.value, unit::metre, 2), u_text(a.walls), u_text(a.glazing),
-                u_text(a.roof), u_text(a.floor), u_text(a.bridges), u_text(a.ventilation), u_text(a.per_kelvin),
+                figure(room.air_changes.value, unit::per_hour, 2), figure(room.ceiling_height.value, unit::metre, 2),
+                u_text(a.walls), u_text(a.glazing), u_text(a.roof), u_text(a.floor), u_text(a.bridges),
+                u_text(a.ventilation), u_text(a.per_kelvin),
                 figure(room.temperature.value - c.job.conditions.outdoor.value, unit::kelvin, 1),
                 figure(a.rate, unit::watt_per_square_metre, 1)});
 }
@@ -135,7 +132,7 @@ Table terms_table(const Context& c, const std::vector<Group>& groups) {
     return table;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks fabric_derivations(const Context& c) {
     Blocks out;
@@ -170,7 +167,7 @@ Row element_row(const Context& c, const job::Element& element, Power loss) {
                 figure(loss, unit::watt, 0)});
 }
 
-}   // namespace
+}  // namespace
 
 Blocks element_losses(const Context& c) {
     Table table;
@@ -189,8 +186,7 @@ Blocks element_losses(const Context& c) {
         }
         table.rows.push_back(row({c.words(ventilation{}), label(c, job::Beyond::outside), "", "",
                                   figure(by_elements->ventilation, unit::watt, 0)}));
-        table.rows.push_back(
-            sum_row({c.words(elements_sum{}), "", "", "", figure(by_elements->loss, unit::watt, 0)}));
+        table.rows.push_back(sum_row({c.words(elements_sum{}), "", "", "", figure(by_elements->loss, unit::watt, 0)}));
     }
     Blocks out;
     if (table.rows.empty()) return out;
@@ -203,17 +199,15 @@ Blocks methods_side_by_side(const Context& c) {
     Table table;
     table.caption = c.words(methods_caption{});
     table.columns = {words_column(c.words(column_room{})), figure_column(c.words(column_by_area{}), "W"),
-                     figure_column(c.words(column_by_elements{}), "W"),
-                     figure_column(c.words(column_ratio{}), "%"), name_column(c.words(column_adopted{}))};
+                     figure_column(c.words(column_by_elements{}), "W"), figure_column(c.words(column_ratio{}), "%"),
+                     name_column(c.words(column_adopted{}))};
     for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
         const auto& result = c.design.rooms[i];
         if (!result.by_area || !result.by_elements) continue;
         const Power elements = result.by_elements->loss;
         table.rows.push_back(
-            row({name_of(c.job.rooms[i]), figure(result.by_area->loss, unit::watt, 0),
-                 figure(elements, unit::watt, 0),
-                 figure(c.study.totals.rooms[i].methods_apart, unit::percent, 0),
-                 label(c, result.method)}));
+            row({name_of(c.job.rooms[i]), figure(result.by_area->loss, unit::watt, 0), figure(elements, unit::watt, 0),
+                 figure(c.study.totals.rooms[i].methods_apart, unit::percent, 0), label(c, result.method)}));
     }
     Blocks out;
     if (table.rows.empty()) say(out, c.words(no_room_by_both{}));
@@ -221,4 +215,4 @@ Blocks methods_side_by_side(const Context& c) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

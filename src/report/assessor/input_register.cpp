@@ -44,7 +44,7 @@ std::string group_head(const Context& c, Basis basis) {
         case Basis::document: return c.words(basis_document{});
         case Basis::measured:
         case Basis::absent:
-        case Basis::derived: break;   // the register holds no input of either of these bases
+        case Basis::derived: break;  // the register holds no input of either of these bases
     }
     return c.words(basis_measured{});
 }
@@ -59,12 +59,9 @@ Table care_table(const Context& c) {
     Table table;
     table.caption = c.words(care_caption{});
     table.compact = true;
-    table.columns = {words_column(c.words(column_input{}), 1.3),
-                     words_column(c.words(column_used_for{}), 3.0),
-                     name_column(c.words(column_value{})),
-                     name_column(c.words(column_range{})),
-                     words_column(c.words(column_source{}), 1.4),
-                     words_column(c.words(column_at_low{}), 0.7),
+    table.columns = {words_column(c.words(column_input{}), 1.3),  words_column(c.words(column_used_for{}), 3.0),
+                     name_column(c.words(column_value{})),        name_column(c.words(column_range{})),
+                     words_column(c.words(column_source{}), 1.4), words_column(c.words(column_at_low{}), 0.7),
                      words_column(c.words(column_at_high{}), 0.7)};
     for (const Basis basis : {Basis::assumed, Basis::default_value}) {
         bool headed = false;
@@ -148,7 +145,8 @@ RangeChart range_chart(const Context& c, const std::vector<const study::Assumpti
     chart.high_name = c.words(drawn_high{});
     for (const auto* a : inputs) {
         std::string label = capital(c.named(a->what));
-        if (!a->subjects.empty()) label = c.words(drawn_label{.input = label, .subjects = plain(list_of(c.words, a->subjects, 2))});
+        if (!a->subjects.empty())
+            label = c.words(drawn_label{.input = label, .subjects = plain(list_of(c.words, a->subjects, 2))});
         chart.rows.push_back({std::move(label), a->low, a->high, change_at(a->at_low), change_at(a->at_high)});
     }
     chart.alternative = c.words(drawn_alternative{.count = chart.rows.size(),
@@ -157,11 +155,11 @@ RangeChart range_chart(const Context& c, const std::vector<const study::Assumpti
     return chart;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks assumptions_drawn(const Context& c) {
-    constexpr double least = 1.0;        // in watts; a smaller change would not show as a bar
-    constexpr std::size_t most = 12;     // a chart of a whole page would show no order
+    constexpr double least = 1.0;     // in watts; a smaller change would not show as a bar
+    constexpr std::size_t most = 12;  // a chart of a whole page would show no order
     std::vector<const study::Assumption*> inputs;
     for (const auto& a : c.study.inputs) {
         if (reach(a) >= least && !a.low.empty()) inputs.push_back(&a);
@@ -178,8 +176,8 @@ Blocks assumptions_drawn(const Context& c) {
 
 Blocks input_register(const Context& c) {
     Blocks out;
-    const auto care =
-        static_cast<std::size_t>(std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
+    const auto care = static_cast<std::size_t>(
+        std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
     say(out, c.words(lead{.count = care,
                           .lines = c.words(lines{.count = c.study.inputs.size()}),
                           .most = fixed(static_cast<double>(named_subjects), 0)}));
@@ -190,4 +188,4 @@ Blocks input_register(const Context& c) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -32,7 +32,7 @@ int emitters_of(const Context& c, std::string_view kind) {
     return count;
 }
 
-}   // namespace
+}  // namespace
 
 Table loss_factors_table(const Context& c) {
     Table table;
@@ -58,4 +58,4 @@ Table loss_factors_table(const Context& c) {
     return table;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -34,11 +34,11 @@ bool default_rates(const Context& c) {
     return any_room(c, [](const design::RoomResult& r) { return r.by_area && !r.by_area->stated_rate; });
 }
 bool ground(const Context& c) {
-    return any_room(
-        c, [](const design::RoomResult& r) { return r.by_area && r.by_area->floor_u_value.si() > 0.0; }) ||
-        std::ranges::any_of(c.job.rooms, [](const job::Room& r) {
-            return r.heated && std::ranges::any_of(r.elements, [](const job::Element& e) { return e.slab.has_value(); });
-        });
+    return any_room(c, [](const design::RoomResult& r) { return r.by_area && r.by_area->floor_u_value.si() > 0.0; }) ||
+           std::ranges::any_of(c.job.rooms, [](const job::Room& r) {
+               return r.heated &&
+                      std::ranges::any_of(r.elements, [](const job::Element& e) { return e.slab.has_value(); });
+           });
 }
 bool inserts(const Context& c) {
     return std::any_of(c.design.sections.begin(), c.design.sections.end(),
@@ -65,7 +65,8 @@ bool performance(const Context& c) { return c.design.duty.performance.has_value(
 
 template <class Test>
 bool any_element(const Context& c, Test test) {
-    return std::ranges::any_of(c.job.rooms, [&](const job::Room& r) { return r.heated && std::ranges::any_of(r.elements, test); });
+    return std::ranges::any_of(c.job.rooms,
+                               [&](const job::Room& r) { return r.heated && std::ranges::any_of(r.elements, test); });
 }
 bool layers_used(const Context& c) {
     return any_element(c, [](const job::Element& e) { return !e.layers.empty(); });
@@ -110,8 +111,8 @@ struct Method {
     bool (*applies)(const Context&);
     Said relation;
     Said equation;
-    Said range;                ///< null: valid for any value
-    std::string_view source;   ///< empty: it is a definition
+    Said range;               ///< null: valid for any value
+    std::string_view source;  ///< empty: it is a definition
 };
 
 constexpr Method methods[] = {
@@ -122,14 +123,18 @@ constexpr Method methods[] = {
     {always, said<emitter_output>, said<emitter_output_equation>, said<emitter_output_range>, "en-442"},
     {layers_used, said<texts::methods::layers>, said<layers_equation>, said<layers_range>, "iso-6946"},
     {corrected, said<texts::methods::corrections>, said<corrections_equation>, said<corrections_range>, "iso-6946"},
-    {spaces_used, said<texts::methods::unheated_space>, said<unheated_space_equation>, said<unheated_space_range>, "iso-13789"},
+    {spaces_used, said<texts::methods::unheated_space>, said<unheated_space_equation>, said<unheated_space_range>,
+     "iso-13789"},
     {fans_used, said<texts::methods::fans>, said<fans_equation>, said<fans_range>, "en-12831-1"},
     {by_height, said<texts::methods::height>, said<height_equation>, said<height_range>, "height-rule"},
     {heat_up_used, said<texts::methods::heat_up>, said<heat_up_equation>, said<heat_up_range>, "en-12831-1"},
-    {rated_elsewhere, said<texts::methods::rating_elsewhere>, said<rating_elsewhere_equation>, said<rating_elsewhere_range>, "en-442"},
+    {rated_elsewhere, said<texts::methods::rating_elsewhere>, said<rating_elsewhere_equation>,
+     said<rating_elsewhere_range>, "en-442"},
     {derated, said<texts::methods::deratings>, said<deratings_equation>, said<deratings_range>, "common-practice"},
-    {floor_built, said<texts::methods::floor_transfer>, said<floor_transfer_equation>, said<floor_transfer_range>, "en-1264-2"},
-    {floor_built, said<texts::methods::floor_surface>, said<floor_surface_equation>, said<floor_surface_range>, "en-1264-2"},
+    {floor_built, said<texts::methods::floor_transfer>, said<floor_transfer_equation>, said<floor_transfer_range>,
+     "en-1264-2"},
+    {floor_built, said<texts::methods::floor_surface>, said<floor_surface_equation>, said<floor_surface_range>,
+     "en-1264-2"},
     {lost_below, said<texts::methods::floor_below>, said<floor_below_equation>, said<floor_below_range>, "en-1264-3"},
     {always, said<mass_flow>, said<mass_flow_equation>, nullptr, ""},
     {water, said<water_density>, said<water_density_equation>, said<water_density_range>, "iapws-if97"},
@@ -173,7 +178,7 @@ std::string certainty_words(const Context& c, reference::Certainty certainty) {
     return "";
 }
 
-}   // namespace
+}  // namespace
 
 Table methods_table(const Context& c) {
     Table table;
@@ -207,8 +212,7 @@ std::set<std::string> source_keys(const Context& c) {
     }
     if (default_rates(c)) add(reference::reference_room().source);
     const auto& limits = reference::limits();
-    for (const auto source :
-         {limits.shortfall_noted.source, limits.pump_margin.source, limits.source_margin.source}) {
+    for (const auto source : {limits.shortfall_noted.source, limits.pump_margin.source, limits.source_margin.source}) {
         add(source);
     }
     for (const auto& key : caution_sources(c)) add(key);
@@ -241,12 +245,12 @@ Table sources_table(const Context& c) {
                      words_column(c.words(column_certainty{}), 0.5), words_column(c.words(column_remark{}), 1.6)};
     for (const auto& key : c.sources) {
         const auto* source = reference::find_source(key);
-        table.rows.push_back(row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]",
-                                  std::string{source->title}, certainty_words(c, source->certainty),
-                                  std::string{source->note}}));
+        table.rows.push_back(
+            row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]", std::string{source->title},
+                 certainty_words(c, source->certainty), std::string{source->note}}));
     }
     table.note = c.words(sources_note{});
     return table;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

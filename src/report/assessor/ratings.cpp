@@ -54,11 +54,11 @@ Row rating_row(const Context& c, std::size_t i) {
     const auto& e = c.job.emitters[i];
     const auto& total = c.study.totals.emitters[i];
     const bool lowered = !e.deratings.empty();
-    return row(
-        {e.id, stated(c, e), watts(lowered ? e.rating.value : e.output_at_50k.value), lowered_by(c, e),
-         fixed(total.left, 2),
-         lowered ? c.words(range_text{.low = fixed(total.low, 2), .high = fixed(total.high, 2)}) : std::string{"\u2013"},
-         watts(e.output_at_50k.value)});
+    return row({e.id, stated(c, e), watts(lowered ? e.rating.value : e.output_at_50k.value), lowered_by(c, e),
+                fixed(total.left, 2),
+                lowered ? c.words(range_text{.low = fixed(total.low, 2), .high = fixed(total.high, 2)})
+                        : std::string{"\u2013"},
+                watts(e.output_at_50k.value)});
 }
 
 std::string remark(const Context& c, const design::FloorResult& f) {
@@ -80,20 +80,22 @@ Row floor_row(const Context& c, std::size_t i) {
                 figure(f.flux, unit::watt_per_square_metre, 0),
                 f.limit ? figure(f.limit->flux, unit::watt_per_square_metre, 0) : dash,
                 figure(f.surface, unit::celsius, 1), f.warmest ? figure(*f.warmest, unit::celsius, 1) : dash,
-                figure(f.surface_limit, unit::celsius, 0),
-                f.loop > Length{} ? figure(f.loop, unit::metre, 0) : dash,
+                figure(f.surface_limit, unit::celsius, 0), f.loop > Length{} ? figure(f.loop, unit::metre, 0) : dash,
                 e.floor->below ? watts(r.downward) : dash, remark(c, f)});
 }
 
-}   // namespace
+}  // namespace
 
 Blocks emitter_ratings(const Context& c) {
     Table table;
     table.caption = c.words(ratings_caption{});
     table.compact = true;
-    table.columns = {name_column(c.words(column_id{})), words_column(c.words(column_stated{}), 1.3),
-                     figure_column(c.words(column_rated{}), "W"), words_column(c.words(column_lowered{}), 1.3),
-                     figure_column(c.words(column_left{}), ""), name_column(c.words(column_range{})),
+    table.columns = {name_column(c.words(column_id{})),
+                     words_column(c.words(column_stated{}), 1.3),
+                     figure_column(c.words(column_rated{}), "W"),
+                     words_column(c.words(column_lowered{}), 1.3),
+                     figure_column(c.words(column_left{}), ""),
+                     name_column(c.words(column_range{})),
                      figure_column(c.words(column_counted{}), "W")};
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
         const auto& e = c.job.emitters[i];
@@ -130,4 +132,4 @@ Blocks heated_floors(const Context& c) {
     return {std::move(table)};
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -20,8 +20,8 @@ using namespace texts::worked;
 template <class List, class Measure>
 std::optional<std::size_t> largest(const List& list, Measure measure) {
     if (list.empty()) return {};
-    const auto found = std::max_element(
-        list.begin(), list.end(), [&](const auto& a, const auto& b) { return measure(a) < measure(b); });
+    const auto found = std::max_element(list.begin(), list.end(),
+                                        [&](const auto& a, const auto& b) { return measure(a) < measure(b); });
     return static_cast<std::size_t>(found - list.begin());
 }
 
@@ -44,7 +44,7 @@ void show(Blocks& out, const Context& c, design::Subject subject, const std::str
     out.push_back(std::move(shown));
 }
 
-}   // namespace
+}  // namespace
 
 Blocks worked_examples(const Context& c) {
     using design::Subject;
@@ -57,9 +57,9 @@ Blocks worked_examples(const Context& c) {
     if (const auto i = largest(d.emitters, [](const auto& e) { return (e.load - e.output).si(); })) {
         const bool short_of = d.emitters[*i].output < d.emitters[*i].load;
         const std::string& id = c.job.emitters[*i].id;
-        show(out, c, Subject::emitter, id,
-             short_of ? c.words(example_emitter_short{.emitter = id})
-                      : c.words(example_emitter_in_hand{.emitter = id}));
+        show(
+            out, c, Subject::emitter, id,
+            short_of ? c.words(example_emitter_short{.emitter = id}) : c.words(example_emitter_in_hand{.emitter = id}));
     }
     if (const auto i = largest(d.sections, [&](const auto& s) { return strain(d, s); })) {
         const std::string& id = c.job.sections[*i].id;
@@ -111,13 +111,13 @@ Facts basis_of_design(const Context& c) {
 
 List limits_of_validity(const Context& c) {
     List list;
-    list.items = {c.words(validity_steady{}),       c.words(validity_pipe_losses{}),
-                  c.words(validity_balanced{}),     c.words(validity_thermostats{}),
-                  c.words(validity_gravity{}),      c.words(validity_sharing{}),
+    list.items = {c.words(validity_steady{}),      c.words(validity_pipe_losses{}), c.words(validity_balanced{}),
+                  c.words(validity_thermostats{}), c.words(validity_gravity{}),     c.words(validity_sharing{}),
                   c.words(validity_not_designed{})};
     list.items.push_back(c.plant.season ? c.words(validity_season{}) : c.words(validity_not_predicted{}));
     if (c.plant.season && c.plant.season->season.outside_demand > Energy{}) {
-        list.items.push_back(c.words(validity_season_outside{.share = text(c.plant.season->season.outside_share(), unit::percent, 1)}));
+        list.items.push_back(
+            c.words(validity_season_outside{.share = text(c.plant.season->season.outside_share(), unit::percent, 1)}));
     }
     if (c.design.duty.downward > Power{}) list.items.push_back(c.words(validity_downward{}));
     if (c.job.heat_source && !c.job.heat_source->pressure_drop) {
@@ -126,4 +126,4 @@ List limits_of_validity(const Context& c) {
     return list;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -22,7 +22,7 @@ std::string words_of(const templates::Texts& words) {
 }
 
 struct Phrase {
-    std::string_view what;   ///< the input's name in the register
+    std::string_view what;  ///< the input's name in the register
     std::string (*plain)(const templates::Texts& words);
 };
 constexpr auto phrases = std::to_array<Phrase>({
@@ -119,7 +119,7 @@ constexpr auto phrases = std::to_array<Phrase>({
 struct Theme {
     std::string phrase;
     std::vector<std::string> subjects;
-    double watts = 0.0;   ///< largest effect of a single line
+    double watts = 0.0;  ///< largest effect of a single line
     int verdicts = 0;
 };
 
@@ -169,8 +169,7 @@ bool tells(const Theme& t) { return t.verdicts > 0 || t.watts >= least_told_watt
 std::string sentence(const Context& c, const Theme& theme) {
     std::string out = theme.subjects.empty()
                           ? c.words(theme_alone{.theme = theme.phrase})
-                          : c.words(theme_of{.theme = theme.phrase,
-                                             .subjects = list_of(c.words, theme.subjects, 3)});
+                          : c.words(theme_of{.theme = theme.phrase, .subjects = list_of(c.words, theme.subjects, 3)});
     if (theme.watts >= least_told_watts) out += " " + c.words(heat_may_change{.watts = fixed(theme.watts, 0)});
     if (theme.verdicts > 0) {
         out += " " + c.words(verdicts_may_change{.count = static_cast<std::size_t>(theme.verdicts)});
@@ -178,7 +177,7 @@ std::string sentence(const Context& c, const Theme& theme) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 std::string plain_input(const templates::Texts& words, std::string_view what) {
     for (const auto& phrase : phrases) {
@@ -190,14 +189,14 @@ std::string plain_input(const templates::Texts& words, std::string_view what) {
 Blocks assumed_in_plain_words(const Context& c) {
     constexpr std::size_t told = 6;
     Blocks out;
-    const auto care =
-        static_cast<std::size_t>(std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
+    const auto care = static_cast<std::size_t>(
+        std::count_if(c.study.inputs.begin(), c.study.inputs.end(), study::needs_care));
     if (care == 0) {
         say(out, c.words(nothing{}));
         return out;
     }
-    std::string said = c.words(explained{.lines = c.words(lines{.count = c.study.inputs.size()}),
-                                         .guesses = c.words(guesses{.count = care})});
+    std::string said = c.words(
+        explained{.lines = c.words(lines{.count = c.study.inputs.size()}), .guesses = c.words(guesses{.count = care})});
     if (has_part(c, "assessor")) said += " " + c.words(all_named{});
     say(out, said + " " + c.words(tell_us{}));
     auto all = themes(c);
@@ -215,4 +214,4 @@ Blocks assumed_in_plain_words(const Context& c) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -15,4 +15,4 @@ namespace loopfolio::report {
 /// How much was assumed, and the few assumptions that could make the most difference.
 [[nodiscard]] Blocks assumed_in_plain_words(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "report/shared/parts.hpp"
 #include "report/shared/by_verdict.hpp"
+#include "report/shared/parts.hpp"
 
 #include <string>
 
@@ -32,4 +32,4 @@ inline constexpr std::size_t told_singly = 3;
 /// enough.
 [[nodiscard]] std::string room_reached(const Context& context, std::size_t emitter);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

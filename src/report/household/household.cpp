@@ -2,15 +2,15 @@
 // SPDX-License-Identifier: MIT
 #include "report/shared/parts.hpp"
 
+#include "report/assessor/season.hpp"
 #include "report/household/assumed_in_plain_words.hpp"
+#include "report/household/findings_in_plain_words.hpp"
+#include "report/installer/plant_pages.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/cautions.hpp"
 #include "report/shared/names.hpp"
-#include "report/household/findings_in_plain_words.hpp"
-#include "report/assessor/season.hpp"
-#include "report/installer/plant_pages.hpp"
-#include "report/summary/summary.hpp"
 #include "report/shared/phrases.hpp"
+#include "report/summary/summary.hpp"
 #include "texts/common.hpp"
 #include "texts/household.hpp"
 
@@ -45,7 +45,8 @@ Blocks survey(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(found_heading{}));
     for (const auto& paragraph : c.job.survey_notes) say(out, paragraph);
-    const auto heated = std::count_if(c.job.rooms.begin(), c.job.rooms.end(), [](const auto& room) { return room.heated; });
+    const auto heated = std::count_if(c.job.rooms.begin(), c.job.rooms.end(),
+                                      [](const auto& room) { return room.heated; });
     say(out, c.words(found{.rooms = c.words(texts::common::rooms{.count = c.job.rooms.size()}),
                            .heated = fixed(static_cast<double>(heated), 0),
                            .radiators = c.words(texts::common::radiators{.count = c.job.emitters.size()}),
@@ -82,8 +83,7 @@ Blocks rooms_drawn(const Context& c) {
     for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
         const auto& result = c.design.rooms[i];
         if (!c.job.rooms[i].heated) continue;
-        const double output =
-            result.emitters > 0 ? result.output.si() : std::numeric_limits<double>::quiet_NaN();
+        const double output = result.emitters > 0 ? result.output.si() : std::numeric_limits<double>::quiet_NaN();
         groups.push_back({name_of(c.job.rooms[i]), {result.loss.si(), output}, c.design.verdict_of(result.finding)});
     }
     Blocks out;
@@ -92,7 +92,8 @@ Blocks rooms_drawn(const Context& c) {
     say(out, c.words(rooms_explained{}));
     for (std::size_t first = 0; first < groups.size(); first += groups_in_a_chart) {
         const auto from = groups.begin() + static_cast<std::ptrdiff_t>(first);
-        const auto to = groups.begin() + static_cast<std::ptrdiff_t>(std::min(groups.size(), first + groups_in_a_chart));
+        const auto to = groups.begin() +
+                        static_cast<std::ptrdiff_t>(std::min(groups.size(), first + groups_in_a_chart));
         out.push_back(rooms_chart(c, {from, to}));
     }
     out.push_back(VerdictKey{});
@@ -115,24 +116,36 @@ Blocks agreement(const Context& c) {
                              {c.words(shown_rooms{}), {}},
                              {c.words(shown_cautions{}), {}},
                              {c.words(shown_assumptions{}), {}}}});
-    out.push_back(SignOff{c.words(signing{}),
-                          {c.job.household.name.empty() ? c.words(texts::common::household_signs{}) : c.job.household.name,
-                           designer_signer(c)}});
+    out.push_back(
+        SignOff{c.words(signing{}),
+                {c.job.household.name.empty() ? c.words(texts::common::household_signs{}) : c.job.household.name,
+                 designer_signer(c)}});
     return headed(c.words(agreement_heading{}), std::move(out), room_to_tick_and_sign);
 }
 
 constexpr NamedBlock blocks[] = {
-    {"lead", lead_block},         {"key_figures", key_figures}, {"if_nothing_changes", nothing_changed},
-    {"identity", identity_block}, {"contents", contents_block}, {"figures_explained", figures_explained},
-    {"survey", survey},           {"what_stays", what_stays},   {"what_changes", what_changes},
-    {"what_is_noted", what_is_noted}, {"rooms_drawn", rooms_drawn}, {"running", running_block}, {"beside_heating", beside_heating_block}, {"cautions", cautions},
-    {"assumptions", assumptions}, {"agreement", agreement},
+    {"lead", lead_block},
+    {"key_figures", key_figures},
+    {"if_nothing_changes", nothing_changed},
+    {"identity", identity_block},
+    {"contents", contents_block},
+    {"figures_explained", figures_explained},
+    {"survey", survey},
+    {"what_stays", what_stays},
+    {"what_changes", what_changes},
+    {"what_is_noted", what_is_noted},
+    {"rooms_drawn", rooms_drawn},
+    {"running", running_block},
+    {"beside_heating", beside_heating_block},
+    {"cautions", cautions},
+    {"assumptions", assumptions},
+    {"agreement", agreement},
 };
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }
 
-}   // namespace
+}  // namespace
 
 NamedPart household_part() { return {"household", opened, blocks}; }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -43,10 +43,12 @@ void say_energy(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto kilowatt_hours = [](Energy e) { return e.in(unit::kilowatt_hour); };
     const auto& d = plan.bands->demand;
     const auto& e = plan.bands->electricity;
-    say(out, c.words(running_heat{.demand = about(kilowatt_hours(d.value)), .band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about)}));
+    say(out, c.words(running_heat{.demand = about(kilowatt_hours(d.value)),
+                                  .band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about)}));
     if (!plan.season.whole_performance) return;
-    std::string used = c.words(running_electricity{.electricity = about(kilowatt_hours(e.value)),
-                                                   .band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about)});
+    std::string used = c.words(
+        running_electricity{.electricity = about(kilowatt_hours(e.value)),
+                            .band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about)});
     used += " " + c.words(running_ratio{.performance = fixed(plan.bands->performance.value, 1)});
     say(out, std::move(used));
 }
@@ -59,7 +61,8 @@ void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
                                       .band = band(c, plan.bands->cost->low, plan.bands->cost->high, sum)}));
     }
     if (plan.bands->carbon) {
-        say(out, c.words(running_carbon{.carbon = about(plan.bands->carbon->value), .band = band(c, plan.bands->carbon->low, plan.bands->carbon->high, about)}));
+        say(out, c.words(running_carbon{.carbon = about(plan.bands->carbon->value),
+                                        .band = band(c, plan.bands->carbon->low, plan.bands->carbon->high, about)}));
     }
 }
 
@@ -71,7 +74,9 @@ void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out
     }
     const double units = c.plant.hot_water->electricity_a_year->in(unit::kilowatt_hour);
     std::string said = c.words(running_hot_water{.electricity = about(units)});
-    if (plan.bands->cost) said += " " + c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+    if (plan.bands->cost)
+        said += " " +
+                c.words(running_hot_water_money{.money = money(c, two_figures(units * c.job.season->price->value))});
     say(out, std::move(said));
 }
 
@@ -88,21 +93,23 @@ void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
 void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     constexpr Energy worth_saying = 50.0 * unit::kilowatt_hour;
     constexpr double rounding = 1e-9;
-    if (plan.season.outside_share() > rounding) return;   // part of a season cannot be compared
+    if (plan.season.outside_share() > rounding) return;  // part of a season cannot be compared
     for (auto at = plan.options.rbegin(); at != plan.options.rend(); ++at) {
         const auto& option = *at;
         const Energy less = plan.bands->electricity.value - option.electricity;
         if (option.outside > rounding || option.flow >= c.design.flow || less < worth_saying) continue;
         const double units = less.in(unit::kilowatt_hour);
         std::string said = c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
-        if (plan.bands->cost) said += " " + c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
+        if (plan.bands->cost)
+            said += " " +
+                    c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
         said += " " + c.words(running_lower_radiators{.count = static_cast<std::size_t>(option.too_small)});
         say(out, std::move(said));
         return;
     }
 }
 
-}   // namespace
+}  // namespace
 
 namespace {
 
@@ -113,7 +120,7 @@ std::string in_currency(const Context& c, std::string number) {
     return currency + (!currency.empty() && letter(currency.back()) ? "\u00a0" : "") + std::move(number);
 }
 
-}   // namespace
+}  // namespace
 
 std::string money(const Context& c, double sum) { return in_currency(c, fixed(sum, 0)); }
 
@@ -142,4 +149,4 @@ Blocks running_block(const Context& c) {
     return headed(c.words(running_heading{}), std::move(out));
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -3,8 +3,8 @@
 #include "report/household/findings_in_plain_words.hpp"
 
 #include "report/shared/blocks.hpp"
-#include "report/shared/names.hpp"
 #include "report/shared/finding_words.hpp"
+#include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/changes.hpp"
 #include "texts/common.hpp"
@@ -31,13 +31,12 @@ std::string pipe_name(const Context& c, std::size_t i) {
     if (section.where.empty()) {
         return c.words(pipe{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
     }
-    return c.words(pipe_placed{
-        .mark = section.id, .length = std::move(length), .kind = std::move(kind), .place = section.where});
+    return c.words(
+        pipe_placed{.mark = section.id, .length = std::move(length), .kind = std::move(kind), .place = section.where});
 }
 
 std::string room_reached(const Context& c, std::size_t i) {
-    return figure(c.design.rooms.at(static_cast<std::size_t>(c.design.emitters[i].room)).reached,
-                  unit::celsius, 1);
+    return figure(c.design.rooms.at(static_cast<std::size_t>(c.design.emitters[i].room)).reached, unit::celsius, 1);
 }
 
 namespace {
@@ -68,12 +67,11 @@ Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) 
     table.columns = {words_column(c.words(radiators_radiator{}), 1.5),
                      figure_column(c.words(radiators_gives{}), c.words(radiators_watts{})),
                      figure_column(c.words(radiators_needed{}), c.words(radiators_watts{})),
-                     plain_column(c.words(radiators_reached{}), "°C"),
-                     words_column(c.words(radiators_remedy{}), 2.0)};
+                     plain_column(c.words(radiators_reached{}), "°C"), words_column(c.words(radiators_remedy{}), 2.0)};
     for (const std::size_t i : emitters) {
         const auto& result = c.design.emitters[i];
-        table.rows.push_back(row({radiator_name(c, i), watts(result.output), watts(result.load),
-                                  room_reached(c, i), capital(emitter_remedy(c, i))}));
+        table.rows.push_back(row({radiator_name(c, i), watts(result.output), watts(result.load), room_reached(c, i),
+                                  capital(emitter_remedy(c, i))}));
     }
     return table;
 }
@@ -81,9 +79,9 @@ Table emitter_table(const Context& c, const std::vector<std::size_t>& emitters) 
 void small_emitters(Blocks& out, const Context& c, const std::vector<std::size_t>& emitters) {
     if (emitters.empty()) return;
     heading(out, 2, c.words(small_radiators_heading{.count = emitters.size()}));
-    say(out, c.words(small_radiators_explained{
-                 .flow = degrees(c.design.flow),
-                 .radiators = c.words(texts::common::radiators{.count = emitters.size()})}));
+    say(out,
+        c.words(small_radiators_explained{.flow = degrees(c.design.flow),
+                                          .radiators = c.words(texts::common::radiators{.count = emitters.size()})}));
     if (emitters.size() <= told_singly) {
         List list;
         for (const std::size_t i : emitters) list.items.push_back(emitter_sentence(c, i));
@@ -107,7 +105,8 @@ Speeds speeds(const Context& c, const design::SectionResult& section) {
 /// Whether the household reads that a larger temperature drop would bring this section within its limit. A heat source
 /// cannot run well at more than twice the design's drop, so such a drop is left to the installer's part.
 bool tell_drop(const Context& c, const design::SectionResult& section) {
-    return section.drop_to_limit && *section.drop_to_limit > c.design.drop && *section.drop_to_limit <= 2.0 * c.design.drop;
+    return section.drop_to_limit && *section.drop_to_limit > c.design.drop &&
+           *section.drop_to_limit <= 2.0 * c.design.drop;
 }
 
 std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }
@@ -127,13 +126,11 @@ std::string section_remedy(const Context& c, const design::SectionResult& sectio
     std::string wider = wider_pipe(c, section);
     if (wider.empty()) {
         if (!cooler) return c.words(pipe_remedy_second{});
-        return c.words(pipe_remedy_cooler{.back = kelvins(*section.drop_to_limit),
-                                          .now = kelvins(c.design.drop)});
+        return c.words(pipe_remedy_cooler{.back = kelvins(*section.drop_to_limit), .now = kelvins(c.design.drop)});
     }
     if (!cooler) return wider;
-    return c.words(pipe_remedy_either{.wider = std::move(wider),
-                                      .back = kelvins(*section.drop_to_limit),
-                                      .now = kelvins(c.design.drop)});
+    return c.words(pipe_remedy_either{
+        .wider = std::move(wider), .back = kelvins(*section.drop_to_limit), .now = kelvins(c.design.drop)});
 }
 
 std::string section_sentence(const Context& c, std::size_t i) {
@@ -184,14 +181,13 @@ void bare_rooms(Blocks& out, const Context& c, const std::vector<std::size_t>& r
     say(out, c.words(bare_rooms_explained{.count = rooms.size()}));
     List list;
     for (const std::size_t i : rooms) {
-        list.items.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]),
-                                               .loss = watts(c.design.rooms[i].loss),
-                                               .flow = degrees(c.design.flow)}));
+        list.items.push_back(c.words(bare_room{
+            .room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss), .flow = degrees(c.design.flow)}));
     }
     out.push_back(std::move(list));
 }
 
-}   // namespace
+}  // namespace
 
 Blocks changes_in_plain_words(const Context& c, const Points& change) {
     Blocks out;
@@ -210,4 +206,4 @@ Blocks changes_in_plain_words(const Context& c, const Points& change) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

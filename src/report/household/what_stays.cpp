@@ -3,8 +3,8 @@
 #include "report/household/findings_in_plain_words.hpp"
 
 #include "report/shared/blocks.hpp"
-#include "report/shared/names.hpp"
 #include "report/shared/finding_words.hpp"
+#include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/notes.hpp"
 
@@ -27,13 +27,12 @@ std::string section_note(const Context& c, std::size_t i) {
     std::string pressure = pascals_a_metre(design::figure_as<PressureGradient>(gradient));
     std::string pressure_limit = pascals_a_metre(design::limit_as<PressureGradient>(gradient));
     if (gradient.verdict != Verdict::keep_noted) {
-        return c.words(noted_speed{
-            .pipe = pipe_name(c, i), .speed = std::move(speed), .speed_most = std::move(speed_limit)});
+        return c.words(
+            noted_speed{.pipe = pipe_name(c, i), .speed = std::move(speed), .speed_most = std::move(speed_limit)});
     }
     if (velocity.verdict != Verdict::keep_noted) {
-        return c.words(noted_pressure{.pipe = pipe_name(c, i),
-                                      .pressure = std::move(pressure),
-                                      .pressure_most = std::move(pressure_limit)});
+        return c.words(noted_pressure{
+            .pipe = pipe_name(c, i), .pressure = std::move(pressure), .pressure_most = std::move(pressure_limit)});
     }
     return c.words(noted_speed_and_pressure{.pipe = pipe_name(c, i),
                                             .speed = std::move(speed),
@@ -51,9 +50,8 @@ Table section_notes(const Context& c, const std::vector<std::size_t>& sections) 
                      plain_column(c.words(pipes_pressure{}), c.words(pipes_pascals{}))};
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
-        table.rows.push_back(
-            row({pipe_name(c, i), figure(result.hydraulic.velocity, unit::metre_per_second, 2),
-                 figure(result.hydraulic.gradient, unit::pascal_per_metre, 0)}));
+        table.rows.push_back(row({pipe_name(c, i), figure(result.hydraulic.velocity, unit::metre_per_second, 2),
+                                  figure(result.hydraulic.gradient, unit::pascal_per_metre, 0)}));
     }
     table.note = c.words(
         pipes_note{.speed = figure(conditions.velocity_preferred.value, unit::metre_per_second, 2),
@@ -92,7 +90,7 @@ void noted_emitters(Blocks& out, const Context& c, const std::vector<std::size_t
     out.push_back(std::move(list));
 }
 
-constexpr std::size_t most_named = 12;   // in one sentence
+constexpr std::size_t most_named = 12;  // in one sentence
 
 /// How many of the pieces exist already.
 template <class Pieces>
@@ -115,8 +113,8 @@ std::vector<std::string> names_of(const Context& c, std::initializer_list<Points
     std::vector<std::string> names;
     for (const auto& points : groups) {
         for (const std::size_t i : points.emitters) {
-            names.push_back(c.words(staying_radiator{.room = name_of(room_of(c, c.design.emitters[i])),
-                                                     .mark = c.job.emitters[i].id}));
+            names.push_back(c.words(
+                staying_radiator{.room = name_of(room_of(c, c.design.emitters[i])), .mark = c.job.emitters[i].id}));
         }
     }
     return names;
@@ -133,8 +131,8 @@ std::string radiators_staying(const Context& c, const Points& keep, const Points
 }
 
 std::string pipes_staying(const Context& c, const Points& keep, const Points& noted) {
-    return staying<no_pipe_stays, some_pipes_stay, all_pipes_stay>(
-        c, keep.sections.size() + noted.sections.size(), existing(c.job.sections), noted.sections.size());
+    return staying<no_pipe_stays, some_pipes_stay, all_pipes_stay>(c, keep.sections.size() + noted.sections.size(),
+                                                                   existing(c.job.sections), noted.sections.size());
 }
 
 bool of_the_source(const design::Finding& finding) { return finding.subject == design::Subject::heat_source; }
@@ -157,7 +155,7 @@ List what_is_new(const Context& c, const Points& keep, const Points& noted) {
     return list;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks notes_in_plain_words(const Context& c, const Points& noted) {
     Blocks out;
@@ -191,4 +189,4 @@ Blocks keeps_in_plain_words(const Context& c, const Points& keep, const Points& 
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

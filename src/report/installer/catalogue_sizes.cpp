@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/catalogue_sizes.hpp"
 
-#include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/reference/emitters.hpp"
+#include "loopfolio/study/catalogue_sizes.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
@@ -22,7 +22,9 @@ std::string described(const Context& c, const job::EmitterSize& size) {
 }
 
 std::string measures(const job::EmitterSize& size) {
-    const auto millimetres = [](const std::optional<Length>& length) { return length ? figure(*length, unit::millimetre, 0) : std::string{"\u2013"}; };
+    const auto millimetres = [](const std::optional<Length>& length) {
+        return length ? figure(*length, unit::millimetre, 0) : std::string{"\u2013"};
+    };
     return millimetres(size.length) + " × " + millimetres(size.height);
 }
 
@@ -40,7 +42,7 @@ Row offer_row(const Context& c, const study::SizeChoice& choice, const study::Si
                 choice.largest ? c.words(none_serves{}) : place(c, offer.fits)});
 }
 
-}   // namespace
+}  // namespace
 
 Blocks sizes_table(const Context& c) {
     const auto& choices = c.study.sizes;
@@ -48,8 +50,8 @@ Blocks sizes_table(const Context& c) {
     Table table;
     table.caption = c.words(caption{});
     table.compact = true;
-    table.columns = {name_column(c.words(column_emitter{})), figure_column(c.words(column_needs{}), "W"),
-                     words_column(c.words(column_size{}), 1.4), name_column(c.words(column_measures{})),
+    table.columns = {name_column(c.words(column_emitter{})),      figure_column(c.words(column_needs{}), "W"),
+                     words_column(c.words(column_size{}), 1.4),   name_column(c.words(column_measures{})),
                      figure_column(c.words(column_rated{}), "W"), figure_column(c.words(column_gives{}), "W"),
                      words_column(c.words(column_place{}))};
     for (const auto& choice : choices) {
@@ -64,4 +66,4 @@ Blocks sizes_table(const Context& c) {
     return {std::move(table)};
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -10,4 +10,4 @@ namespace loopfolio::report {
 /// are large enough.
 [[nodiscard]] Blocks sizes_table(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

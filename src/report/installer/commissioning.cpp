@@ -45,12 +45,8 @@ std::string inhibitor_item(const Context& c) {
 Checklist cleaning(const Context& c) {
     Checklist list;
     list.items = {
-        {c.words(surveyed_again{}), ""},
-        {c.words(pressure_tested{}), "bar"},
-        {c.words(flushed{}), ""},
-        {c.words(strainer{}), ""},
-        {cold_fill_item(c), "bar"},
-        {pre_charge_item(c), "bar"},
+        {c.words(surveyed_again{}), ""}, {c.words(pressure_tested{}), "bar"}, {c.words(flushed{}), ""},
+        {c.words(strainer{}), ""},       {cold_fill_item(c), "bar"},          {pre_charge_item(c), "bar"},
     };
     if (c.job.fluid.kind == job::FluidName::water) {
         list.items.push_back({inhibitor_item(c), "L"});
@@ -83,7 +79,8 @@ Checklist running(const Context& c) {
     list.items.push_back({circulator_setting(c), ""});
     for (std::size_t m = 0; m < c.operation.changes.mixer_heads.size(); ++m) {
         if (const auto& head = c.operation.changes.mixer_heads[m]) {
-            list.items.push_back({c.words(mixer_set{.mixer = c.job.mixers[m].id, .head = text(*head, unit::kilopascal, 1)}), ""});
+            list.items.push_back(
+                {c.words(mixer_set{.mixer = c.job.mixers[m].id, .head = text(*head, unit::kilopascal, 1)}), ""});
         }
     }
     const std::initializer_list<Checklist::Item> measured{
@@ -99,11 +96,8 @@ Checklist running(const Context& c) {
 Checklist handing_over(const Context& c) {
     Checklist list;
     list.items = {
-        {c.words(controls{}), ""},
-        {c.words(safety{}), ""},
-        {c.words(insulation{}), ""},
-        {c.words(household_shown{}), ""},
-        {c.words(papers{}), ""},
+        {c.words(controls{}), ""},        {c.words(safety{}), ""}, {c.words(insulation{}), ""},
+        {c.words(household_shown{}), ""}, {c.words(papers{}), ""},
     };
     return list;
 }
@@ -119,7 +113,7 @@ Table deviations(const Context& c) {
     return table;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks commissioning(const Context& c) {
     Blocks out;
@@ -128,11 +122,12 @@ Blocks commissioning(const Context& c) {
     heading(out, 2, c.words(running_heading{}));
     out.push_back(running(c));
     if (!c.operation.as_found.valves.empty()) out.push_back(balancing_table(c));
-    else if (std::ranges::any_of(c.design.emitters, &design::EmitterResult::on_loop)) say(out, c.words(nothing_to_balance{}));
+    else if (std::ranges::any_of(c.design.emitters, &design::EmitterResult::on_loop))
+        say(out, c.words(nothing_to_balance{}));
     heading(out, 2, c.words(handing_over_heading{}));
     out.push_back(handing_over(c));
     out.push_back(deviations(c));
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -21,7 +21,8 @@ std::string head_text(const Context& c, Pressure head) {
 
 std::string margin_text(const Context& c, double margin) {
     std::string share = text(std::abs(margin), unit::percent, 0);
-    return margin < 0.0 ? c.words(margin_short{.share = std::move(share)}) : c.words(margin_in_hand{.share = std::move(share)});
+    return margin < 0.0 ? c.words(margin_short{.share = std::move(share)})
+                        : c.words(margin_in_hand{.share = std::move(share)});
 }
 
 std::string finding_text(const Context& c, const design::Finding& f, const std::string& needed,
@@ -47,9 +48,9 @@ Row index_section_row(const Context& c, std::size_t i, Pressure so_far) {
     const auto& section = c.job.sections[i];
     const auto& result = c.design.sections[i];
     return row({section.id, pipe_label(c, section.pipe), figure(section.length.value, unit::metre, 1),
-                figure(result.volume_flow, unit::litre_per_minute, 1),
-                figure(result.friction, unit::kilopascal, 2), figure(result.fittings, unit::kilopascal, 2),
-                figure(result.pressure_drop, unit::kilopascal, 2), figure(so_far, unit::kilopascal, 2)});
+                figure(result.volume_flow, unit::litre_per_minute, 1), figure(result.friction, unit::kilopascal, 2),
+                figure(result.fittings, unit::kilopascal, 2), figure(result.pressure_drop, unit::kilopascal, 2),
+                figure(so_far, unit::kilopascal, 2)});
 }
 
 /// The rows after the sections: emitter, heat source, what is left over, and their sum.
@@ -61,9 +62,10 @@ void index_ends(const Context& c, std::vector<Row>& rows) {
     rows.push_back(row({c.job.emitters.at(index).id, c.words(row_emitter{}), "",
                         figure(c.design.emitters.at(index).volume_flow, unit::litre_per_minute, 1), "", "",
                         figure(duty.emitter, unit::kilopascal, 2), figure(so_far.at(sections), unit::kilopascal, 2)}));
-    rows.push_back(row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
-                        figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
-                        figure(duty.source, unit::kilopascal, 2), figure(so_far.at(sections + 1), unit::kilopascal, 2)}));
+    rows.push_back(
+        row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
+             figure(duty.volume_flow, unit::litre_per_minute, 1), "", "", figure(duty.source, unit::kilopascal, 2),
+             figure(so_far.at(sections + 1), unit::kilopascal, 2)}));
     if (const auto& more = c.study.totals.index_left_over) {
         rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(*more, unit::kilopascal, 2),
                             figure(duty.head, unit::kilopascal, 2)}));
@@ -86,7 +88,8 @@ Table index_table(const Context& c) {
     table.columns = index_columns(c);
     const auto& sections = c.design.duty.index_sections;
     for (std::size_t k = 0; k < sections.size(); ++k) {
-        table.rows.push_back(index_section_row(c, static_cast<std::size_t>(sections[k]), c.study.totals.index_so_far.at(k)));
+        table.rows.push_back(
+            index_section_row(c, static_cast<std::size_t>(sections[k]), c.study.totals.index_so_far.at(k)));
     }
     index_ends(c, table.rows);
     table.note = note_on_index(c);
@@ -110,7 +113,8 @@ void add_source(const Context& c, Facts& facts) {
     const auto& duty = c.design.duty;
     if (duty.source_capacity) {
         const auto& f = c.design.at(duty.source_capacity);
-        std::string found = finding_text(c, f, text(design::figure_as<Power>(f), unit::kilowatt, 2), text(design::limit_as<Power>(f), unit::kilowatt, 2));
+        std::string found = finding_text(c, f, text(design::figure_as<Power>(f), unit::kilowatt, 2),
+                                         text(design::limit_as<Power>(f), unit::kilowatt, 2));
         add(facts, c.words(capacity{}),
             duty.capacity_by_table ? c.words(capacity_by_table{.finding = std::move(found)}) : std::move(found));
     } else {
@@ -134,7 +138,7 @@ void add_source(const Context& c, Facts& facts) {
     }
 }
 
-}   // namespace
+}  // namespace
 
 Blocks index_circuit(const Context& c) {
     Blocks out;
@@ -150,7 +154,8 @@ Blocks source_chart(const Context& c) {
     chart.caption = c.words(chart_caption{.made = text(line->made, unit::celsius, 1)});
     chart.x = {c.words(chart_outdoor{}), "°C", false};
     chart.y = {c.words(chart_heat{}), "kW", true};
-    LineChart::Series capacity{c.words(chart_capacity{}), {}, LineChart::Dash::solid}, load{c.words(chart_load{}), {}, LineChart::Dash::dashed};
+    LineChart::Series capacity{c.words(chart_capacity{}), {}, LineChart::Dash::solid},
+        load{c.words(chart_load{}), {}, LineChart::Dash::dashed};
     for (const auto& p : line->points) {
         capacity.points.push_back({p.outdoor.celsius(), p.capacity.in(unit::kilowatt)});
         load.points.push_back({p.outdoor.celsius(), p.load.in(unit::kilowatt)});
@@ -205,4 +210,4 @@ Facts fluid_facts(const Context& c) {
     return facts;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -3,14 +3,14 @@
 #include "report/shared/parts.hpp"
 
 #include "loopfolio/report/caveats.hpp"
-#include "report/shared/blocks.hpp"
 #include "report/assessor/build_ups.hpp"
-#include "report/shared/cautions.hpp"
-#include "report/shared/names.hpp"
-#include "report/installer/plant_pages.hpp"
-#include "report/installer/schedules.hpp"
 #include "report/assessor/season.hpp"
 #include "report/installer/catalogue_sizes.hpp"
+#include "report/installer/plant_pages.hpp"
+#include "report/installer/schedules.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/cautions.hpp"
+#include "report/shared/names.hpp"
 #include "texts/common.hpp"
 #include "texts/installer.hpp"
 
@@ -85,23 +85,39 @@ Blocks caveats_named(const Context& c) {
 Blocks commissioning_block(const Context& c) { return headed(c.words(commissioning_heading{}), commissioning(c)); }
 
 Blocks sign_off(const Context& c) {
-    const std::string installer = c.job.firm.name.empty() ? c.words(texts::common::installer_signs{})
-                                                          : c.words(texts::common::installer_for{.firm = c.job.firm.name});
-    return headed(c.words(sign_off_heading{}), {SignOff{c.words(signing{}), {installer, designer_signer(c)}}}, room_to_sign);
+    const std::string installer = c.job.firm.name.empty()
+                                      ? c.words(texts::common::installer_signs{})
+                                      : c.words(texts::common::installer_for{.firm = c.job.firm.name});
+    return headed(c.words(sign_off_heading{}), {SignOff{c.words(signing{}), {installer, designer_signer(c)}}},
+                  room_to_sign);
 }
 
 constexpr NamedBlock blocks[] = {
-    {"lead", lead_sentence}, {"identity", identity_block}, {"contents", contents_block}, {"verdict_key", verdict_key},
-    {"cautions", cautions},  {"work", work},               {"rooms", rooms},             {"emitters", emitters},
-    {"pipework", pipework},  {"duty", duty},               {"states", states},           {"fluid", fluid}, {"season", season_block},
-    {"system_water", system_water_block}, {"hot_water", hot_water_block}, {"sound", sound_block},
-    {"caveats", caveats_named}, {"commissioning", commissioning_block}, {"sign_off", sign_off},
+    {"lead", lead_sentence},
+    {"identity", identity_block},
+    {"contents", contents_block},
+    {"verdict_key", verdict_key},
+    {"cautions", cautions},
+    {"work", work},
+    {"rooms", rooms},
+    {"emitters", emitters},
+    {"pipework", pipework},
+    {"duty", duty},
+    {"states", states},
+    {"fluid", fluid},
+    {"season", season_block},
+    {"system_water", system_water_block},
+    {"hot_water", hot_water_block},
+    {"sound", sound_block},
+    {"caveats", caveats_named},
+    {"commissioning", commissioning_block},
+    {"sign_off", sign_off},
 };
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }
 
-}   // namespace
+}  // namespace
 
 NamedPart installer_part() { return {"installer", opened, blocks}; }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -42,9 +42,9 @@ struct Drawn {
 
 /// What is connected to each node of the pipework.
 struct Hanging {
-    std::vector<std::vector<std::size_t>> sections;   ///< that leave the node, by upstream node
+    std::vector<std::vector<std::size_t>> sections;  ///< that leave the node, by upstream node
     std::vector<std::vector<std::size_t>> emitters;
-    std::vector<std::vector<std::size_t>> mixers;     ///< by the node from which they draw
+    std::vector<std::vector<std::size_t>> mixers;  ///< by the node from which they draw
 };
 
 Hanging hanging(const Drawn& d) {
@@ -76,8 +76,7 @@ void describe_emitter(const Drawn& d, std::size_t i, Node& node) {
     const auto& result = d.design.emitters[i];
     node.kind = Node::Kind::emitter;
     node.label = d.c.job.emitters[i].id + " " + name_of(room_of(d.c, result));
-    node.detail =
-        text(result.load, unit::watt, 0) + " · " + text(result.volume_flow, unit::litre_per_minute, 1);
+    node.detail = text(result.load, unit::watt, 0) + " · " + text(result.volume_flow, unit::litre_per_minute, 1);
     node.emitter_verdict = d.design.verdict_of(result.finding);
 }
 
@@ -97,8 +96,7 @@ Node section_end(const Drawn& d, std::size_t i, int parent, Length widest) {
     Node node;
     node.label = d.name(result.downstream);
     node.parent = parent;
-    node.pipe_label =
-        section.id + " · " + pipe_label(d.c, section.pipe) + " · " + text(result.load, unit::kilowatt, 1);
+    node.pipe_label = section.id + " · " + pipe_label(d.c, section.pipe) + " · " + text(result.load, unit::kilowatt, 1);
     node.pipe_weight = widest.si() > 0.0 ? section.bore.value / widest : 1.0;
     node.verdict = result.verdict;
     node.on_index_circuit = result.on_index_circuit;
@@ -162,8 +160,8 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
     source.kind = Node::Kind::source;
     source.label = capital(d.c.job.heat_source ? name_of(d.c, *d.c.job.heat_source)
                                                : d.c.words(texts::common::heat_source{}));
-    source.detail = fixed(d.design.flow.celsius(), 0) + " / " + text(d.design.duty.back, unit::celsius, 0) +
-                    " · " + text(d.design.duty.volume_flow, unit::litre_per_minute, 1);
+    source.detail = fixed(d.design.flow.celsius(), 0) + " / " + text(d.design.duty.back, unit::celsius, 0) + " · " +
+                    text(d.design.duty.volume_flow, unit::litre_per_minute, 1);
     tree.nodes.push_back(std::move(source));
     std::vector<Pending> pile;
     hang(d, h, static_cast<std::size_t>(root), 0, tree, pile);
@@ -185,13 +183,13 @@ PipeTree draw(const Drawn& d, std::string caption, int root) {
     return tree;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks pipe_drawings(const Context& c) {
     Blocks out;
     const auto& pipes = c.job.sections;
-    const bool apart =
-        std::any_of(pipes.begin(), pipes.end(), [](const auto& s) { return s.carries == job::Carries::return_; });
+    const bool apart = std::any_of(pipes.begin(), pipes.end(),
+                                   [](const auto& s) { return s.carries == job::Carries::return_; });
     out.push_back(draw({c, c.design, Layer::flow}, apart ? c.words(flow_caption{}) : c.words(pipework_caption{}),
                        c.design.source_node));
     if (apart) {
@@ -204,4 +202,4 @@ PipeTree drawing_joined_at(const Context& c, const design::Design& design, const
     return draw({c, design, Layer::flow}, c.words(joined_caption{.junction = junction}), design.source_node);
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

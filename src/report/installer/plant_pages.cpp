@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/plant_pages.hpp"
 
+#include "report/assessor/season.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
-#include "report/assessor/season.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/plant_pages.hpp"
 
@@ -22,7 +22,9 @@ struct Sheet {
     Facts facts;
 
     template <class Term>
-    void add(const Term& term, std::string words) { facts.facts.push_back({c.words(term), std::move(words)}); }
+    void add(const Term& term, std::string words) {
+        facts.facts.push_back({c.words(term), std::move(words)});
+    }
     template <class Term, class Q, class U>
     void add(const Term& term, const std::optional<Q>& value, const U& unit, int decimals) {
         if (value) add(term, text(*value, unit, decimals));
@@ -38,7 +40,8 @@ std::string judged(const Context& c, design::FindingId finding, std::string word
 }
 
 std::string contents_of(const Context& c, const design::WaterPlan& w) {
-    std::string out = c.words(content_text{.sum = litres(w.content), .pipes = litres(w.sections), .emitters = litres(w.emitters)});
+    std::string out = c.words(
+        content_text{.sum = litres(w.content), .pipes = litres(w.sections), .emitters = litres(w.emitters)});
     if (w.source > Volume{}) out += c.words(content_source{.source = litres(w.source)});
     if (w.separation > Volume{}) out += c.words(content_buffer{.buffer = litres(w.separation)});
     if (w.other > Volume{}) out += c.words(content_other{.other = litres(w.other)});
@@ -53,12 +56,14 @@ void vessel_facts(Sheet& sheet, const job::SystemWater& job, const design::Water
                                                   .highest = degrees(w.highest),
                                                   .volume = litres(w.vessel.expansion)}));
     sheet.add(precharge{}, bars(w.precharge));
-    sheet.add(least_vessel{}, c.words(least_vessel_text{.least = litres(w.vessel.least), .reserve = litres(w.vessel.reserve)}));
+    sheet.add(least_vessel{},
+              c.words(least_vessel_text{.least = litres(w.vessel.least), .reserve = litres(w.vessel.reserve)}));
     if (job.vessel) sheet.add(vessel_there{}, judged(c, w.vessel_size, litres(job.vessel->value)));
     else sheet.add(vessel_next{}, w.next_vessel ? litres(*w.next_vessel) : c.words(no_vessel{}));
     sheet.add(second_opinion{}, w.second_opinion, unit::litre, 1);
     if (w.pressures) {
-        sheet.add(cold_fill{}, c.words(cold_fill_text{.fill = bars(w.pressures->fill), .most = bars(w.pressures->highest_fill)}));
+        sheet.add(cold_fill{},
+                  c.words(cold_fill_text{.fill = bars(w.pressures->fill), .most = bars(w.pressures->highest_fill)}));
         sheet.add(final_pressure{}, judged(c, w.valve_margin, bars(w.pressures->final)));
         sheet.add(safety_valve{}, c.words(safety_valve_text{.setting = bars(job.safety_valve.value),
                                                             .highest = bars(w.vessel.highest),
@@ -73,8 +78,10 @@ void run_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterPla
     const Volume for_run = *c.plant.season->part_load->for_run;
     const Volume open = job.always_open ? job.always_open->value : w.content;
     std::string needed = text(for_run, unit::litre, 0);
-    sheet.add(for_shortest_run{}, open >= for_run ? c.words(run_enough{.needed = std::move(needed)})
-                                                  : c.words(run_missing{.needed = std::move(needed), .missing = text(for_run - open, unit::litre, 0)}));
+    sheet.add(for_shortest_run{},
+              open >= for_run
+                  ? c.words(run_enough{.needed = std::move(needed)})
+                  : c.words(run_missing{.needed = std::move(needed), .missing = text(for_run - open, unit::litre, 0)}));
 }
 
 /// Protection from frost: anti-freeze in the water, valves instead of it, or neither.
@@ -83,20 +90,24 @@ void frost_facts(Sheet& sheet, const job::SystemWater& job, const design::WaterP
     sheet.add(glycol{}, w.glycol, unit::litre, 1);
     if (job.antifreeze_valves) sheet.add(frost{}, c.words(frost_valves{}));
     if (w.frost) {
-        sheet.add(frost{}, judged(c, w.frost, c.words(frost_text{.freezing = text(design::figure_as<Temperature>(c.plant.at(w.frost)), unit::celsius, 1),
-                                                                 .wanted = degrees(design::limit_as<Temperature>(c.plant.at(w.frost)))})));
+        sheet.add(frost{},
+                  judged(c, w.frost,
+                         c.words(frost_text{
+                             .freezing = text(design::figure_as<Temperature>(c.plant.at(w.frost)), unit::celsius, 1),
+                             .wanted = degrees(design::limit_as<Temperature>(c.plant.at(w.frost)))})));
     }
     sheet.add(inhibitor{}, w.inhibitor, unit::litre, 2);
     sheet.add(for_defrost{}, w.for_defrost, unit::litre, 1);
     if (w.open_volume) {
         const auto& finding = c.plant.at(w.open_volume);
         const Volume open = design::figure_as<Volume>(finding), needed = design::limit_as<Volume>(finding);
-        sheet.add(open_volume{}, judged(c, w.open_volume, c.words(open_text{.open = litres(open), .needed = litres(needed)})));
+        sheet.add(open_volume{},
+                  judged(c, w.open_volume, c.words(open_text{.open = litres(open), .needed = litres(needed)})));
     }
     run_facts(sheet, job, w);
 }
 
-}   // namespace
+}  // namespace
 
 Blocks system_water_block(const Context& c) {
     if (!c.plant.water) return {};
@@ -132,23 +143,26 @@ void reheat_facts(Sheet& sheet, const design::HotWaterPlan& h) {
     } else if (h.unreachable) {
         sheet.add(reheat{}, c.words(reheat_never{}));
     }
-    if (h.flow_for_capacity) sheet.add(flow_for_capacity{}, judged(c, h.coil, text(*h.flow_for_capacity, unit::celsius, 1)));
+    if (h.flow_for_capacity)
+        sheet.add(flow_for_capacity{}, judged(c, h.coil, text(*h.flow_for_capacity, unit::celsius, 1)));
 }
 
 /// The electricity for a year of hot water, or the reason why it is not known.
 std::string year_of_hot_water(const Context& c, const design::HotWaterPlan& h) {
     std::string heat = text(h.heat_a_year, unit::kilowatt_hour, 0);
     if (!h.electricity_a_year) {
-        return c.plant.season ? c.words(year_outside{.heat = std::move(heat), .flow = degrees(c.job.hot_water->source_flow.value)})
-                              : c.words(year_heat{.heat = std::move(heat)});
+        return c.plant.season
+                   ? c.words(year_outside{.heat = std::move(heat), .flow = degrees(c.job.hot_water->source_flow.value)})
+                   : c.words(year_heat{.heat = std::move(heat)});
     }
-    std::string said = c.words(year_text{.heat = std::move(heat), .electricity = text(*h.electricity_a_year, unit::kilowatt_hour, 0)});
+    std::string said = c.words(
+        year_text{.heat = std::move(heat), .electricity = text(*h.electricity_a_year, unit::kilowatt_hour, 0)});
     if (!c.job.season->price) return said;
-    const double cost = h.electricity_a_year->in(unit::kilowatt_hour) * c.job.season->price->value;
+    const double cost = h.electricity_a_year->in(unit::kilowatt_hour)*c.job.season->price->value;
     return c.words(year_cost{.said = std::move(said), .cost = money(c, cost), .price = price_text(c)});
 }
 
-}   // namespace
+}  // namespace
 
 Blocks hot_water_block(const Context& c) {
     if (!c.plant.hot_water) return {};
@@ -159,9 +173,10 @@ Blocks hot_water_block(const Context& c) {
                                           .each = text(job.each.value, unit::litre, 0),
                                           .temperature = degrees(job.drawn.value),
                                           .heat = text(h.drawn, unit::kilowatt_hour, 1)}));
-    sheet.add(store{}, judged(c, h.store, c.words(store_text{.content = text(job.store.value, unit::litre, 0),
-                                                             .stored = degrees(job.stored.value),
-                                                             .needed = text(h.store_needed, unit::litre, 0)})));
+    sheet.add(store{}, judged(c, h.store,
+                              c.words(store_text{.content = text(job.store.value, unit::litre, 0),
+                                                 .stored = degrees(job.stored.value),
+                                                 .needed = text(h.store_needed, unit::litre, 0)})));
     sheet.add(heated_with{}, degrees(job.source_flow.value));
     reheat_facts(sheet, h);
     sheet.add(standing_loss{}, h.standing_loss, unit::kilowatt_hour, 2);
@@ -171,14 +186,16 @@ Blocks hot_water_block(const Context& c) {
                                                       .alone = text(c.design.duty.source_load, unit::kilowatt, 2)}));
     }
     if (h.hot_cycle) {
-        sheet.add(hot_cycle{}, c.words(hot_cycle_text{.temperature = degrees(job.hot_cycle.value),
-                                                      .times = fixed(job.hot_cycles_a_year->value, 0),
-                                                      .source = text(h.hot_cycle->by_source, unit::kilowatt_hour, 1),
-                                                      .immersion = text(h.hot_cycle->by_immersion, unit::kilowatt_hour, 1),
-                                                      .year = text(h.hot_cycle->electricity_a_year, unit::kilowatt_hour, 0)}));
+        sheet.add(hot_cycle{},
+                  c.words(hot_cycle_text{.temperature = degrees(job.hot_cycle.value),
+                                         .times = fixed(job.hot_cycles_a_year->value, 0),
+                                         .source = text(h.hot_cycle->by_source, unit::kilowatt_hour, 1),
+                                         .immersion = text(h.hot_cycle->by_immersion, unit::kilowatt_hour, 1),
+                                         .year = text(h.hot_cycle->electricity_a_year, unit::kilowatt_hour, 0)}));
     }
     sheet.add(over_a_year{}, year_of_hot_water(c, h));
-    if (h.needs_immersion) sheet.add(hot_cycle{}, c.words(hot_cycle_unmet{.temperature = degrees(job.hot_cycle.value)}));
+    if (h.needs_immersion)
+        sheet.add(hot_cycle{}, c.words(hot_cycle_unmet{.temperature = degrees(job.hot_cycle.value)}));
     Blocks out{std::move(sheet.facts)};
     note(out, c.words(hot_water_note{}));
     return headed(c.words(hot_water_heading{}), std::move(out));
@@ -191,18 +208,23 @@ Blocks sound_block(const Context& c) {
     const auto decibels = [](double level) { return fixed(level, 1) + "\u00a0dB(A)"; };
     Sheet sheet{c, {}};
     sheet.add(power_level{}, s.units == 1 ? decibels(s.power_level)
-                                          : c.words(power_level_of{.level = decibels(s.power_level), .units = std::to_string(s.units)}));
+                                          : c.words(power_level_of{.level = decibels(s.power_level),
+                                                                   .units = std::to_string(s.units)}));
     sheet.add(at_distance{}, c.words(at_distance_text{.level = decibels(s.at_distance),
                                                       .distance = text(job.distance.value, unit::metre, 1),
                                                       .directivity = fixed(s.directivity, 0)}));
-    if (job.barrier) sheet.add(behind_barrier{}, c.words(behind_text{.level = decibels(s.level), .barrier = decibels(job.barrier->value)}));
+    if (job.barrier)
+        sheet.add(behind_barrier{},
+                  c.words(behind_text{.level = decibels(s.level), .barrier = decibels(job.barrier->value)}));
     if (s.with_background) {
-        sheet.add(with_background{}, c.words(background_text{.level = decibels(*s.with_background), .background = decibels(job.background->value)}));
+        sheet.add(with_background{}, c.words(background_text{.level = decibels(*s.with_background),
+                                                             .background = decibels(job.background->value)}));
     }
     if (s.limit) {
         const std::string limit = decibels(design::limit_as<SoundLevel>(c.plant.at(s.limit)).decibels());
-        sheet.add(sound_limit{}, judged(c, s.limit, job.rule.empty() ? limit
-                                        : c.words(limit_text{.limit = limit, .rule = plain(job.rule)})));
+        sheet.add(sound_limit{},
+                  judged(c, s.limit,
+                         job.rule.empty() ? limit : c.words(limit_text{.limit = limit, .rule = plain(job.rule)})));
     }
     sheet.add(far_enough{}, s.far_enough, unit::metre, 1);
     Blocks out{std::move(sheet.facts)};
@@ -222,13 +244,14 @@ std::string spoken(const Context& c, Duration time) {
 void hot_water_in_words(List& list, const Context& c) {
     const auto& h = *c.plant.hot_water;
     if (h.reheat) {
-        list.items.push_back(c.words(store_heats{.stored = degrees(c.job.hot_water->stored.value), .time = spoken(c, h.reheat->time)}));
+        list.items.push_back(
+            c.words(store_heats{.stored = degrees(c.job.hot_water->stored.value), .time = spoken(c, h.reheat->time)}));
     }
     if (h.hours_a_day) list.items.push_back(c.words(hot_water_takes{.time = spoken(c, *h.hours_a_day)}));
     if (h.hot_cycle) list.items.push_back(c.words(germs{.temperature = degrees(c.job.hot_water->hot_cycle.value)}));
 }
 
-}   // namespace
+}  // namespace
 
 Blocks beside_heating_block(const Context& c) {
     List list;
@@ -239,8 +262,8 @@ Blocks beside_heating_block(const Context& c) {
                                                : c.words(sound_heard{.level = fixed(s.level, 0)}));
     }
     if (list.items.empty()) return {};
-    constexpr double room_for_list = 130.0;   // one line below a heading at the foot of a page reads badly
+    constexpr double room_for_list = 130.0;  // one line below a heading at the foot of a page reads badly
     return headed(c.words(beside_heading{}), {std::move(list)}, room_for_list);
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

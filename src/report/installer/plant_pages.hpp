@@ -13,4 +13,4 @@ namespace loopfolio::report {
 /// Hot water and sound in plain words, for the household.
 [[nodiscard]] Blocks beside_heating_block(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

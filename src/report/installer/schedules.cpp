@@ -34,30 +34,33 @@ Row room_row(const Context& c, std::size_t i) {
     const auto loss_of = [](const auto& method) {
         return method ? figure(method->loss, unit::watt, 0) : std::string{dash};
     };
-    return with_allowance(c, row(c,
-               {name_of(room), figure(room.floor_area.value, unit::square_metre, 1),
-                figure(room.temperature.value, unit::celsius, 0), loss_of(result.by_area),
-                loss_of(result.by_elements), figure(result.loss, unit::watt, 0),
-                figure(total.rate, unit::watt_per_square_metre, 0),
-                figure(result.output, unit::watt, 0), figure(total.surplus, unit::watt, 0)},
-               c.design.verdict_of(result.finding)), result.heat_up);
+    return with_allowance(
+        c,
+        row(c,
+            {name_of(room), figure(room.floor_area.value, unit::square_metre, 1),
+             figure(room.temperature.value, unit::celsius, 0), loss_of(result.by_area), loss_of(result.by_elements),
+             figure(result.loss, unit::watt, 0), figure(total.rate, unit::watt_per_square_metre, 0),
+             figure(result.output, unit::watt, 0), figure(total.surplus, unit::watt, 0)},
+            c.design.verdict_of(result.finding)),
+        result.heat_up);
 }
 
 std::vector<std::string> storeys(const job::Job& job) {
     std::vector<std::string> out;
     for (const auto& room : job.rooms) {
-        if (room.heated && std::find(out.begin(), out.end(), room.storey) == out.end())
-            out.push_back(room.storey);
+        if (room.heated && std::find(out.begin(), out.end(), room.storey) == out.end()) out.push_back(room.storey);
     }
     return out;
 }
 
 Row room_sum(const Context& c) {
     const auto& sum = c.study.totals.heated;
-    return with_allowance(c, sum_row({c.words(rooms_sum{}), figure(sum.floor_area, unit::square_metre, 1), "", "", "",
-                    figure(sum.loss, unit::watt, 0),
-                    sum.rate ? figure(*sum.rate, unit::watt_per_square_metre, 0) : std::string{},
-                    figure(sum.output, unit::watt, 0), figure(sum.surplus, unit::watt, 0)}), sum.heat_up);
+    return with_allowance(c,
+                          sum_row({c.words(rooms_sum{}), figure(sum.floor_area, unit::square_metre, 1), "", "", "",
+                                   figure(sum.loss, unit::watt, 0),
+                                   sum.rate ? figure(*sum.rate, unit::watt_per_square_metre, 0) : std::string{},
+                                   figure(sum.output, unit::watt, 0), figure(sum.surplus, unit::watt, 0)}),
+                          sum.heat_up);
 }
 
 std::string note_on_rooms(const Context& c) {
@@ -73,22 +76,22 @@ std::string note_on_rooms(const Context& c) {
 
 std::vector<Column> room_columns(const Context& c) {
     std::vector<Column> columns{words_column(c.words(column_room{})),
-            figure_column(c.words(column_area{}), "m²"),
-            figure_column(c.words(column_inside{}), "°C"),
-            figure_column(c.words(column_by_area{}), "W"),
-            figure_column(c.words(column_by_elements{}), "W"),
-            figure_column(c.words(column_adopted{}), "W"),
-            figure_column(c.words(column_rate{}), "W/m²"),
-            figure_column(c.words(column_output{}), "W"),
-            figure_column(c.words(column_surplus{}), "W"),
-            name_column(c.words(column_verdict{}))};
+                                figure_column(c.words(column_area{}), "m²"),
+                                figure_column(c.words(column_inside{}), "°C"),
+                                figure_column(c.words(column_by_area{}), "W"),
+                                figure_column(c.words(column_by_elements{}), "W"),
+                                figure_column(c.words(column_adopted{}), "W"),
+                                figure_column(c.words(column_rate{}), "W/m²"),
+                                figure_column(c.words(column_output{}), "W"),
+                                figure_column(c.words(column_surplus{}), "W"),
+                                name_column(c.words(column_verdict{}))};
     if (c.design.duty.heat_up > Power{}) {
         columns.insert(columns.begin() + before_allowance, figure_column(c.words(column_heat_up{}), "W"));
     }
     return columns;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks room_schedule(const Context& c) {
     Blocks out;
@@ -105,8 +108,7 @@ Blocks room_schedule(const Context& c) {
         if (groups.size() > 1)
             table.rows.push_back(group_row(storey.empty() ? c.words(other_rooms{}) : capital(storey)));
         for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
-            if (c.job.rooms[i].heated && c.job.rooms[i].storey == storey)
-                table.rows.push_back(room_row(c, i));
+            if (c.job.rooms[i].heated && c.job.rooms[i].storey == storey) table.rows.push_back(room_row(c, i));
         }
     }
     table.rows.push_back(room_sum(c));
@@ -136,17 +138,15 @@ Row emitter_row(const Context& c, std::size_t i) {
     const auto& result = c.design.emitters[i];
     const std::string kind = short_kind(c, emitter);
     return row(c,
-               {emitter.id, name_of(room_of(c, result)),
-                emitter.existing ? kind : c.words(new_emitter{.kind = kind}),
+               {emitter.id, name_of(room_of(c, result)), emitter.existing ? kind : c.words(new_emitter{.kind = kind}),
                 figure(emitter.output_at_50k.value, unit::watt, 0), figure(result.load, unit::watt, 0),
                 figure(result.output, unit::watt, 0), figure(result.volume_flow, unit::litre_per_minute, 2),
                 figure(result.return_temperature, unit::celsius, 1),
-                figure(result.lowest_flow_temperature, unit::celsius, 1),
-                figure(result.needed_at_50k, unit::watt, 0)},
+                figure(result.lowest_flow_temperature, unit::celsius, 1), figure(result.needed_at_50k, unit::watt, 0)},
                c.design.verdict_of(result.finding));
 }
 
-}   // namespace
+}  // namespace
 
 Blocks emitter_schedule(const Context& c) {
     Blocks out;
@@ -202,11 +202,12 @@ std::string note_on_sections(const Context& c) {
     const std::string limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2);
     if (c.design.tree) return c.words(sections_note{.preferred = preferred, .gradient = gradient, .limit = limit});
     std::string out = c.words(sections_note_single_pipes{.preferred = preferred, .gradient = gradient, .limit = limit});
-    if (!c.design.mixers.empty()) out += " " + c.words(sections_note_mixing{.drop = text(c.design.drop, unit::kelvin, 1)});
+    if (!c.design.mixers.empty())
+        out += " " + c.words(sections_note_mixing{.drop = text(c.design.drop, unit::kelvin, 1)});
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks section_schedule(const Context& c) {
     Table table;
@@ -257,13 +258,12 @@ Row capacity_row(const Context& c, std::size_t i) {
     if (result.verdict == Verdict::change) drop_for_limit = figure(result.drop_to_limit, unit::kelvin, 1);
     return row(c,
                {c.job.sections[i].id, pipe_label(c, c.job.sections[i].pipe), figure(result.load, unit::kilowatt, 2),
-                capacity(Limit::velocity_preferred), capacity(Limit::gradient_preferred),
-                capacity(Limit::velocity), label(c, result.governing), next_sizes(c, result),
-                drop_for_limit, drop},
+                capacity(Limit::velocity_preferred), capacity(Limit::gradient_preferred), capacity(Limit::velocity),
+                label(c, result.governing), next_sizes(c, result), drop_for_limit, drop},
                result.verdict);
 }
 
-}   // namespace
+}  // namespace
 
 Blocks capacity_schedule(const Context& c) {
     Table table;
@@ -275,4 +275,4 @@ Blocks capacity_schedule(const Context& c) {
     return {std::move(table)};
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -26,7 +26,8 @@ namespace loopfolio::report {
 /// The pipework as a tree, with a second tree for return pipes that run separately. An emitter alone at the end of a
 /// pipe is drawn as one node with that end. A pipe that closes a ring ends with the name of the junction that it joins.
 [[nodiscard]] Blocks pipe_drawings(const Context& context);
-[[nodiscard]] PipeTree drawing_joined_at(const Context& context, const design::Design& design, const std::string& junction);
+[[nodiscard]] PipeTree drawing_joined_at(const Context& context, const design::Design& design,
+                                         const std::string& junction);
 
 /// How the system really runs: states, curves, pipes that stay, where to join pipes, and how much more load the pipes
 /// could carry.
@@ -46,4 +47,4 @@ namespace loopfolio::report {
 /// Checklists and tables to fill in on site, in the order of the work.
 [[nodiscard]] Blocks commissioning(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

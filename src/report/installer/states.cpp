@@ -82,8 +82,8 @@ std::vector<Line> lines(const Context& c) {
         {words(pump_power{}), [](const State& s) { return figure(s.pump_power, unit::watt, 1); }},
     };
     if (c.design.separation) {
-        out.insert(out.begin() + 2, {words(flow_source_side{}), [](const State& s) {
-                                         return figure(s.source_side, unit::litre_per_minute, 1); }});
+        out.insert(out.begin() + 2, {words(flow_source_side{}),
+                                     [](const State& s) { return figure(s.source_side, unit::litre_per_minute, 1); }});
     }
     return out;
 }
@@ -208,8 +208,7 @@ LineChart curves(const Context& c) {
     chart.x = {c.words(curves_flow{}), "L/min", true};
     chart.y = {c.words(curves_head{}), "kPa", true};
     if (!c.operation.pump_curve.empty()) {
-        chart.series.push_back(
-            series_of(c.operation.pump_curve, c.words(curves_circulator{}), LineChart::Dash::solid));
+        chart.series.push_back(series_of(c.operation.pump_curve, c.words(curves_circulator{}), LineChart::Dash::solid));
     }
     constexpr LineChart::Dash dashes[] = {LineChart::Dash::dotted, LineChart::Dash::dashed, LineChart::Dash::solid};
     for (const auto& s : c.operation.states) {
@@ -226,13 +225,13 @@ LineChart curves(const Context& c) {
                                {s.flow.in(unit::litre_per_minute), s.head.in(unit::kilopascal)}});
     }
     const auto& duty = c.design.duty;
-    chart.marks.push_back({c.words(curves_design{}),
-                           {duty.volume_flow.in(unit::litre_per_minute), duty.head.in(unit::kilopascal)}});
+    chart.marks.push_back(
+        {c.words(curves_design{}), {duty.volume_flow.in(unit::litre_per_minute), duty.head.in(unit::kilopascal)}});
     chart.alternative = c.words(curves_alternative{});
     return chart;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks states_in_figures(const Context& c) {
     Blocks out;
@@ -274,7 +273,8 @@ std::size_t rooms_missed(const Context& c, const State& s) {
     std::size_t missed = 0;
     for (std::size_t i = 0; i < s.rooms.size(); ++i) {
         if (c.design.rooms[i].emitters > 0 && s.rooms[i].need > Power{} &&
-            s.rooms[i].temperature < c.job.rooms[i].temperature.value - TemperatureDifference::from_si(0.05)) ++missed;
+            s.rooms[i].temperature < c.job.rooms[i].temperature.value - TemperatureDifference::from_si(0.05))
+            ++missed;
     }
     return missed;
 }
@@ -299,7 +299,7 @@ std::string missed_in_words(const Context& c, const State& s, std::size_t missed
                         .wanted = degrees(c.job.rooms[worst].temperature.value)});
 }
 
-}   // namespace
+}  // namespace
 
 std::string if_nothing_is_changed(const Context& c) {
     if (c.operation.states.empty()) return "";
@@ -321,7 +321,8 @@ std::string if_all_is_changed(const Context& c) {
     if (changed == c.operation.states.end()) return "";
     const std::size_t missed = rooms_missed(c, *changed);
     if (missed == 0) return "";
-    return c.operation.changes.any() ? missed_in_words<changed_cool>(c, *changed, missed) : missed_in_words<set_cool>(c, *changed, missed);
+    return c.operation.changes.any() ? missed_in_words<changed_cool>(c, *changed, missed)
+                                     : missed_in_words<set_cool>(c, *changed, missed);
 }
 
 namespace {
@@ -349,7 +350,7 @@ std::string balancing_notes(const Context& c, Pressure head, const std::vector<s
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Table balancing_table(const Context& c) {
     const auto& balancing = c.operation.changes.any() ? c.operation.changed : c.operation.as_found;
@@ -362,14 +363,14 @@ Table balancing_table(const Context& c) {
     for (const auto& v : balancing.valves) {
         const auto i = static_cast<std::size_t>(v.emitter);
         if (v.out_of_reach) out_of_reach.push_back(c.job.emitters[i].id);
-        table.rows.push_back(row({fixed(++number, 0), c.job.emitters[i].id, name_of(room_of(c, c.design.emitters[i])),
-                                  figure(v.flow, unit::litre_per_minute, 2), figure(v.added, unit::kilopascal, 2),
-                                  v.kv > 0.0 ? fixed(v.kv, 2) : c.words(valve_open{}),
-                                  figure(v.return_temperature, unit::celsius, 1), figure(v.drop, unit::kelvin, 1),
-                                  "", ""}));
+        table.rows.push_back(
+            row({fixed(++number, 0), c.job.emitters[i].id, name_of(room_of(c, c.design.emitters[i])),
+                 figure(v.flow, unit::litre_per_minute, 2), figure(v.added, unit::kilopascal, 2),
+                 v.kv > 0.0 ? fixed(v.kv, 2) : c.words(valve_open{}), figure(v.return_temperature, unit::celsius, 1),
+                 figure(v.drop, unit::kelvin, 1), "", ""}));
     }
     table.note = balancing_notes(c, balancing.head, out_of_reach);
     return table;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

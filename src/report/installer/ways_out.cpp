@@ -39,13 +39,13 @@ Table kept_pipes(const Context& c) {
     for (const auto& k : c.operation.kept) {
         const auto i = static_cast<std::size_t>(k.section);
         const bool drop = k.drop.has_value();
-        table.rows.push_back(row({c.job.sections[i].id, pipe_label(c, c.job.sections[i].pipe),
-                                  figure(k.velocity, unit::metre_per_second, 2), fixed(100.0 * k.noise_margin, 0),
-                                  figure(k.drop, unit::kelvin, 1), figure(k.flow_temperature, unit::celsius, 1),
-                                  drop ? figure(k.total_flow, unit::litre_per_minute, 1) : std::string{"\u2013"},
-                                  drop ? whether_kept(c, k.minimum_flow_kept) : std::string{"\u2013"},
-                                  drop ? whether_kept(c, k.maximum_drop_kept) : std::string{"\u2013"},
-                                  fixed(100.0 * k.load_share, 0)}));
+        table.rows.push_back(
+            row({c.job.sections[i].id, pipe_label(c, c.job.sections[i].pipe),
+                 figure(k.velocity, unit::metre_per_second, 2), fixed(100.0 * k.noise_margin, 0),
+                 figure(k.drop, unit::kelvin, 1), figure(k.flow_temperature, unit::celsius, 1),
+                 drop ? figure(k.total_flow, unit::litre_per_minute, 1) : std::string{"\u2013"},
+                 drop ? whether_kept(c, k.minimum_flow_kept) : std::string{"\u2013"},
+                 drop ? whether_kept(c, k.maximum_drop_kept) : std::string{"\u2013"}, fixed(100.0 * k.load_share, 0)}));
     }
     table.note = c.words(kept_note{.limit = text(c.job.conditions.velocity_limit.value, unit::metre_per_second, 2)});
     return table;
@@ -54,9 +54,12 @@ Table kept_pipes(const Context& c) {
 Table joins_table(const Context& c) {
     Table table;
     table.caption = c.words(joins_caption{});
-    table.columns = {words_column(c.words(column_junction{})), name_column(c.words(column_past_limit{})),
-                     figure_column(c.words(column_pipe_to_change{}), "m"), figure_column(c.words(column_noted{}), ""),
-                     figure_column(c.words(column_head{}), "kPa"), name_column(c.words(column_best{}))};
+    table.columns = {words_column(c.words(column_junction{})),
+                     name_column(c.words(column_past_limit{})),
+                     figure_column(c.words(column_pipe_to_change{}), "m"),
+                     figure_column(c.words(column_noted{}), ""),
+                     figure_column(c.words(column_head{}), "kPa"),
+                     name_column(c.words(column_best{}))};
     for (std::size_t k = 0; k < c.operation.joins.size(); ++k) {
         const auto& j = c.operation.joins[k];
         std::vector<std::string> ids;
@@ -66,10 +69,10 @@ Table joins_table(const Context& c) {
             table.rows.push_back(row({name, c.words(no_design{}), "", "", "", ""}));
             continue;
         }
-        table.rows.push_back(row({name, ids.empty() ? c.words(no_sections{}) : list_of(c.words, ids, 6),
-                                  figure(j.metres, unit::metre, 1),
-                                  fixed(j.noted, 0), figure(j.head, unit::kilopascal, 2),
-                                  static_cast<int>(k) == c.operation.best_join ? c.words(best_junction{}) : ""}));
+        table.rows.push_back(
+            row({name, ids.empty() ? c.words(no_sections{}) : list_of(c.words, ids, 6),
+                 figure(j.metres, unit::metre, 1), fixed(j.noted, 0), figure(j.head, unit::kilopascal, 2),
+                 static_cast<int>(k) == c.operation.best_join ? c.words(best_junction{}) : ""}));
     }
     table.note = c.words(joins_note{});
     return table;
@@ -150,8 +153,8 @@ Facts sides_of(const Context& c, const design::SeparationResult& s) {
     if (s.if_mixed) add(if_mixed{}, c.words(if_mixed_text{.made = text(*s.if_mixed, unit::celsius, 1)}));
     add(comes_back{}, text(s.source_entering, unit::celsius, 1));
     if (s.effectiveness) {
-        add(plate{}, c.words(plate_text{.effectiveness = fixed(*s.effectiveness, 3),
-                                        .units = fixed(*s.transfer_units, 2)}));
+        add(plate{},
+            c.words(plate_text{.effectiveness = fixed(*s.effectiveness, 3), .units = fixed(*s.transfer_units, 2)}));
     }
     if (c.design.duty.performance) add(costs{}, cost_of(c, *c.design.duty.performance));
     add(source_side_pump{}, source_pump(c, s));
@@ -163,10 +166,14 @@ Facts sides_of(const Context& c, const design::SeparationResult& s) {
 Table mixers_table(const Context& c) {
     Table table;
     table.caption = c.words(mixing_caption{});
-    table.columns = {name_column(c.words(column_id{})), words_column(c.words(column_junctions{})),
-                     figure_column(c.words(column_makes{}), "°C"), figure_column(c.words(column_comes_back{}), "°C"),
-                     figure_column(c.words(column_draws{}), "L/min"), figure_column(c.words(column_sends{}), "L/min"),
-                     figure_column(c.words(column_head{}), "kPa"), name_column(c.words(column_verdict{}))};
+    table.columns = {name_column(c.words(column_id{})),
+                     words_column(c.words(column_junctions{})),
+                     figure_column(c.words(column_makes{}), "°C"),
+                     figure_column(c.words(column_comes_back{}), "°C"),
+                     figure_column(c.words(column_draws{}), "L/min"),
+                     figure_column(c.words(column_sends{}), "L/min"),
+                     figure_column(c.words(column_head{}), "kPa"),
+                     name_column(c.words(column_verdict{}))};
     for (std::size_t i = 0; i < c.design.mixers.size(); ++i) {
         const auto& r = c.design.mixers[i];
         auto line = row({c.job.mixers[i].id, c.job.mixers[i].from + " → " + c.job.mixers[i].to,
@@ -180,7 +187,7 @@ Table mixers_table(const Context& c) {
     return table;
 }
 
-}   // namespace
+}  // namespace
 
 Blocks separation_facts(const Context& c) {
     Blocks out;
@@ -219,4 +226,4 @@ Blocks choices(const Context& c) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

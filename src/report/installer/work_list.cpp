@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: MIT
 #include "report/installer/schedules.hpp"
 
-#include "report/shared/finding_words.hpp"
 #include "report/shared/blocks.hpp"
-#include "report/shared/names.hpp"
 #include "report/shared/by_verdict.hpp"
+#include "report/shared/finding_words.hpp"
+#include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/work_list.hpp"
 
@@ -75,13 +75,16 @@ std::string emitter_remedy(const Context& c, std::size_t i) {
     const auto& result = c.design.emitters[i];
     const auto watts = [](Power power) { return text(power, unit::watt, 0); };
     if (emitter.floor) {
-        return c.words(floor_needed{.flux = text(result.load / emitter.floor->area.value, unit::watt_per_square_metre, 0)});
+        return c.words(
+            floor_needed{.flux = text(result.load / emitter.floor->area.value, unit::watt_per_square_metre, 0)});
     }
     if (emitter.deratings.empty()) {
         return c.words(rating_needed{.needed = watts(result.needed_at_50k), .now = watts(emitter.output_at_50k.value)});
     }
-    if (emitter.rating.value >= result.needed_at_50k) return c.words(uncovered_does{.now = watts(emitter.rating.value)});
-    return c.words(rating_needed_lowered{.bought = watts(result.rating_to_buy), .needed = watts(result.needed_at_50k),
+    if (emitter.rating.value >= result.needed_at_50k)
+        return c.words(uncovered_does{.now = watts(emitter.rating.value)});
+    return c.words(rating_needed_lowered{.bought = watts(result.rating_to_buy),
+                                         .needed = watts(result.needed_at_50k),
                                          .now = watts(emitter.rating.value)});
 }
 
@@ -115,7 +118,8 @@ Row plant_change(const Context& c, const design::Finding& f) {
 
 void fresh(Table& table, const Context& c) {
     for (std::size_t i = 0; i < c.job.emitters.size(); ++i) {
-        if (c.job.emitters[i].existing || c.design.at(c.design.emitters[i].finding).verdict == Verdict::change) continue;
+        if (c.job.emitters[i].existing || c.design.at(c.design.emitters[i].finding).verdict == Verdict::change)
+            continue;
         const std::string rating = text(c.job.emitters[i].output_at_50k.value, unit::watt, 0);
         table.rows.push_back(
             row({emitter_words(c, i), c.words(new_in_design{}), c.words(rating_at_50k{.rating = rating})}));
@@ -126,7 +130,7 @@ void fresh(Table& table, const Context& c) {
     }
 }
 
-}   // namespace
+}  // namespace
 
 Blocks work_list(const Context& c) {
     Table table;
@@ -155,8 +159,7 @@ Table verdict_tally(const Context& c) {
         table.columns.push_back(figure_column(label(c, v), ""));
     }
     const auto add = [&](std::string what, const auto& counts) {
-        table.rows.push_back(
-            row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
+        table.rows.push_back(row({std::move(what), fixed(counts[0], 0), fixed(counts[1], 0), fixed(counts[2], 0)}));
     };
     const auto& totals = c.study.totals;
     add(c.words(tally_rooms{}), totals.room_verdicts);
@@ -166,4 +169,4 @@ Table verdict_tally(const Context& c) {
     return table;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -17,9 +17,7 @@ inline void append(Blocks& to, Blocks from) {
     for (auto& block : from) to.push_back(std::move(block));
 }
 
-inline void heading(Blocks& to, int level, std::string text) {
-    to.push_back(Heading{level, std::move(text), 0.0});
-}
+inline void heading(Blocks& to, int level, std::string text) { to.push_back(Heading{level, std::move(text), 0.0}); }
 inline void say(Blocks& to, std::string text) { to.push_back(Paragraph{std::move(text)}); }
 inline void note(Blocks& to, std::string text) {
     Paragraph paragraph{std::move(text)};
@@ -85,4 +83,4 @@ template <class Q, class U>
     return value ? fixed(unit.value_of(*value), decimals) : std::string{"\u2013"};
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -13,13 +13,14 @@ Points points_with(Verdict verdict, const Context& context) {
     const auto& design = context.design;
     Points points;
     for (std::size_t i = 0; i < design.sections.size(); ++i) {
-        if (design.sections[i].verdict == verdict) points.sections.push_back(i);   // one for all its checks
+        if (design.sections[i].verdict == verdict) points.sections.push_back(i);  // one for all its checks
     }
     for (const auto& finding : context.study.findings) {
         if (finding.verdict != verdict) continue;
         const auto index = static_cast<std::size_t>(finding.index);
         if (finding.check == design::Check::room_has_emitter) points.bare_rooms.push_back(index);
-        else if (finding.check == design::Check::emitter_output && finding.subject == design::Subject::emitter) points.emitters.push_back(index);
+        else if (finding.check == design::Check::emitter_output && finding.subject == design::Subject::emitter)
+            points.emitters.push_back(index);
         else if (!in_lists_of_pieces(finding.check)) points.plant.push_back(finding);
     }
     return points;
@@ -36,9 +37,9 @@ Points pieces(const job::Job& job, const Points& points, bool existing) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 Points there(const job::Job& job, const Points& points) { return pieces(job, points, true); }
 Points fresh(const job::Job& job, const Points& points) { return pieces(job, points, false); }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -11,10 +11,10 @@ namespace loopfolio::report {
 
 /// Everything in the house that has one verdict, by index in the job.
 struct Points {
-    std::vector<std::size_t> bare_rooms;   ///< heated rooms without an emitter
+    std::vector<std::size_t> bare_rooms;  ///< heated rooms without an emitter
     std::vector<std::size_t> emitters;
     std::vector<std::size_t> sections;
-    std::vector<design::Finding> plant;   ///< pumps, heat source, system water, hot water, sound
+    std::vector<design::Finding> plant;  ///< pumps, heat source, system water, hot water, sound
 
     [[nodiscard]] std::size_t count() const {
         return bare_rooms.size() + emitters.size() + sections.size() + plant.size();
@@ -27,4 +27,4 @@ struct Points {
 [[nodiscard]] Points there(const job::Job& job, const Points& points);
 [[nodiscard]] Points fresh(const job::Job& job, const Points& points);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -43,7 +43,9 @@ bool lagging(const Context& c) { return c.job.old_lagging; }
 bool opens_fabric(const Context& c) {
     const auto is_new = [](const auto& item) { return !item.existing; };
     const auto changes = [](const auto& result) { return result.verdict == Verdict::change; };
-    const auto emitter_changes = [&](const auto& result) { return c.design.verdict_of(result.finding) == Verdict::change; };
+    const auto emitter_changes = [&](const auto& result) {
+        return c.design.verdict_of(result.finding) == Verdict::change;
+    };
     return std::any_of(c.job.sections.begin(), c.job.sections.end(), is_new) ||
            std::any_of(c.job.emitters.begin(), c.job.emitters.end(), is_new) ||
            std::any_of(c.design.sections.begin(), c.design.sections.end(), changes) ||
@@ -100,7 +102,7 @@ std::string with_basis(const templates::CautionRule& rule, const Context& c) {
     return c.words(texts::common::caution_basis{.caution = rule.installer, .sources = list_of(c.words, sources)});
 }
 
-}   // namespace
+}  // namespace
 
 std::vector<std::string_view> caution_conditions() {
     std::vector<std::string_view> out;
@@ -126,4 +128,4 @@ std::vector<std::string> caution_sources(const Context& context) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

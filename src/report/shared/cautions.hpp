@@ -19,4 +19,4 @@ namespace loopfolio::report {
 /// Keys of the sources on which these cautions are based.
 [[nodiscard]] std::vector<std::string> caution_sources(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -17,21 +17,11 @@ using namespace texts::caveats;
 
 /// The order in which the pack lists caveats.
 constexpr design::Caveat order[] = {
-    design::Caveat::transition_flow,
-    design::Caveat::still_section,
-    design::Caveat::methods_differ,
-    design::Caveat::rating_far_off,
-    design::Caveat::curve_exceeded,
-    design::Caveat::low_excess,
-    design::Caveat::loft_not_stated,
-    design::Caveat::unusual_rate,
-    design::Caveat::limits_apart,
-    design::Caveat::floor_too_warm,
-    design::Caveat::loop_too_long,
-    design::Caveat::piece_far_off,
-    design::Caveat::outside_table,
-    design::Caveat::capacity_unlike_table,
-    design::Caveat::head_far_off,
+    design::Caveat::transition_flow, design::Caveat::still_section,         design::Caveat::methods_differ,
+    design::Caveat::rating_far_off,  design::Caveat::curve_exceeded,        design::Caveat::low_excess,
+    design::Caveat::loft_not_stated, design::Caveat::unusual_rate,          design::Caveat::limits_apart,
+    design::Caveat::floor_too_warm,  design::Caveat::loop_too_long,         design::Caveat::piece_far_off,
+    design::Caveat::outside_table,   design::Caveat::capacity_unlike_table, design::Caveat::head_far_off,
 };
 
 /// The sentence of one kind of caveat, for all its subjects together.
@@ -50,7 +40,8 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::loop_too_long: return words(loop_too_long{.subjects = std::move(subjects)});
         case design::Caveat::piece_far_off: return words(piece_far_off{.subjects = std::move(subjects)});
         case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
-        case design::Caveat::capacity_unlike_table: return words(capacity_unlike_table{.subjects = std::move(subjects)});
+        case design::Caveat::capacity_unlike_table:
+            return words(capacity_unlike_table{.subjects = std::move(subjects)});
         case design::Caveat::head_far_off: return words(head_far_off{.subjects = std::move(subjects)});
     }
     return "";
@@ -58,8 +49,10 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
 
 std::string flagged(const job::Job& job, const design::Flag& flag, const templates::Texts& words) {
     const auto i = static_cast<std::size_t>(flag.index);
-    if (flag.caveat == design::Caveat::outside_table) return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
-    if (flag.caveat == design::Caveat::capacity_unlike_table) return words(times_the_table{.ratio = fixed(flag.figure, 2)});
+    if (flag.caveat == design::Caveat::outside_table)
+        return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
+    if (flag.caveat == design::Caveat::capacity_unlike_table)
+        return words(times_the_table{.ratio = fixed(flag.figure, 2)});
     if (flag.caveat == design::Caveat::head_far_off) return text(Pressure::from_si(flag.figure), unit::kilopascal, 0);
     switch (flag.subject) {
         case design::Subject::room: return name_of(job.rooms.at(i));
@@ -77,7 +70,7 @@ std::string flagged(const job::Job& job, const design::Flag& flag, const templat
     return "";
 }
 
-}   // namespace
+}  // namespace
 
 std::vector<std::string> caveats(const job::Job& filled, const design::Design& design, const templates::Texts& words) {
     std::map<design::Caveat, std::vector<std::string>> subjects;
@@ -91,4 +84,4 @@ std::vector<std::string> caveats(const job::Job& filled, const design::Design& d
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -10,13 +10,13 @@ namespace loopfolio::report {
 
 /// Everything that the pack says of one finding.
 struct FindingWords {
-    std::string listed;       ///< name within a list of what changes: `the pump`
-    std::string line;         ///< in the summary
-    std::string head;         ///< its heading among the changes, for the household
-    std::string changes;      ///< a sentence with figure, limit and solution
-    std::string noted;        ///< the same for a piece kept with little to spare
-    std::string kept;         ///< says that it is as it should be
-    std::string item, finding, work;   ///< in the installer's work list
+    std::string listed;               ///< name within a list of what changes: `the pump`
+    std::string line;                 ///< in the summary
+    std::string head;                 ///< its heading among the changes, for the household
+    std::string changes;              ///< a sentence with figure, limit and solution
+    std::string noted;                ///< the same for a piece kept with little to spare
+    std::string kept;                 ///< says that it is as it should be
+    std::string item, finding, work;  ///< in the installer's work list
 };
 
 /// The words for a check of the plant. Empty for rooms, emitters and sections, which the pack describes kind by kind in
@@ -30,4 +30,4 @@ struct FindingWords {
 [[nodiscard]] FindingWords pump_words(const Context& context, const design::Finding& finding);
 [[nodiscard]] FindingWords source_words(const Context& context, const design::Finding& finding);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -122,7 +122,7 @@ std::string in_one_line(const std::vector<std::string>& lines) {
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 std::string address_line(const job::Property& property) { return in_one_line(property.address); }
 
@@ -141,24 +141,25 @@ Facts identity_facts(const Context& context) {
     };
     add(context.words(property{}), joined({address_line(job.property), job.property.description}));
     add(context.words(prepared_for{}), joined({job.household.name, in_one_line(job.household.contact)}));
-    add(context.words(prepared_by{}), joined({job.firm.name, in_one_line(job.firm.address), job.firm.telephone, job.firm.email,
-                                              job.firm.registration}));
+    add(context.words(prepared_by{}), joined({job.firm.name, in_one_line(job.firm.address), job.firm.telephone,
+                                              job.firm.email, job.firm.registration}));
     add(context.words(designer{}), joined({job.designer.name, job.designer.role}));
     const auto& id = job.identity;
     add(context.words(reference_term{}),
-        id.supersedes.empty()
-            ? context.words(reference_text{.reference = id.reference, .revision = id.revision})
-            : context.words(reference_supersedes{.reference = id.reference, .revision = id.revision, .earlier = id.supersedes}));
+        id.supersedes.empty() ? context.words(reference_text{.reference = id.reference, .revision = id.revision})
+                              : context.words(reference_supersedes{
+                                    .reference = id.reference, .revision = id.revision, .earlier = id.supersedes}));
     add(context.words(design_date{}), date_text(context.words, id.design_date));
     return facts;
 }
 
 std::string designer_signer(const Context& c) {
-    return c.job.designer.name.empty() ? c.words(designer_signs{}) : c.words(designer_named{.name = c.job.designer.name});
+    return c.job.designer.name.empty() ? c.words(designer_signs{})
+                                       : c.words(designer_named{.name = c.job.designer.name});
 }
 
 std::string made_by(const study::Origin& origin) { return origin.program + " " + origin.version; }
 
 double metres_of_water(const Context& c, Pressure pressure) { return pressure / c.design.metre_of_water; }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

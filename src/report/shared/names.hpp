@@ -52,4 +52,4 @@ namespace loopfolio::report {
 /// A pressure as pump manufacturers state head: in metres of the system's own water.
 [[nodiscard]] double metres_of_water(const Context& context, Pressure pressure);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

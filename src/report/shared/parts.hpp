@@ -16,7 +16,7 @@ namespace loopfolio::report {
 /// Everything from which a part of the pack is written.
 struct Context {
     const study::Study& study;
-    const job::Job& job;                 ///< the values of the study's house, with words that cannot be taken for markup
+    const job::Job& job;  ///< the values of the study's house, with words that cannot be taken for markup
     const design::Design& design;
     const design::Operation& operation;
     const design::Plant& plant;
@@ -39,13 +39,13 @@ struct NamedBlock {
 /// A part that a template may name: its title, and the blocks that it may contain.
 struct NamedPart {
     std::string_view name;
-    Part (*opened)(const Context& context);   ///< title and subtitle
+    Part (*opened)(const Context& context);  ///< title and subtitle
     std::span<const NamedBlock> blocks;
 };
 
 /// Blocks that any part may contain: the facts of the job, and a table of contents.
 [[nodiscard]] Blocks identity_block(const Context& context);
-[[nodiscard]] Blocks contents_block(const Context& context);   ///< of the part that contains it
+[[nodiscard]] Blocks contents_block(const Context& context);  ///< of the part that contains it
 
 /// The parts; each has its own source file.
 [[nodiscard]] NamedPart summary_part();
@@ -53,4 +53,4 @@ struct NamedPart {
 [[nodiscard]] NamedPart installer_part();
 [[nodiscard]] NamedPart assessor_part();
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

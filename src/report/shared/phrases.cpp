@@ -52,12 +52,12 @@ std::string month_name(const templates::Texts& words, unsigned month) {
     }
 }
 
-}   // namespace
+}  // namespace
 
 std::string date_text(const templates::Texts& words, const date::year_month_day& day) {
     return words(texts::common::date{.day = std::to_string(static_cast<unsigned>(day.day())),
-                                       .month = month_name(words, static_cast<unsigned>(day.month())),
-                                       .year = std::to_string(static_cast<int>(day.year()))});
+                                     .month = month_name(words, static_cast<unsigned>(day.month())),
+                                     .year = std::to_string(static_cast<int>(day.year()))});
 }
 
 std::string bold(std::string_view text) { return "**" + std::string{text} + "**"; }
@@ -134,4 +134,4 @@ std::string times_as_much(const templates::Texts& words, double ratio) {
     return words(ratio_times{.number = trimmed(number, 1)});
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -14,7 +14,8 @@
 namespace loopfolio::report {
 
 /// `a, b and c`. If there are more than `most` items, the first ones and `and 7 more`.
-[[nodiscard]] std::string list_of(const templates::Texts& words, const std::vector<std::string>& items, std::size_t most = 1000);
+[[nodiscard]] std::string list_of(const templates::Texts& words, const std::vector<std::string>& items,
+                                  std::size_t most = 1000);
 
 /// Makes the first letter upper case, if it is ASCII.
 [[nodiscard]] std::string capital(std::string text);
@@ -36,4 +37,4 @@ namespace loopfolio::report {
 /// A ratio as people say it, before words such as `what a kettle uses`: `about half of`, `about twice`.
 [[nodiscard]] std::string times_as_much(const templates::Texts& words, double ratio);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -34,7 +34,8 @@ std::string there_of(const Context& c, Q there, Q needed, const U& unit, int dec
 
 std::string pump_compared(const Context& c, const Finding& f) {
     const std::string needed = metres(c, figure_as<Pressure>(f)), available = metres(c, limit_as<Pressure>(f));
-    if (f.check != Check::circulator_head) return c.words(plain::compared_second_pump{.needed = needed, .available = available});
+    if (f.check != Check::circulator_head)
+        return c.words(plain::compared_second_pump{.needed = needed, .available = available});
     if (c.design.duty.available) return c.words(plain::compared_pump{.needed = needed, .available = available});
     return c.words(plain::compared_pump_beyond_curve{.litres = litres(c.design.duty.volume_flow), .needed = needed});
 }
@@ -48,9 +49,8 @@ std::string wider_pipes(const Context& c) {
         pipes.push_back(c.words(plain::made_wider{.pipe = pipe_name(c, static_cast<std::size_t>(change.section)),
                                                   .wider = c.named(change.to->label)}));
     }
-    return c.words(plain::wider_pipes_named{.pipes = list_of(c.words, pipes),
-                                            .needed = metres(c, wider->head),
-                                            .available = metres(c, wider->available)});
+    return c.words(plain::wider_pipes_named{
+        .pipes = list_of(c.words, pipes), .needed = metres(c, wider->head), .available = metres(c, wider->available)});
 }
 
 /// The head that the pump must give once every pipe listed in this part is replaced by a wider one; empty if none is.
@@ -60,8 +60,10 @@ std::string with_all_changes(const Context& c) {
     // If the alternative above widens the same pipes, it already gives this head.
     if (c.study.wider_pipes && c.study.wider_pipes->changes.size() == changes.pipes.size()) return {};
     std::vector<std::string> pipes;
-    for (const auto& p : changes.pipes) pipes.push_back("**" + c.job.sections[static_cast<std::size_t>(p.section)].id + "**");
-    return " " + c.words(plain::with_wider_pipes{.pipes = list_of(c.words, pipes), .needed = metres(c, c.operation.changed_head)});
+    for (const auto& p : changes.pipes)
+        pipes.push_back("**" + c.job.sections[static_cast<std::size_t>(p.section)].id + "**");
+    return " " + c.words(plain::with_wider_pipes{.pipes = list_of(c.words, pipes),
+                                                 .needed = metres(c, c.operation.changed_head)});
 }
 
 std::string pump_remedy(const Context& c, const Finding& f) {
@@ -90,13 +92,12 @@ std::string circulator_work(const Context& c) {
     if (!wider) return c.words(list::circulator_needed{.head = head, .at = at});
     std::vector<std::string> pipes;
     for (const auto& change : wider->changes) {
-        pipes.push_back(c.words(list::pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
-                                                   .pipe = c.named(change.to->label)}));
+        pipes.push_back(
+            c.words(list::pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
+                                       .pipe = c.named(change.to->label)}));
     }
-    return c.words(list::circulator_or_pipes{.head = head,
-                                             .at = at,
-                                             .pipes = list_of(c.words, pipes),
-                                             .brought = text(wider->head, unit::kilopascal, 1)});
+    return c.words(list::circulator_or_pipes{
+        .head = head, .at = at, .pipes = list_of(c.words, pipes), .brought = text(wider->head, unit::kilopascal, 1)});
 }
 
 /// The sentences on a pump or on the heat source.
@@ -109,8 +110,14 @@ void say_of(const Context& c, const std::string& subject, const std::string& com
 
 FindingWords capacity(const Context& c, const Finding& f, const std::string& source) {
     const Power needed = figure_as<Power>(f), there = limit_as<Power>(f);
-    FindingWords out{.listed = {}, .line = c.words(summary::source_small{}), .head = c.words(plain::capacity_heading{}),
-                     .changes = {}, .noted = {}, .kept = {}, .item = {}, .finding = there_of(c, there, needed, unit::kilowatt, 2),
+    FindingWords out{.listed = {},
+                     .line = c.words(summary::source_small{}),
+                     .head = c.words(plain::capacity_heading{}),
+                     .changes = {},
+                     .noted = {},
+                     .kept = {},
+                     .item = {},
+                     .finding = there_of(c, there, needed, unit::kilowatt, 2),
                      .work = c.words(list::larger_source{})};
     say_of(c, source, c.words(plain::compared_capacity{.needed = kilowatts(needed), .available = kilowatts(there)}),
            c.words(plain::remedy_capacity{.needed = kilowatts(needed),
@@ -122,8 +129,14 @@ FindingWords capacity(const Context& c, const Finding& f, const std::string& sou
 
 FindingWords minimum_flow(const Context& c, const Finding& f, const std::string& source) {
     const VolumeFlow there = figure_as<VolumeFlow>(f), needed = limit_as<VolumeFlow>(f);
-    FindingWords out{.listed = {}, .line = c.words(summary::source_flow{}), .head = c.words(plain::flow_heading{}), .changes = {},
-                     .noted = {}, .kept = {}, .item = {}, .finding = there_of(c, there, needed, unit::litre_per_minute, 1),
+    FindingWords out{.listed = {},
+                     .line = c.words(summary::source_flow{}),
+                     .head = c.words(plain::flow_heading{}),
+                     .changes = {},
+                     .noted = {},
+                     .kept = {},
+                     .item = {},
+                     .finding = there_of(c, there, needed, unit::litre_per_minute, 1),
                      .work = c.words(list::buffer{})};
     say_of(c, source, c.words(plain::compared_flow{.litres = litres(there), .least = litres(needed)}),
            c.words(plain::remedy_flow{}), c.words(plain::keeps_flow{.source = source}), out);
@@ -132,21 +145,34 @@ FindingWords minimum_flow(const Context& c, const Finding& f, const std::string&
 
 FindingWords maximum_drop(const Context& c, const Finding& f, const std::string& source) {
     const auto there = figure_as<TemperatureDifference>(f), most = limit_as<TemperatureDifference>(f);
-    FindingWords out{.listed = {}, .line = c.words(summary::source_drop{}), .head = c.words(plain::drop_heading{}), .changes = {},
-                     .noted = {}, .kept = {}, .item = {},
-                     .finding = c.words(list::drop_at_most{.drop = text(there, unit::kelvin, 1), .limit = text(most, unit::kelvin, 1)}),
+    FindingWords out{.listed = {},
+                     .line = c.words(summary::source_drop{}),
+                     .head = c.words(plain::drop_heading{}),
+                     .changes = {},
+                     .noted = {},
+                     .kept = {},
+                     .item = {},
+                     .finding = c.words(list::drop_at_most{.drop = text(there, unit::kelvin, 1),
+                                                           .limit = text(most, unit::kelvin, 1)}),
                      .work = c.words(list::more_flow{})};
-    say_of(c, source, c.words(plain::compared_drop{.drop = fixed(there.si(), 1) + "\u00a0°C", .most = fixed(most.si(), 1)}),
+    say_of(c, source,
+           c.words(plain::compared_drop{.drop = fixed(there.si(), 1) + "\u00a0°C", .most = fixed(most.si(), 1)}),
            c.words(plain::remedy_drop{}), c.words(plain::keeps_drop{.source = source}), out);
     return out;
 }
 
-}   // namespace
+}  // namespace
 
 FindingWords pump_words(const Context& c, const Finding& f) {
     const Pressure needed = figure_as<Pressure>(f), there = limit_as<Pressure>(f);
-    FindingWords out{.listed = c.words(summary::the_pump{}), .line = {}, .head = c.words(plain::second_pump_heading{}), .changes = {},
-                     .noted = {}, .kept = {}, .item = {}, .finding = there_of(c, there, needed, unit::kilopascal, 1),
+    FindingWords out{.listed = c.words(summary::the_pump{}),
+                     .line = {},
+                     .head = c.words(plain::second_pump_heading{}),
+                     .changes = {},
+                     .noted = {},
+                     .kept = {},
+                     .item = {},
+                     .finding = there_of(c, there, needed, unit::kilopascal, 1),
                      .work = c.words(list::stronger_pump{})};
     std::string subject;
     if (f.check == Check::circulator_head) {
@@ -182,4 +208,4 @@ FindingWords source_words(const Context& c, const Finding& f) {
     return out;
 }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

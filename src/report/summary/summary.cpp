@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #include "report/summary/summary.hpp"
 
-#include "report/shared/finding_words.hpp"
-#include "report/shared/blocks.hpp"
-#include "report/shared/names.hpp"
 #include "report/household/findings_in_plain_words.hpp"
 #include "report/installer/schedules.hpp"
+#include "report/shared/blocks.hpp"
+#include "report/shared/finding_words.hpp"
+#include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/common.hpp"
 #include "texts/summary.hpp"
@@ -29,9 +29,10 @@ std::string changing(const Context& c, const Points& change) {
     std::vector<std::string> things;
     if (!change.bare_rooms.empty()) things.push_back(c.words(bare_rooms{.count = change.bare_rooms.size()}));
     if (!change.emitters.empty()) things.push_back(c.words(texts::common::radiators{.count = change.emitters.size()}));
-    if (!change.sections.empty()) things.push_back(c.words(texts::common::lengths_of_pipe{.count = change.sections.size()}));
+    if (!change.sections.empty())
+        things.push_back(c.words(texts::common::lengths_of_pipe{.count = change.sections.size()}));
     for (const auto& finding : change.plant) {
-        std::string thing = words_of(c, finding).listed;   // the heat source may have several findings
+        std::string thing = words_of(c, finding).listed;  // the heat source may have several findings
         if (std::ranges::find(things, thing) == things.end()) things.push_back(std::move(thing));
     }
     return list_of(c.words, things);
@@ -39,7 +40,8 @@ std::string changing(const Context& c, const Points& change) {
 
 std::string outcome_sentence(const Context& c, const Outcome& o) {
     if (o.change.count() == 0) {
-        return o.noted.count() == 0 ? c.words(nothing_changes{}) : c.words(nothing_changes_but_noted{.count = o.noted.count()});
+        return o.noted.count() == 0 ? c.words(nothing_changes{})
+                                    : c.words(nothing_changes_but_noted{.count = o.noted.count()});
     }
     const auto all = there(c.job, o.keep).count() + there(c.job, o.noted).count() + there(c.job, o.change).count();
     return c.words(changes{.things = changing(c, o.change),
@@ -51,7 +53,8 @@ std::string pipe_line(const Context& c, std::size_t i) {
     const auto& section = c.job.sections[i];
     const auto* wider = c.design.sections[i].next_size;
     std::string length = text(section.length.value, unit::metre, 1), kind = pipe_label(c, section.pipe);
-    if (wider == nullptr) return c.words(pipe_other{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
+    if (wider == nullptr)
+        return c.words(pipe_other{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
     return c.words(pipe_wider{
         .mark = section.id, .length = std::move(length), .kind = std::move(kind), .wider = c.named(wider->label)});
 }
@@ -63,7 +66,8 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
         out.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss)}));
     }
     for (const std::size_t i : change.emitters) {
-        out.push_back(c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].rating_to_buy)}));
+        out.push_back(
+            c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].rating_to_buy)}));
     }
     for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
     for (const auto& finding : change.plant) {
@@ -101,7 +105,7 @@ constexpr NamedBlock blocks[] = {
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}, true}; }
 
-}   // namespace
+}  // namespace
 
 Outcome outcome_of(const Context& c) {
     return {points_with(Verdict::keep, c), points_with(Verdict::keep_noted, c), points_with(Verdict::change, c)};
@@ -120,7 +124,8 @@ Blocks key_figures(const Context& c) {
                            c.words(figure_load{.outdoor = degrees(c.job.conditions.outdoor.value)})});
     out.figures.push_back({degrees(c.design.flow), c.words(figure_flow{})});
     out.figures.push_back({fixed(static_cast<double>(staying(c, o)), 0), c.words(figure_staying{})});
-    out.figures.push_back({fixed(static_cast<double>(o.change.count()), 0), c.words(figure_changing{.count = o.change.count()})});
+    out.figures.push_back(
+        {fixed(static_cast<double>(o.change.count()), 0), c.words(figure_changing{.count = o.change.count()})});
     return {std::move(out)};
 }
 
@@ -133,4 +138,4 @@ Blocks nothing_changed(const Context& c) {
 
 NamedPart summary_part() { return {"summary", opened, blocks}; }
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "report/shared/parts.hpp"
 #include "report/shared/by_verdict.hpp"
+#include "report/shared/parts.hpp"
 
 namespace loopfolio::report {
 
@@ -19,4 +19,4 @@ struct Outcome {
 /// One sentence on what happens on the design day if nothing is changed.
 [[nodiscard]] Blocks nothing_changed(const Context& context);
 
-}   // namespace loopfolio::report
+}  // namespace loopfolio::report

@@ -12,64 +12,86 @@ namespace loopfolio::job {
 namespace keys {
 
 inline constexpr auto conditions = table(
-    number("outdoor_temperature_c", always, -40, 15, unit::celsius, &Conditions::outdoor).in_record("outdoor")
+    number("outdoor_temperature_c", always, -40, 15, unit::celsius, &Conditions::outdoor)
+        .in_record("outdoor")
         .in_register("design outdoor temperature", 1)
         .means("Design outdoor temperature of the place. Above 5 °C it is questioned."),
-    number("flow_temperature_c", always, 25, 80, unit::celsius, &Conditions::flow).in_record("flow")
+    number("flow_temperature_c", always, 25, 80, unit::celsius, &Conditions::flow)
+        .in_record("flow")
         .in_register("flow temperature", 1)
         .means("Water temperature out of the heat source on the design day. Above 65 °C it is questioned."),
-    number("temperature_drop_k", optional, 1, 30, unit::kelvin, &Conditions::drop).in_record("drop")
-        .in_register("temperature drop", 1).otherwise(&reference::Limits::temperature_drop).left_out("reference")
+    number("temperature_drop_k", optional, 1, 30, unit::kelvin, &Conditions::drop)
+        .in_record("drop")
+        .in_register("temperature drop", 1)
+        .otherwise(&reference::Limits::temperature_drop)
+        .left_out("reference")
         .advises("the flow that carries the heat grows as the drop shrinks: with no drop it has no end")
         .means("Flow less return at the heat source. Never 0: the flow that carries the heat would have no end."),
     number("velocity_preferred_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Conditions::velocity_preferred)
-        .in_register("preferred velocity", 2).otherwise(&reference::Limits::velocity_preferred).left_out("reference")
+        .in_register("preferred velocity", 2)
+        .otherwise(&reference::Limits::velocity_preferred)
+        .left_out("reference")
         .means("Past this a pipe is kept with a note. Not above `velocity_limit_m_per_s`."),
     number("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Conditions::velocity_limit)
-        .in_register("velocity limit", 2).otherwise(&reference::Limits::velocity_limit).left_out("reference")
+        .in_register("velocity limit", 2)
+        .otherwise(&reference::Limits::velocity_limit)
+        .left_out("reference")
         .means("Past this a pipe is changed."),
     number("gradient_preferred_pa_per_m", optional, 20, 5000, unit::pascal_per_metre, &Conditions::gradient_preferred)
-        .in_register("preferred pressure gradient", 0).otherwise(&reference::Limits::gradient_preferred)
-        .left_out("reference").means("Pressure drop for each metre of pipe, past which a pipe is kept with a note."),
-    number("mild_day_temperature_c", optional, -20, 18, unit::celsius, &Conditions::mild_day).in_record("mild_day")
-        .in_register("outdoor temperature on the milder day", 1).left_out("half way to 15.5 °C")
+        .in_register("preferred pressure gradient", 0)
+        .otherwise(&reference::Limits::gradient_preferred)
+        .left_out("reference")
+        .means("Pressure drop for each metre of pipe, past which a pipe is kept with a note."),
+    number("mild_day_temperature_c", optional, -20, 18, unit::celsius, &Conditions::mild_day)
+        .in_record("mild_day")
+        .in_register("outdoor temperature on the milder day", 1)
+        .left_out("half way to 15.5 °C")
         .means("Outdoors on the milder day that the pack shows as well: above the design outdoor temperature and "
                "below every heated room."),
     resolved("station_outdoor", unit::celsius, &Conditions::station_outdoor)
         .in_register("design outdoor temperature at the station", 1),
     number("height_above_station_m", optional, 0, 1000, unit::metre, &Conditions::height_above_station)
-        .in_register("height of the house over the station", 0).left_out("nothing")
+        .in_register("height of the house over the station", 0)
+        .left_out("nothing")
         .advises("a house below the station keeps the station's temperature")
         .means("How much higher the house lies than the station that `outdoor_temperature_c` holds for: it is then "
                "colder at the house."),
     number("lapse_k_per_100m", depends, 0, 2, unit::kelvin_per_100_metres, &Conditions::lapse)
-        .in_register("cooling with height", 1).left_out("reference")
+        .in_register("cooling with height", 1)
+        .left_out("reference")
         .means("How much colder for each 100 m; only with the height."),
     number("leakage_at_50_pa_per_hour", optional, 0.1, 30, unit::per_hour, &Conditions::leakage_at_50_pa)
-        .in_register("air changes under test at 50 Pa", 1).left_out("not tested")
+        .in_register("air changes under test at 50 Pa", 1)
+        .left_out("not tested")
         .means("Air changes of the house under test at 50 Pa: the leaks of rooms with fans that state none."),
     number("leakage_divisor", depends, 5, 50, unit::number, &Conditions::leakage_divisor)
-        .in_register("divisor of the leakage under test", 0).left_out("reference")
+        .in_register("divisor of the leakage under test", 0)
+        .left_out("reference")
         .means("What turns them into air changes in use; only with the test."),
-    mapping("heat_up", depends).left_out("none")
+    mapping("heat_up", depends)
+        .left_out("none")
         .means("To warm up again after a night's set-back, by the standard's table for heavy dwellings."),
-    number("heat_up_w_per_m2", depends, 0, 100, unit::watt_per_square_metre, &Conditions::heat_up).by_hand()
-        .not_in_register("each room has a line of its own").left_out("none")
+    number("heat_up_w_per_m2", depends, 0, 100, unit::watt_per_square_metre, &Conditions::heat_up)
+        .by_hand()
+        .not_in_register("each room has a line of its own")
+        .left_out("none")
         .means("The same as the firm states it, for each square metre of floor; one of the two."),
     number("intermittent_margin_percent", depends, 0, 100, unit::percent, &Conditions::intermittent_margin)
-        .in_register("margin for heating now and then", 0).left_out("none")
+        .in_register("margin for heating now and then", 0)
+        .left_out("none")
         .means("Share of each room's heat loss on top instead, for a house that is heated now and then; not beside "
                "a heat-up allowance."));
 
-inline constexpr auto heat_up = table(
-    whole("fall_k", always, 1, 3).means("Kelvin that rooms fall by while set back."),
-    whole("hours", always, 1, 4).means("Hours to warm up again."));
+inline constexpr auto heat_up = table(whole("fall_k", always, 1, 3).means("Kelvin that rooms fall by while set back."),
+                                      whole("hours", always, 1, 4).means("Hours to warm up again."));
 
 inline constexpr auto fluid = table(
-    choice("kind", always, "fluid", &FluidChoice::kind, fluid_names).by_hand()
+    choice("kind", always, "fluid", &FluidChoice::kind, fluid_names)
+        .by_hand()
         .means("`water`, `propylene_glycol` or `ethylene_glycol`."),
     number("concentration_percent", depends, 0, 60, unit::percent, &FluidChoice::concentration)
-        .in_register("glycol concentration", 1).left_out("0")
+        .in_register("glycol concentration", 1)
+        .left_out("0")
         .means("Share of glycol; needed with a glycol, left out or 0 with water. From 1 % up: 25, not 0.25."),
     choice("concentration_basis", depends, "basis", &FluidChoice::basis, concentration_basis_names)
         .means("`mass` or `volume`; needed with a glycol."));

@@ -16,16 +16,17 @@ inline constexpr auto top = table(
         .advises("this program reads version 1 of the job file")
         .means("Version of this format: `1`."),
     mapping("job", always).means("Which job this is."),
-    choice("plain_values", optional).left_out("`measured`")
+    choice("plain_values", optional)
+        .left_out("`measured`")
         .means("What a plain number stands on: `measured`, `document` or `assumed`."),
-    mapping("catalogue", optional).left_out("none")
-        .means("The firm's files of heat sources and of sizes of emitters."),
-    mapping("firm", optional).left_out("the template's")
+    mapping("catalogue", optional).left_out("none").means("The firm's files of heat sources and of sizes of emitters."),
+    mapping("firm", optional)
+        .left_out("the template's")
         .means("Who designs. A pack needs one: here or in the template."),
-    mapping("designer", always).means("Who answers for the design."),
-    mapping("household", always).means("For whom."),
+    mapping("designer", always).means("Who answers for the design."), mapping("household", always).means("For whom."),
     mapping("property", always).means("Where."),
-    lines("survey_notes", optional, 40, &Job::survey_notes).left_out("none")
+    lines("survey_notes", optional, 40, &Job::survey_notes)
+        .left_out("none")
         .means("Paragraphs for the household, in the order that they are to be read."),
     mapping("conditions", always).means("What the design is made for."),
     mapping("fluid", optional).left_out("water").means("What the pipes are filled with."),
@@ -34,18 +35,22 @@ inline constexpr auto top = table(
     mapping("pipework", always).means("The pipes between the heat source and the emitters."),
     mapping("heat_source", always).means("Where the heat comes from."),
     mapping("circulator", optional).left_out("none").means("The pump, where its curve is known."),
-    list("further_circulators", optional, 0, 10).left_out("none")
+    list("further_circulators", optional, 0, 10)
+        .left_out("none")
         .means("Circulators in sections of their own, beside the main one."),
     list("mixers", optional, 0, 10).left_out("none").means("Mixing sets, as before an underfloor manifold."),
-    mapping("separation", optional).left_out("none")
+    mapping("separation", optional)
+        .left_out("none")
         .means("What stands between the heat source and the pipework: header, close tees, buffer, plate or "
                "volumiser."),
     mapping("hot_water", optional).left_out("no store").means("How hot water is stored; it chooses a caution."),
-    mapping("system_water", optional).left_out("no sheet")
+    mapping("system_water", optional)
+        .left_out("no sheet")
         .means("Content, expansion vessel, frost and what is put into the water."),
     mapping("season", optional).left_out("no sheet").means("A heating season: what the heat source makes and uses."),
     mapping("sound", optional).left_out("no sheet").means("The outdoor unit at a neighbour's window."),
-    flag("old_lagging", &Job::old_lagging).left_out("`false`")
+    flag("old_lagging", &Job::old_lagging)
+        .left_out("`false`")
         .means("Whether there is old lagging, board or flue that may hold asbestos; it chooses a caution."));
 
 inline constexpr auto identity = table(
@@ -71,23 +76,28 @@ inline constexpr auto household = table(
 
 inline constexpr auto property = table(
     lines("address", always, 10, &Property::address).means("As it is to be printed."),
-    maybe_text("description", &Property::description).left_out("nothing")
+    maybe_text("description", &Property::description)
+        .left_out("nothing")
         .means("Kind and age: `semi-detached house, built about 1936`."));
 
 inline constexpr auto value = table(
     plain("value", always, 0, 0).means("In the unit of the key and within its range."),
     choice("basis", optional).left_out("`plain_values`").means("`measured`, `document` or `assumed`."),
-    plain("low", optional, 0, 0).left_out("nothing")
+    plain("low", optional, 0, 0)
+        .left_out("nothing")
         .means("The lowest value thought possible: not above `value`, and within the range of the key."),
-    plain("high", optional, 0, 0).left_out("nothing")
+    plain("high", optional, 0, 0)
+        .left_out("nothing")
         .means("The highest: not below `value`, and within the range of the key."),
     maybe_text("source").left_out("nothing").means("The document or the instrument."),
     maybe_text("note").left_out("nothing").means("Anything else; it is added to the source."));
 
 inline constexpr auto catalogue = table(
-    line("heat_sources", optional).left_out("none")
+    line("heat_sources", optional)
+        .left_out("none")
         .means("File of heat sources, looked up by the `model` of `heat_source` and of its `further_units`."),
-    line("emitters", optional).left_out("none")
+    line("emitters", optional)
+        .left_out("none")
         .means("File of the sizes that the firm would fit. For each emitter that is too small the pack lists those "
                "that would serve."));
 
@@ -102,10 +112,12 @@ inline constexpr auto emitter_model = table(
     number("output_at_50k_w", always, 20, 20'000, unit::watt)
         .means("Heat output at a mean water temperature 50 K above the room."),
     plain("exponent", optional, 1.0, 1.6).left_out("the kind's").means("n in output ~ (excess)^n."),
-    number("length_mm", optional, 100, 20'000, unit::millimetre).left_out("not known")
+    number("length_mm", optional, 100, 20'000, unit::millimetre)
+        .left_out("not known")
         .means("With the height it tells whether the size fits where an emitter hangs today."),
     number("height_mm", optional, 50, 3'000, unit::millimetre).left_out("not known").means("The same."),
-    number("water_content_l", optional, 0.1, 200, unit::litre).left_out("from its rating")
+    number("water_content_l", optional, 0.1, 200, unit::litre)
+        .left_out("from its rating")
         .means("Water that it holds."));
 
 }  // namespace keys

@@ -16,21 +16,30 @@ inline constexpr auto room = table(
     maybe_line("storey", &Room::storey).left_out("nothing").means("`ground floor`."),
     choice("use", always)
         .means("One of the [uses of a room](#uses-of-a-room); temperature and air changes follow from it."),
-    flag("heated", &Room::heated).left_out("`true`")
+    flag("heated", &Room::heated)
+        .left_out("`true`")
         .means("`false`: its heat loss is not reckoned and no emitter may stand in it."),
-    number("floor_area_m2", always, 0.5, 1000, unit::square_metre, &Room::floor_area).in_register("floor area", 1)
+    number("floor_area_m2", always, 0.5, 1000, unit::square_metre, &Room::floor_area)
+        .in_register("floor area", 1)
         .means("Between the inside faces of the walls."),
-    number("ceiling_height_m", always, 1.5, 8, unit::metre, &Room::ceiling_height).in_register("ceiling height", 2)
+    number("ceiling_height_m", always, 1.5, 8, unit::metre, &Room::ceiling_height)
+        .in_register("ceiling height", 2)
         .means("Floor to ceiling; a mean under a slope."),
-    number("temperature_c", optional, 5, 30, unit::celsius, &Room::temperature).in_register("room temperature", 1)
-        .left_out("from `use`").means("Design room temperature. Below the return temperature."),
+    number("temperature_c", optional, 5, 30, unit::celsius, &Room::temperature)
+        .in_register("room temperature", 1)
+        .left_out("from `use`")
+        .means("Design room temperature. Below the return temperature."),
     number("air_changes_per_hour", optional, 0, 20, unit::per_hour, &Room::air_changes)
-        .in_register("air changes per hour", 2).left_out("from `use`")
+        .in_register("air changes per hour", 2)
+        .left_out("from `use`")
         .means("Outside air, as room volumes an hour."),
-    mapping("mechanical_ventilation", depends).left_out("none")
+    mapping("mechanical_ventilation", depends)
+        .left_out("none")
         .means("Fans that bring air in, instead of `air_changes_per_hour`."),
     number("heat_up_w_per_m2", depends, 0, 100, unit::watt_per_square_metre, &Room::heat_up)
-        .in_register("heat-up allowance", 0).left_out("the conditions'").means("Heat-up allowance of this room."),
+        .in_register("heat-up allowance", 0)
+        .left_out("the conditions'")
+        .means("Heat-up allowance of this room."),
     mapping("fabric", depends).means("By-area method: the rate is worked out from the fabric."));
 
 inline constexpr auto room_by_rate = table(
@@ -41,17 +50,18 @@ inline constexpr auto room_by_rate = table(
 inline constexpr auto room_by_elements = table(
     list("elements", depends, 1, 100).means("Element-by-element method."),
     number("thermal_bridge_w_per_m2k", depends, 0, 1, unit::watt_per_square_metre_kelvin, &Room::element_thermal_bridge)
-        .in_record("element_thermal_bridge").in_register("thermal bridge allowance, elements", 2)
-        .left_out("reference").means("Added to the U-value of each element to outside; only with `elements`."));
+        .in_record("element_thermal_bridge")
+        .in_register("thermal bridge allowance, elements", 2)
+        .left_out("reference")
+        .means("Added to the U-value of each element to outside; only with `elements`."));
 
-inline constexpr auto room_by_survey = table(
-    number("heat_loss_w", depends, 0, 50'000, unit::watt, &Room::heat_loss).in_register("heat loss, other survey", 0)
-        .means("From another survey; taken as it stands."));
+inline constexpr auto room_by_survey = table(number("heat_loss_w", depends, 0, 50'000, unit::watt, &Room::heat_loss)
+                                                 .in_register("heat loss, other survey", 0)
+                                                 .means("From another survey; taken as it stands."));
 
 inline constexpr auto fabric = table(
     choice("era", always, "era", &Fabric::era, reference::era_names).means("One of the [eras](#eras-of-building)."),
-    whole("outside_walls", always, 0, 4, &Fabric::outside_walls)
-        .means("How many sides of the room are outside walls."),
+    whole("outside_walls", always, 0, 4, &Fabric::outside_walls).means("How many sides of the room are outside walls."),
     choice("wall", depends, "wall", &Fabric::wall, reference::wall_names)
         .means("Needed with outside walls: `solid_brick`, `cavity`, `filled_cavity`, `timber_frame`, `system_built` "
                "or `insulated_solid`."),
@@ -63,19 +73,27 @@ inline constexpr auto fabric = table(
     choice("floor", always, "floor", &Fabric::floor, reference::floor_names)
         .means("`none` (a heated room below), `ground` or `exposed` (over outside air)."),
     number("wall_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &Fabric::wall_u_value)
-        .in_register("U-value, wall", 2).left_out("from `era` and `wall`").means("U-value of the outside walls."),
+        .in_register("U-value, wall", 2)
+        .left_out("from `era` and `wall`")
+        .means("U-value of the outside walls."),
     number("glazing_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &Fabric::glazing_u_value)
-        .in_register("U-value, glazing", 2, 1).left_out("from `glazing`")
+        .in_register("U-value, glazing", 2, 1)
+        .left_out("from `glazing`")
         .means("U-value of windows and glazed doors."),
     number("roof_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &Fabric::roof_u_value)
-        .in_register("U-value, roof", 2).left_out("from `era` and `roof`").means("U-value of the roof."),
+        .in_register("U-value, roof", 2)
+        .left_out("from `era` and `roof`")
+        .means("U-value of the roof."),
     number("floor_insulation_m2k_per_w", optional, 0, 10, unit::square_metre_kelvin_per_watt, &Fabric::floor_insulation)
-        .in_register("floor insulation", 2, 1).left_out("from `era`")
+        .in_register("floor insulation", 2, 1)
+        .left_out("from `era`")
         .means("Thermal resistance of the insulation in the floor; 0 for none."),
-    choice("ground", depends).left_out("clay, as an assumption")
+    choice("ground", depends)
+        .left_out("clay, as an assumption")
         .means("Only with `floor: ground`: `clay` (or silt), `sand` (or gravel) or `rock`."),
     number("thermal_bridge_w_per_m2k", optional, 0, 1, unit::watt_per_square_metre_kelvin, &Fabric::thermal_bridge)
-        .in_register("thermal bridge allowance", 2, 2).left_out("from `era`")
+        .in_register("thermal bridge allowance", 2, 2)
+        .left_out("from `era`")
         .means("Added to each U-value to outside."));
 
 inline constexpr auto ground = table(
@@ -83,12 +101,14 @@ inline constexpr auto ground = table(
 
 inline constexpr auto mechanical_ventilation = table(
     number("supply_per_hour", always, 0, 20, unit::per_hour, &MechanicalVentilation::supply)
-        .in_register("air changes by fans", 2).means("Outdoor air through the fans; 0 with extract alone."),
+        .in_register("air changes by fans", 2)
+        .means("Outdoor air through the fans; 0 with extract alone."),
     number("recovery_percent", always, 0, 100, unit::percent, &MechanicalVentilation::recovery)
         .in_register("heat recovered from extract air", 0)
         .means("Heat taken back from extract air, as in use; 0 without."),
     number("infiltration_per_hour", depends, 0, 20, unit::per_hour, &MechanicalVentilation::infiltration)
-        .in_register("air changes by leaks", 2).left_out("from the house's leakage")
+        .in_register("air changes by leaks", 2)
+        .left_out("from the house's leakage")
         .means("Air straight from outdoors: leaks, and what extract alone draws in. Needed unless the conditions "
                "hold a leakage."));
 

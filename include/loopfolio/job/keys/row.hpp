@@ -34,8 +34,8 @@ inline constexpr Need depends = Need::depends;
 template <class Row>
 struct Described {
     Field field{};
-    std::string_view record{};   ///< the record's name for it, without its unit; empty: it is written elsewhere
-    bool read_by_hand = false;   ///< the reader takes it together with its neighbours
+    std::string_view record{};  ///< the record's name for it, without its unit; empty: it is written elsewhere
+    bool read_by_hand = false;  ///< the reader takes it together with its neighbours
 
     /// The value assumed without the key, in the words of docs/job-file.md. A dash is shown unless a row says
     /// otherwise.
@@ -81,7 +81,7 @@ using NamesOf = std::conditional_t<std::is_same_v<M, std::string>, std::vector<s
 template <class T, class M>
 struct Entry : Described<Entry<T, M>> {
     M T::*member = nullptr;
-    std::string_view noun{};        ///< says what the names of a choice are names of
+    std::string_view noun{};  ///< says what the names of a choice are names of
     NamesOf<M> names = nullptr;
 };
 
@@ -90,17 +90,17 @@ template <class T, class M, class U>
 struct Number : Described<Number<T, M, U>> {
     using Value = decltype(U{}(0.0));
 
-    M T::*member = nullptr;         ///< `Input<Value>`, or an optional one
+    M T::*member = nullptr;  ///< `Input<Value>`, or an optional one
     U unit{};
-    std::string_view what{};        ///< name in the register; empty: it has no line there
-    int decimals = 0;               ///< decimal places in the register
+    std::string_view what{};  ///< name in the register; empty: it has no line there
+    int decimals = 0;         ///< decimal places in the register
     /// Place in the register within its group, where that differs from the order of the table.
     int place = 0;
-    bool unit_in_name = false;      ///< the name in the register includes the unit, so the value is printed without it
-    std::string_view unlisted{};    ///< why it has no line in the register
-    bool (*listed)(const T&) = nullptr;             ///< where given: whether this one has a line
-    reference::Default<Value> reference::Defaults::*usual = nullptr;   ///< what is taken where the job states nothing,
-    reference::Cited<Value> reference::Limits::*limit = nullptr;       ///< from either table
+    bool unit_in_name = false;    ///< the name in the register includes the unit, so the value is printed without it
+    std::string_view unlisted{};  ///< why it has no line in the register
+    bool (*listed)(const T&) = nullptr;                               ///< where given: whether this one has a line
+    reference::Default<Value> reference::Defaults::*usual = nullptr;  ///< what is taken where the job states nothing,
+    reference::Cited<Value> reference::Limits::*limit = nullptr;      ///< from either table
 
     consteval Number in_register(std::string_view name, int digits, int where = 0) const {
         Number out = *this;

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 the loopfolio authors
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <date/date.h>
+
+#include <string>
+#include <vector>
+
+/// Who a job is for, who designs it, and which job it is.
+namespace loopfolio::job {
+
+struct Person {
+    std::string name;
+    std::string role;  ///< qualification or position; may be empty
+};
+
+struct Firm {
+    std::string name;
+    std::vector<std::string> address;
+    std::string telephone;
+    std::string email;
+    std::string registration;  ///< of the firm with the body that licenses its work; may be empty
+};
+
+struct Household {
+    std::string name;
+    std::vector<std::string> contact;  ///< telephone, e-mail; lines as the job has them
+};
+
+struct Property {
+    std::vector<std::string> address;  ///< at least one line
+    std::string description;           ///< `semi-detached house, built about 1936`
+};
+
+struct Identity {
+    std::string reference;  ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
+    std::string revision;   ///< same characters as `reference`
+    date::year_month_day design_date;
+    std::string supersedes;  ///< earlier revision, may be empty
+};
+
+}  // namespace loopfolio::job
