@@ -14,8 +14,8 @@ namespace {
 constexpr std::string_view minus = "\u2212";
 constexpr std::string_view not_a_number = "\u2013";
 
-/// Rounds half away from zero on the shortest decimal that reads back as `value`, so that 0.125 and
-/// 2.675 print as a person would round them and not as their binary neighbours fall.
+/// Rounds half away from zero on the shortest decimal that reads back as `value`, so that 0.125 and 2.675 are rounded
+/// as a person would, and not by the nearest binary number.
 std::string rounded_digits(double magnitude, int decimals) {
     std::string digits = fmt::format("{}", magnitude);
     if (digits.find('e') != std::string::npos) return fmt::format("{:.{}f}", magnitude, decimals);

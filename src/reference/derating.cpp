@@ -10,8 +10,9 @@ namespace loopfolio::reference {
 
 namespace {
 
-// Paint: 10 to 20 % more heat was measured when column radiators were painted over without metal; a flat
-// panel gives off half by radiation and may lose more. Covers: up to 40 % less has been printed.
+// Paint: an output higher by 10 to 20 % was measured when column radiators were painted over with non-metallic paint; a
+// flat panel gives off half of its heat by radiation and may lose more. Covers: reductions of up to 40 % have been
+// published.
 constexpr auto table = std::to_array<DeratingRow>({
     {"metallic_paint", "metallic paint", 0.87, 0.75, 0.91, "radiator-paint"},
     {"top_and_bottom_opposite_ends", "connected at top and bottom of opposite ends", 0.96, 0.95, 0.97,

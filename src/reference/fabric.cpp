@@ -66,12 +66,12 @@ struct Band {
 };
 using Bands = std::array<Band, era_count>;
 
-/// Where editions agree, the range is 20 % either way.
+/// Where the editions agree, the range is 20 % either way.
 constexpr Band about(double value) { return {value, 0.8 * value, 1.2 * value}; }
 
-// RdSAP 2012 v9.94, bands A to L. The ranges of the first five bands of solid brick reach from the measured
-// mean to the older edition, those of the bands from 1983 on take in the tables for Scotland. In filled
-// cavities the bands from 1996 on are the wall as built.
+// RdSAP 2012 v9.94, bands A to L. The ranges of the first five bands of solid brick extend from the measured mean to
+// the older edition; those of the bands from 1983 on include the tables for Scotland. For filled cavities, the bands
+// from 1996 on have the wall as built.
 constexpr Bands solid_brick = {{
     {1.7, 1.3, 2.1},
     {1.7, 1.3, 2.1},
@@ -143,8 +143,8 @@ constexpr Bands system_built = {{
     about(0.28),
 }};
 
-// Thickness of the loft insulation unknown. The low end of the early bands is 100 mm laid at some time
-// since.
+// The thickness of the loft insulation is unknown. The low end of the early bands assumes 100 mm added at some later
+// time.
 constexpr Bands pitched_roof = {{
     {2.3, 0.40, 2.3},
     {2.3, 0.40, 2.3},

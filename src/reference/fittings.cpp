@@ -10,9 +10,9 @@ namespace loopfolio::reference {
 
 namespace {
 
-// Faber and Kell at 20 mm; the low and high come from the other tables (a reference site's heating table,
-// Rishel, HVAC Pump Handbook 2006, Darby, Hooper). Factors of valves that depend on make stand on a Kv from
-// common practice, turned by zeta = 1.6e9 D^4 / Kv^2; a job that knows the Kv states its own.
+// Faber and Kell at 20 mm; low and high come from the other tables (a reference site's heating table, Rishel, HVAC Pump
+// Handbook 2006, Darby, Hooper). Factors of valves that differ by manufacturer are based on a Kv from common practice,
+// converted by zeta = 1.6e9 D^4 / Kv^2; a job that knows the Kv states its own.
 constexpr auto table = std::to_array<Fitting>({
     {"elbow", "elbow, 90°", 1.7, 0.8, 2.1, true, "faber-kell-2002"},
     {"elbow_45", "elbow, 45°", 0.63, 0.36, 1.2, true, "faber-kell-2002"},

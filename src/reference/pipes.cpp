@@ -25,7 +25,7 @@ constexpr Pipe steel(std::string_view name, std::string_view label, double outsi
             Length{}, mm(0.045), "en-10255",          "binder-1973"};
 }
 
-/// The bore of an insert is from memory of the fittings of the trade: a job should state its own.
+/// The bore of an insert is an estimate from memory of common fittings: a job should state its own.
 constexpr Pipe plastic(std::string_view name, std::string_view label, PipeMaterial material, double outside,
                        double bore, double insert_bore, std::string_view source) {
     return {name, label, material, mm(outside), mm(bore), mm(insert_bore), mm(0.007), source, "common-practice"};

@@ -14,8 +14,8 @@ namespace {
 constexpr std::string_view bs = "bs-5449-1990";
 constexpr std::string_view dhdg = "dhdg";
 
-// Temperature and air changes of BS 5449 where it names the room, else of DHDG category A, both for older
-// houses as they stand. The range of the air changes runs from DHDG category C to the larger of the two.
+// Temperature and air changes of BS 5449 where it names the room, otherwise of DHDG category A, both for older houses
+// without alterations. The range of the air changes extends from DHDG category C to the larger of the two.
 constexpr auto table = std::to_array<RoomUseDefaults>({
     {RoomUse::living, "living", "living room", 21.0, bs, 1.5, 0.5, 1.5, bs},
     {RoomUse::dining, "dining", "dining room", 21.0, bs, 1.5, 0.5, 1.5, bs},

@@ -8,7 +8,7 @@
 
 namespace loopfolio::reference {
 
-/// The row of a table that carries this name, or nullptr.
+/// The row of a table with this name, or nullptr.
 template <class Table>
 const typename Table::value_type* find_row(const Table& table, std::string_view name) {
     const auto has_name = [&](const auto& row) { return row.name == name; };
@@ -16,7 +16,7 @@ const typename Table::value_type* find_row(const Table& table, std::string_view 
     return found == table.end() ? nullptr : &*found;
 }
 
-/// The names of a table, in its order.
+/// The names in a table, in its order.
 template <class Table>
 std::vector<std::string_view> names_of(const Table& table) {
     std::vector<std::string_view> names;

@@ -17,7 +17,7 @@ struct Cell {
     std::size_t at = 0;  ///< byte of the line
 };
 
-/// Ends a read from inside a line.
+/// Thrown to end a read from within a line.
 struct Stop {
     std::size_t at;
     std::string rule, hint;
@@ -29,7 +29,8 @@ std::string trimmed(std::string_view text) {
                               : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
 }
 
-/// The text in quotes that starts at `at`, a doubled quote standing for one; moves `at` past the last.
+/// The text in quotes that starts at `at`, where a doubled quote means a single one; moves `at` beyond the closing
+/// quote.
 std::string quoted(std::string_view line, std::size_t& at) {
     const std::size_t start = at++;
     std::string out;
@@ -61,7 +62,7 @@ std::vector<Cell> cells_of(std::string_view line, char mark) {
     }
 }
 
-/// Whichever mark the first line has first, outside quotes.
+/// The separator that comes first in the first line, outside quotes.
 char mark_of(std::string_view head) {
     bool in_quotes = false;
     for (const char c : head) {
@@ -120,7 +121,7 @@ private:
         root.items.push_back(std::move(row));
     }
 
-    /// `4,5` in a table whose cells a comma parts is two cells.
+    /// Whether a comma was meant as a decimal point: `4,5` is two cells in a table with commas.
     [[nodiscard]] bool is_decimal_comma(const std::vector<Cell>& cells) const {
         const auto digits = [](std::string_view text) {
             return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
@@ -176,7 +177,7 @@ private:
     std::vector<Cell> head_;
 };
 
-/// Lines that end in a carriage return alone, ended in a line feed: every byte stays where it was.
+/// Replaces carriage returns that end a line alone by line feeds, so that every byte keeps its position.
 std::string with_line_feeds(std::string_view text) {
     std::string out{text};
     for (std::size_t at = 0; at < out.size(); ++at) {

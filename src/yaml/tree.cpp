@@ -23,12 +23,12 @@ constexpr std::string_view check_brackets =
     "check that every [ and { has its ] or }, and every quotation mark its partner";
 constexpr std::string_view check_quotes = "check that every quotation mark has its partner";
 
-/// Ends a parse from inside a handler.
+/// Thrown to end a parse from within a handler.
 struct Stop {
     TextFault fault;
 };
 
-/// Collects the events of the YAML library into nodes of our own.
+/// Turns the events of the YAML library into nodes of this program.
 class TreeBuilder final : public YAML::EventHandler {
 public:
     TreeBuilder(const LineIndex& lines, const FileKind& kind, int number)
@@ -38,7 +38,7 @@ public:
 
     std::optional<Node> root;
 
-    /// Where the innermost mapping or list that is still open starts.
+    /// Start of the innermost mapping or list that is still open.
     [[nodiscard]] Place innermost() const { return open_.empty() ? Place{} : open_.back().node.place; }
     [[nodiscard]] const LineIndex& lines() const { return lines_; }
     [[nodiscard]] const FileKind& kind() const { return kind_; }
@@ -97,7 +97,7 @@ private:
              "write the value out where it is wanted; text that starts with & or * goes in quotes");
     }
 
-    /// The library takes a quoted text that the file's end cuts off for a whole one.
+    /// The library accepts a quoted text that is cut off by the end of the file, so this is checked here.
     void check_closed(const YAML::Mark& mark) const {
         const std::string_view raw = lines_.from(static_cast<std::size_t>(mark.line),
                                                  static_cast<std::size_t>(mark.column));
@@ -195,7 +195,7 @@ bool indented_with_tab(const YAML::Mark& mark, const TreeBuilder& builder) {
     return line.substr(0, line.find_first_not_of(" \t")).find('\t') != line.npos;
 }
 
-/// The YAML library's complaint in our own words.
+/// The YAML library's message in the words of this program.
 TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
     const std::string_view theirs = e.msg;
     if (theirs == YAML::ErrorMsg::END_OF_MAP_FLOW || theirs == YAML::ErrorMsg::END_OF_SEQ_FLOW) {

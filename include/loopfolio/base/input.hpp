@@ -11,11 +11,11 @@
 
 namespace loopfolio {
 
-/// What a value stands on. `absent` is only seen between reading a job and filling its defaults; `derived`
-/// stands for a value that others of the job were turned into, which the register lists in its place.
+/// The basis of a value. `absent` occurs only between reading a job and filling in its defaults. `derived` marks a
+/// value calculated from other values of the job, which the register lists instead.
 enum class Basis { absent, measured, document, assumed, default_value, derived };
 
-/// `measured`, `document`, `assumed`, `default`, `derived`; the word in the job file, the pack and the record.
+/// `measured`, `document`, `assumed`, `default`, `derived`: the words in the job file, the pack and the record.
 [[nodiscard]] constexpr std::string_view word(Basis basis) {
     switch (basis) {
         case Basis::absent: return "absent";
@@ -28,8 +28,8 @@ enum class Basis { absent, measured, document, assumed, default_value, derived }
     return "";
 }
 
-/// A value of a job with what it stands on. A plain number in the job file has basis `measured`
-/// where nothing else is said: it is what the surveyor wrote down on site.
+/// A value of a job with its basis. A plain number in the job file has the basis `measured` unless the job says
+/// otherwise: it is what the surveyor wrote down on site.
 template <class T>
 struct Input {
     T value{};

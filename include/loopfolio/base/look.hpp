@@ -4,12 +4,12 @@
 
 #include "loopfolio/base/colour.hpp"
 
-/// What a firm may choose of a pack's look. Sizes in points.
+/// The parts of a pack's look that a firm may choose. Sizes in points.
 namespace loopfolio {
 
 enum class Paper { a4, letter };
 
-/// The colours of a pack, by what they are for. The verdicts are told by shape, never by colour.
+/// The colours of a pack, by use. Verdicts are shown by shape, not by colour.
 struct Palette {
     Colour ink{0.11, 0.13, 0.14};       ///< running text
     Colour accent{0.08, 0.30, 0.35};    ///< headings, figures set large, marks

@@ -9,9 +9,9 @@
 
 namespace loopfolio {
 
-/// `value` with a fixed number of decimals (0 to 9), rounded half away from zero on its decimal
-/// representation, a comma between thousands, and U+2212 for a minus. Never depends on the locale;
-/// minus zero prints as zero; a value that is not finite prints as an en dash.
+/// `value` with a fixed number of decimals (0 to 9), rounded half away from zero on its decimal representation, with a
+/// comma between thousands and U+2212 as the minus sign. Does not depend on the locale; minus zero prints as zero; a
+/// value that is not finite prints as an en dash.
 [[nodiscard]] std::string fixed(double value, int decimals);
 
 /// `value` in `unit` and its symbol, joined by a no-break space: `3,170 W`.
@@ -25,7 +25,7 @@ template <class Q, class U>
     return out;
 }
 
-/// `value` to `digits` significant figures, for derivations (2 to 9).
+/// `value` with `digits` significant figures, for derivations (2 to 9).
 [[nodiscard]] std::string significant(double value, int digits);
 
 }  // namespace loopfolio

@@ -6,16 +6,16 @@
 
 namespace loopfolio {
 
-/// A physical quantity: a double in SI base units, tagged with the exponents of kilogram, metre,
-/// second and kelvin. Quantities of different dimension do not mix; a quotient of like quantities
-/// is a plain double. Numbers enter and leave only through a named Unit.
+/// A physical quantity: a double in SI base units, tagged with the exponents of kilogram, metre, second and kelvin.
+/// Quantities of different dimension cannot be added or compared; the quotient of two quantities of the same dimension
+/// is a plain double. Numbers are converted only through a named Unit.
 template <int Kg, int M, int S, int K>
 class Quantity {
 public:
     constexpr Quantity() = default;
     static constexpr Quantity from_si(double value) { return Quantity{value}; }
 
-    /// The value in SI base units; for formulas that are empirical in SI.
+    /// The value in SI base units, for formulas that are empirical in SI.
     [[nodiscard]] constexpr double si() const { return si_; }
 
     /// The value in a named unit of the same dimension.
@@ -87,7 +87,7 @@ using ThermalResistance = Quantity<-1, 0, 3, 1>;     ///< m2 K/W
 using Conductivity = Quantity<1, 1, -3, -1>;         ///< W/(m K)
 using HeatLossCoefficient = Quantity<1, 2, -3, -1>;  ///< W/K
 
-/// A point on the temperature scale. Two temperatures differ by a TemperatureDifference; they are
+/// A point on the temperature scale. The difference of two temperatures is a TemperatureDifference; temperatures are
 /// never added.
 class Temperature {
 public:

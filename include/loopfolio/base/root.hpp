@@ -7,8 +7,8 @@
 
 namespace loopfolio {
 
-/// A root of the continuous function `f` between `low` and `high`, where it changes sign, to `tolerance` in x.
-/// The Illinois variant of the false position: keeps the bracket, converges faster than linearly, and halves the
+/// A root of the continuous function `f` between `low` and `high`, where it changes sign, to `tolerance` in x. Uses the
+/// Illinois variant of false position, which keeps the bracket and converges faster than linearly, and halves the
 /// bracket where that stalls. Nothing where the ends do not have opposite signs.
 template <class F>
 [[nodiscard]] std::optional<double> find_root(F&& f, double low, double high, double tolerance) {

@@ -8,8 +8,8 @@
 
 namespace loopfolio {
 
-/// A named unit of a quantity: `si` is the size of one unit in SI, `symbol` is what a reader sees,
-/// `suffix` is what a key of the job file ends in.
+/// A named unit of a quantity: `si` is the size of one unit in SI, `symbol` is printed, and `suffix` is the end of a
+/// key in the job file.
 template <class Q>
 struct Unit {
     double si;
@@ -34,7 +34,7 @@ struct CelsiusUnit {
 };
 constexpr Temperature operator*(double value, const CelsiusUnit& unit) { return unit(value); }
 
-/// A sound level is a point on a scale too.
+/// A sound level is a point on a scale as well.
 struct SoundLevelUnit {
     std::string_view symbol;
     std::string_view suffix;
@@ -42,7 +42,7 @@ struct SoundLevelUnit {
     [[nodiscard]] constexpr double value_of(SoundLevel level) const { return level.decibels(); }
 };
 
-/// A pure number, with a size for percent.
+/// A pure number, with a size so that percent is possible.
 struct NumberUnit {
     double si;
     std::string_view symbol;

@@ -6,7 +6,7 @@
 
 namespace loopfolio {
 
-/// The three verdicts, in rising severity, so that the worst of several is their maximum.
+/// The three verdicts, in order of severity, so that the worst of several is their maximum.
 enum class Verdict { keep, keep_noted, change };
 
 [[nodiscard]] constexpr std::string_view word(Verdict verdict) {

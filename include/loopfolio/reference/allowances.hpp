@@ -11,7 +11,7 @@
 
 namespace loopfolio::reference {
 
-/// What a heat loss takes on top or is corrected by, unless the job states its own.
+/// Allowances and corrections of a heat loss, used unless the job states its own.
 struct Allowances {
     Cited<Quantity<0, -1, 0, 1>> lapse;  ///< outdoor temperature with height, 0.6 K per 100 m
     Cited<double> leakage_divisor;       ///< air changes at 50 Pa to those in use, 20
@@ -19,8 +19,7 @@ struct Allowances {
 };
 [[nodiscard]] const Allowances& allowances();
 
-/// How a house stands to the wind, and how many of a room's faces with openings are outside ones: EN
-/// 12831:2003, table D.8.
+/// How exposed a house is to the wind, and how many faces of a room have openings to outside: EN 12831:2003, table D.8.
 struct Shielding {
     std::string_view name;  ///< in a job file: `open`, `moderate`, `heavy`
     std::string_view label;
@@ -31,16 +30,16 @@ struct Shielding {
 [[nodiscard]] std::span<const Shielding> shieldings();
 [[nodiscard]] const Shielding* find_shielding(std::string_view name);
 
-/// Height factor for the middle of a room above ground: 1.0 to 10 m, 1.2 to 30 m, 1.5 above. EN 12831:2003,
-/// table D.9.
+/// Factor for the height of the middle of a room above ground: 1.0 up to 10 m, 1.2 up to 30 m, 1.5 above. EN
+/// 12831:2003, table D.9.
 struct HeightFactor {
     double factor;
     std::string_view source;
 };
 [[nodiscard]] HeightFactor height_factor(Length above_ground);
 
-/// Power to warm up again after a night's set-back of up to 8 h, per floor area, in a heavy dwelling: EN
-/// 12831:2003, table D.10b. Not for light buildings, nor for a longer set-back.
+/// Power to warm up again after a night setback of up to 8 h, per floor area, in a heavy dwelling: EN 12831:2003, table
+/// D.10b. Not for light buildings, nor for a longer setback.
 struct HeatUpRow {
     TemperatureDifference fall;  ///< of the room while set back, 1 to 3 K
     Duration time;               ///< to warm up again, 1 to 4 h
@@ -48,7 +47,7 @@ struct HeatUpRow {
     std::string_view source;
 };
 [[nodiscard]] std::span<const HeatUpRow> heat_up_rows();
-/// A row of the table, whole kelvins and hours only; nothing for others.
+/// A row of the table, for whole kelvins and hours only; nothing for other values.
 [[nodiscard]] std::optional<HeatUpRow> heat_up_allowance(int fall_k, int hours);
 
 }  // namespace loopfolio::reference

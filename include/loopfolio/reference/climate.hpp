@@ -11,14 +11,13 @@
 
 namespace loopfolio::reference {
 
-/// How long a heating season stays at one outdoor temperature, to the whole degree.
+/// Hours of a heating season at one outdoor temperature, in whole degrees.
 struct ClimateRow {
     Temperature outdoor;
     Duration time;
 };
 
-/// Hours of a year without heating, and those with a crankcase heater on, of a unit that only
-/// heats.
+/// Hours of a year without heating, and hours with a crankcase heater on, for a unit that is used only for heating.
 struct StandbyHours {
     Duration thermostat_off;
     Duration standby;
@@ -26,8 +25,8 @@ struct StandbyHours {
     Duration off;
 };
 
-/// A reference heating season of EN 14825. None of them is a place: a site's own climate lies
-/// between them or beside them.
+/// A reference heating season of EN 14825. It does not describe a particular place: the climate of a site may lie
+/// between two of them or outside all.
 struct Climate {
     std::string_view name;                ///< in a job file: `average`
     std::string_view label;               ///< for a reader

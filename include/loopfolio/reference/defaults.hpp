@@ -9,7 +9,7 @@
 
 namespace loopfolio::reference {
 
-/// What is taken where a job states nothing, with the key of its source, and its range where one is known.
+/// The value assumed where a job states nothing, with the key of its source, and its range where one is known.
 template <class Q>
 struct Default {
     Q value;
@@ -18,7 +18,7 @@ struct Default {
     std::optional<Q> high = {};
 };
 
-/// Defaults of single keys of a job that stand in no table of their own.
+/// Defaults of single keys of a job that are in no table of their own.
 struct Defaults {
     Default<Temperature> no_heat_above;     ///< outdoor: the milder day lies half way from the design day to it
     Default<double> factor_of_unheated;     ///< share of the difference to outdoors that an unheated space keeps

@@ -8,7 +8,7 @@
 
 namespace loopfolio::reference {
 
-/// What is left of an emitter's rated output under one circumstance.
+/// Share of an emitter's rated output that is left under one circumstance.
 struct DeratingRow {
     std::string_view name;   ///< in a job file: `shelf`
     std::string_view label;  ///< for a reader
@@ -20,8 +20,8 @@ struct DeratingRow {
 [[nodiscard]] const DeratingRow* find_derating(std::string_view name);
 [[nodiscard]] std::vector<std::string_view> derating_names();
 
-/// Usual outputs at 50 K of what is rated by the metre or the section: only to notice a slip, never for a
-/// duty.
+/// Usual outputs at ΔT50 of emitters rated by the metre or the section. They are used only to notice a mistake, never
+/// as a duty.
 struct UsualOutput {
     std::string_view name;  ///< `skirting`, `column_section`
     std::string_view label;

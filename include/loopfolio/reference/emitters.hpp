@@ -8,18 +8,18 @@
 
 namespace loopfolio::reference {
 
-/// A kind of emitter, with the exponent that it takes where the maker's figure is not known.
+/// A kind of emitter, with the exponent that is used where the manufacturer's figure is not known.
 struct EmitterKind {
     std::string_view name;   ///< in a job file: `panel_22`
     std::string_view label;  ///< for a reader: `double panel, two convectors (type 22)`
     double exponent;
     double exponent_low, exponent_high;
     std::string_view exponent_source;
-    /// Typical output at 50 K in W per metre of length for a height of 600 mm; 0 where none is
-    /// offered. Only a cross-check of what a job states, never a value for a duty.
+    /// Typical output at ΔT50 in W per metre of length for a height of 600 mm; 0 where none is given. It is used only
+    /// to cross-check what a job states, never as a duty.
     double typical_w_per_m_at_600;
     std::string_view typical_source;
-    /// Loss factor of the emitter itself on v2/2 of its connection.
+    /// Loss factor of the emitter itself, on v2/2 of its connection.
     double zeta;
     std::string_view zeta_source;
 };

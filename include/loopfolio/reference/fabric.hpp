@@ -10,7 +10,7 @@
 
 namespace loopfolio::reference {
 
-/// A number from outside: value, spread, and the key of its source.
+/// A number from an outside source: value, spread, and the key of its source.
 template <class Q>
 struct Cited {
     Q value;
@@ -40,7 +40,7 @@ enum class GlazingKind { single, secondary, double_before_2002, double_from_2002
 enum class RoofKind { none, pitched, flat };     ///< `none`: heated room above
 enum class FloorKind { none, ground, exposed };  ///< `ground`: on the ground; `exposed`: over outside air
 
-/// Names in a job file and labels for a reader, one table for each vocabulary, in enumerator order.
+/// Names in a job file and labels in the pack, one table for each vocabulary, in enumerator order.
 template <class E>
 struct Named {
     E value;
@@ -61,7 +61,7 @@ template <class E>
     return {};
 }
 
-/// U-values by era. The low and high are the spread between editions and measured values.
+/// U-values by era. Low and high give the spread between editions and measured values.
 [[nodiscard]] Cited<UValue> wall_u_value(WallKind kind, Era era);
 [[nodiscard]] Cited<UValue> roof_u_value(RoofKind kind, Era era);  ///< kind must not be `none`
 [[nodiscard]] Cited<UValue> glazing_u_value(GlazingKind kind);
@@ -70,7 +70,7 @@ template <class E>
 /// Allowance for thermal bridges, added to every U-value of an element to outside.
 [[nodiscard]] Cited<UValue> thermal_bridge_allowance(Era era);
 
-/// Use of a room, from which its temperature and air changes follow unless the job states them.
+/// Use of a room. Its temperature and air changes follow from it unless the job states them.
 enum class RoomUse {
     living,
     dining,
@@ -97,8 +97,8 @@ struct RoomUseDefaults {
 [[nodiscard]] std::span<const RoomUseDefaults> room_uses();
 [[nodiscard]] const RoomUseDefaults& defaults_for(RoomUse use);
 
-/// The room that the default rates in W/m2 are derived for: square plan, one side for each outside
-/// wall, glazing as a share of the floor area, the rest of the outside wall opaque.
+/// The room for which the default rates in W/m2 are derived: square plan, one side for each outside wall, glazing as a
+/// share of the floor area, the rest of the outside wall opaque.
 struct ReferenceRoom {
     Area floor_area;
     Length ceiling_height;

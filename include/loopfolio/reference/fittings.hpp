@@ -8,7 +8,7 @@
 
 namespace loopfolio::reference {
 
-/// A fitting's loss factor on v2/2 of the pipe that it sits in, at small-bore house sizes.
+/// A fitting's loss factor, on v2/2 of the pipe that contains it, at the small bores of houses.
 struct Fitting {
     std::string_view name;   ///< in a job file: `elbow`
     std::string_view label;  ///< for a reader: `elbow, 90°`

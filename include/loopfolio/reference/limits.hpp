@@ -6,7 +6,7 @@
 
 namespace loopfolio::reference {
 
-/// Limits and allowances that a design takes unless the job states its own. Each carries its source.
+/// Limits and allowances of a design, used unless the job states its own. Each has its source.
 struct Limits {
     Cited<Velocity> velocity_preferred;             ///< 0.9 m/s
     Cited<Velocity> velocity_limit;                 ///< 1.5 m/s

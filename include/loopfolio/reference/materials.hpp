@@ -12,7 +12,7 @@
 
 namespace loopfolio::reference {
 
-/// A building material's design conductivity. A maker's declared value goes before it. Low and high are the
+/// Design conductivity of a building material. A manufacturer's declared value overrides it. Low and high give the
 /// spread between tables and between usual products, from memory.
 struct Material {
     std::string_view name;   ///< in a job file: `brick_outer`
@@ -23,14 +23,15 @@ struct Material {
 [[nodiscard]] const Material* find_material(std::string_view name);
 [[nodiscard]] std::vector<std::string_view> material_names();
 
-/// Kinds of ground that ISO 13370 tells apart: `clay`, `sand`, `rock`; the first stands where none is stated.
+/// Kinds of ground that ISO 13370 distinguishes: `clay`, `sand`, `rock`. The first is assumed where the job states
+/// none.
 [[nodiscard]] std::span<const std::string_view> ground_names();
 [[nodiscard]] const Material* find_ground(std::string_view name);
 
-/// Which way heat leaves a room through an element: walls, ceilings, floors.
+/// Direction of the heat flow from a room through an element: for walls, ceilings and floors.
 enum class HeatFlow { horizontal, upward, downward };
 
-/// Surface resistances of BS EN ISO 6946. Horizontal also stands for 30 degrees either way.
+/// Surface resistances of BS EN ISO 6946. Horizontal includes directions up to 30 degrees either way.
 struct SurfaceResistances {
     ThermalResistance inside;
     ThermalResistance beyond;  ///< outside, or a second inside surface towards an unheated space
@@ -38,16 +39,15 @@ struct SurfaceResistances {
 };
 [[nodiscard]] SurfaceResistances surface_resistances(HeatFlow flow, bool to_outside);
 
-/// An air layer without openings, between ordinary surfaces (no foil), straight between the tabulated
-/// thicknesses. Thickness 0 to 0.3 m; nothing outside. A layer with openings counts half or not at all: see
-/// the standard.
+/// An air layer without openings, between ordinary surfaces (no foil), linear between the thicknesses of the table.
+/// Thickness 0 to 0.3 m; nothing outside. A layer with openings counts half or not at all: see the standard.
 struct AirLayer {
     ThermalResistance resistance;
     std::string_view source;
 };
 [[nodiscard]] std::optional<AirLayer> air_layer(Length thickness, HeatFlow flow);
 
-/// The space under a pitched roof over a flat insulated ceiling, with its covering, as one layer.
+/// The space under a pitched roof over a flat insulated ceiling, together with the roof covering, as one layer.
 struct RoofSpace {
     std::string_view name;
     std::string_view label;

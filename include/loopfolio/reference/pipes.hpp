@@ -12,10 +12,10 @@ namespace loopfolio::reference {
 
 enum class PipeMaterial { copper, steel, multilayer, pex, polybutylene };
 
-/// `copper tube`, `steel pipe`, ... for a reader.
+/// The words printed in the pack: `copper tube`, `steel pipe`, ...
 [[nodiscard]] std::string_view word(PipeMaterial material);
 
-/// One size of one kind of pipe, new and clean.
+/// One size of one kind of pipe, as new and clean.
 struct Pipe {
     std::string_view name;   ///< the name in a job file: `copper_22`
     std::string_view label;  ///< for a reader: `22 mm copper`
@@ -28,12 +28,12 @@ struct Pipe {
     std::string_view roughness_source;
 };
 
-/// Every size, grouped by material, each group in rising bore.
+/// Every size, grouped by material, each group in order of bore.
 [[nodiscard]] std::span<const Pipe> pipes();
 [[nodiscard]] const Pipe* find_pipe(std::string_view name);
 [[nodiscard]] std::vector<std::string_view> pipe_names();
 
-/// The next larger sizes of the same material, in rising bore; empty after the largest.
+/// The larger sizes of the same material, in order of bore; empty for the largest.
 [[nodiscard]] std::span<const Pipe> larger_sizes(const Pipe& pipe);
 
 }  // namespace loopfolio::reference

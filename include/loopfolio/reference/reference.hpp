@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-// The whole of the reference room: sourced tables compiled into the program. Every number from
-// outside carries the key of its source, and a test resolves every key.
+// The whole reference module: tables with sources, compiled into the program. Every number from outside has the key of
+// its source, and a test finds the source of every key.
 
 #include "loopfolio/reference/climate.hpp"
 #include "loopfolio/reference/emitters.hpp"

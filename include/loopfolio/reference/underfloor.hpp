@@ -10,8 +10,8 @@
 
 namespace loopfolio::reference {
 
-/// Factors of BS EN 1264-2 for pipes in wet screed (type A) at one covering and pitch; rising in covering,
-/// then in pitch.
+/// Factors of BS EN 1264-2 for pipes in wet screed (type A), for one covering and spacing; sorted by covering, then by
+/// spacing.
 struct FloorFactors {
     ThermalResistance covering;  ///< 0 to 0.15 m2 K/W
     Length pitch;                ///< 0.05 to 0.375 m
@@ -21,7 +21,7 @@ struct FloorFactors {
 };
 [[nodiscard]] std::span<const FloorFactors> floor_factors();
 
-/// One number of its limit curves; rising in pitch, then in the screed's resistance.
+/// One number of the limit curves; sorted by spacing, then by the screed's resistance.
 struct FloorLimitPoint {
     Length pitch;
     ThermalResistance cover;  ///< of the screed above the pipe over its conductivity, 0.010 to 0.0792 m2 K/W
@@ -33,7 +33,7 @@ struct FloorLimitPoint {
 /// Key of the source of the three tables above.
 [[nodiscard]] std::string_view floor_tables_source();
 
-/// How warm a floor may be.
+/// Limit of a floor's surface temperature.
 struct FloorSurfaceLimit {
     std::string_view name;  ///< in a job file: `occupied`
     std::string_view label;
@@ -41,11 +41,11 @@ struct FloorSurfaceLimit {
     Temperature room;   ///< that the standard counts it from
     std::string_view source;
 };
-/// Occupied, edge (a strip of 1 m along outside walls), bathroom.
+/// In order: occupied, edge (a strip of 1 m along outside walls), bathroom.
 [[nodiscard]] std::span<const FloorSurfaceLimit> floor_surface_limits();
 [[nodiscard]] const FloorSurfaceLimit* find_floor_surface_limit(std::string_view name);
 
-/// Resistance of what lies on the screed. A product's own figure goes before it (1 tog is 0.1 m2 K/W).
+/// Resistance of a covering on the screed. A product's own figure overrides it (1 tog is 0.1 m2 K/W).
 struct FloorCovering {
     std::string_view name;  ///< in a job file: `ceramic_tile`
     std::string_view label;
@@ -54,10 +54,10 @@ struct FloorCovering {
 [[nodiscard]] std::span<const FloorCovering> floor_coverings();
 [[nodiscard]] const FloorCovering* find_floor_covering(std::string_view name);
 
-/// Rules of the trade for a loop of 16 mm pipe.
+/// Common practice for a loop of 16 mm pipe.
 struct LoopLimits {
-    Cited<Length> length;      ///< 100 m, 100 to 120
-    Cited<Pressure> pressure;  ///< 20 kPa, 20 to 25
+    Cited<Length> length;      ///< 100 m, range 100 to 120
+    Cited<Pressure> pressure;  ///< 20 kPa, range 20 to 25
 };
 [[nodiscard]] const LoopLimits& loop_limits();
 

@@ -9,7 +9,7 @@
 
 namespace loopfolio::reference {
 
-/// Nominal sizes that expansion vessels are commonly sold in, rising.
+/// Nominal sizes in which expansion vessels are commonly sold, in rising order.
 struct VesselSizes {
     std::span<const Volume> sizes;
     std::string_view source;

@@ -5,7 +5,8 @@
 #include <span>
 #include <string_view>
 
-/// What a file may say under a key, for every file that is read: one vocabulary, one way to be told of a slip.
+/// What a file may contain under a key. Every kind of file that is read uses this vocabulary and reports mistakes the
+/// same way.
 namespace loopfolio::yaml {
 
 enum class Form {

@@ -12,29 +12,29 @@
 
 namespace loopfolio::yaml {
 
-/// What some programs write before UTF-8 text.
+/// The bytes that some programs write before UTF-8 text.
 inline constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
 
 /// `text` cut to `most` characters, with an ellipsis where something was cut.
 [[nodiscard]] std::string shortened(std::string_view text, std::size_t most);
 
-/// `text` cut to `most` characters, its invisible ones written as `<U+202E>`: safe to print.
+/// `text` cut to `most` characters, with invisible characters written as `<U+202E>`, so that it is safe to print.
 [[nodiscard]] std::string printable(std::string_view text, std::size_t most);
 
-/// Control characters, line and paragraph separators, and marks that turn the direction of text: what
-/// a reader cannot see and a page must not be given.
+/// True for control characters, line and paragraph separators, and marks that change the direction of text: a reader
+/// cannot see them, and a page must not contain them.
 [[nodiscard]] bool is_invisible(char32_t code);
 
-/// `U+202E`
+/// The name of a code point: `U+202E`.
 [[nodiscard]] std::string code_point_name(char32_t code);
 
-/// Turns byte offsets within a line into places that count characters.
+/// Converts byte offsets within a line into places that count characters.
 class LineIndex {
 public:
     explicit LineIndex(std::string_view text);
     /// `line` and `byte_column` count from 0.
     [[nodiscard]] Place place(std::size_t line, std::size_t byte_column) const;
-    /// What follows that offset, to the end of the text.
+    /// The text from that offset to the end.
     [[nodiscard]] std::string_view from(std::size_t line, std::size_t byte_column) const;
 
 private:
@@ -47,7 +47,7 @@ struct TextFault {
     std::string rule;
     std::string hint;
 };
-/// The first thing about the bytes of a file that no job file may have.
+/// The first fault in the bytes of a file that would make it unreadable as text.
 [[nodiscard]] std::optional<TextFault> find_text_fault(std::string_view text, std::size_t longest_line);
 
 }  // namespace loopfolio::yaml

@@ -13,7 +13,7 @@ namespace loopfolio::yaml {
 inline constexpr std::size_t most_collected = 1000;
 inline constexpr std::size_t most_shown = 100;
 
-/// What one read has found wrong.
+/// Everything that one read has found wrong.
 struct Findings {
     std::string file;
     Diagnostics list;
@@ -24,7 +24,7 @@ struct Findings {
     void add(Diagnostic diagnostic);  ///< names the file of its place; drops what comes after the list is full
 };
 
-/// In the order of the files, at most `most_shown`, the rest as one count that keeps their severity.
+/// The findings in the order of the files, at most `most_shown`; the rest are shown as one count with their severity.
 [[nodiscard]] Diagnostics shown(Findings findings);
 
 /// The shortest decimal that reads back as `value`, without an exponent where it can be avoided.
@@ -33,7 +33,7 @@ struct Findings {
 /// `line 12, column 5`
 [[nodiscard]] std::string words(Place place);
 
-/// `name`, in backquotes.
+/// The name in backquotes.
 [[nodiscard]] std::string named(std::string_view name);
 
 /// `a`, `b` or `c`, each in backquotes; `join` is the word before the last.

@@ -12,7 +12,7 @@ namespace loopfolio::yaml {
 
 struct Entry;
 
-/// A value of the file with its place. Owns what hangs on it; at most `deepest_nesting` levels deep.
+/// A value of the file with its place. It owns the values inside it, which are at most `deepest_nesting` levels deep.
 struct Node {
     enum class Kind { null, scalar, list, mapping };
     Kind kind = Kind::null;
@@ -34,14 +34,14 @@ inline constexpr std::size_t deepest_nesting = 64;
 inline constexpr std::size_t most_nodes = 200'000;
 inline constexpr std::size_t longest_line_bytes = 20'000;
 
-/// Where `root` holds nothing to read, `fault` says why.
+/// The tree. `fault` says why where `root` could not be read.
 struct ParsedTree {
     bool ok = false;
     Node root;
     Diagnostic fault;
 };
 
-/// How messages speak of the kind of file that is read.
+/// The names of a kind of file in messages.
 struct FileKind {
     std::string_view one;        ///< `a job file`
     std::string_view many;       ///< `job files`
@@ -49,9 +49,8 @@ struct FileKind {
     std::string_view head = {};  ///< the same of a table, where such a file may be one
 };
 
-/// The text of a file as a tree. Refuses what is not one YAML document of plain mappings, lists
-/// and scalars: anchors, aliases, tags and keys that are not text.
-/// `number` goes into every place: see Place::file.
+/// Parses the text of a file into a tree. Rejects everything except one YAML document of plain mappings, lists and
+/// scalars: anchors, aliases, tags and keys that are not text. `number` is set in every place: see Place::file.
 [[nodiscard]] ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind, int number = 0);
 
 inline constexpr std::size_t most_table_rows = 20'000;
@@ -64,7 +63,7 @@ inline constexpr std::size_t most_table_rows = 20'000;
 [[nodiscard]] ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind,
                                      int number = 0);
 
-/// The entry of a mapping with this key (the first, should there be two), or nullptr.
+/// The entry of a mapping with this key, or nullptr. If there are two, the first.
 [[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);
 
 }  // namespace loopfolio::yaml
