@@ -8,8 +8,8 @@
 using namespace loopfolio;
 
 TEST_CASE("contrast follows the definition of WCAG 2.2") {
-    // The definition's formula in double precision, worked outside the program; the greys lie on both sides of the
-    // place where the curve of sRGB turns from a straight line to a power, 0.04045.
+    // The formula of the definition in double precision, calculated outside the program. The greys lie on both sides of
+    // 0.04045, where the curve of sRGB changes from a straight line to a power.
     tests::Verification v{
         {"contrast of greys and colours", "WCAG 2.2, relative luminance, by hand", tests::Certainty::computed, ""}};
     struct Grey {

@@ -68,9 +68,9 @@ TEST_CASE("significant figures") {
     CHECK(significant(4181.1146, 5) == "4,181.1");
     CHECK(significant(0.0000123, 2) == "1.2 × 10^-5");
     CHECK(significant(-0.0000123, 3) == "\u22121.23 × 10^-5");
-    CHECK(significant(0.000123, 2) == "0.00012");  // the smallest power that is written out is the fourth
+    CHECK(significant(0.000123, 2) == "0.00012");  // the fourth power is the smallest that is written out
     CHECK(significant(0.0, 4) == "0");
-    CHECK(significant(123456.0, 3) == "123,456");  // digits before the point are never taken away
+    CHECK(significant(123456.0, 3) == "123,456");  // digits before the point are never left out
     CHECK(significant(1.0, 4) == "1.000");
     CHECK(significant(99.0, 2) == "99");
     CHECK(significant(-12.345, 3) == "\u221212.3");

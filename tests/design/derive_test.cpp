@@ -35,7 +35,7 @@ job::Layer bridged(job::Layer layer, std::string material, double by) {
     return layer;
 }
 
-/// Cavity wall with aerated blocks and insulated dry lining: Approved Document L1 (2002), Appendix B.
+/// A cavity wall with aerated blocks and insulated dry lining: Approved Document L1 (2002), Appendix B.
 std::vector<job::Layer> document_wall() {
     job::Layer cavity;
     cavity.air = true;
@@ -51,7 +51,7 @@ job::Element element_of(job::ElementKind kind, double m2) {
     return out;
 }
 
-/// One room of 20 m² with this element alone, bridges and air left out.
+/// One room of 20 m² with only this element, without bridges and ventilation.
 job::Job job_with(job::Element element) {
     auto job = one_section_job("copper_22", 1000.0);
     auto& room = job.rooms.front();
@@ -178,7 +178,8 @@ TEST_CASE("ground that the job does not name is clay, as an assumption with a ra
 }
 
 TEST_CASE("surfaces follow the way of the heat and what lies beyond") {
-    // BS EN ISO 6946: inside 0.13 across, 0.10 up, 0.17 down; outside 0.04, an inside one towards a space.
+    // BS EN ISO 6946: inside 0.13 horizontally, 0.10 upwards, 0.17 downwards; outside 0.04, or an inside value towards
+    // a space.
     struct Case {
         job::ElementKind kind;
         job::Beyond beyond;
@@ -233,7 +234,7 @@ TEST_CASE("an unheated space, the height of the house, air with fans") {
 
 TEST_CASE("warming up again adds to what emitters and source must give, not to the loss") {
     auto job = one_section_job("copper_22", 1000.0);
-    // EN 12831:2003, table D.10b: 2 K in 2 h asks for 11 W/m².
+    // EN 12831:2003, table D.10b: 2 K in 2 h needs 11 W/m².
     job.conditions.heat_up = measured(unit::watt_per_square_metre(11.0));
     auto d = designed(job);
     CHECK(d.rooms[0].loss.si() == 1000.0);
@@ -298,7 +299,7 @@ TEST_CASE("a floor that gives 100 W/m² is 9 K warmer than its room") {
            29.0, floor.surface.celsius(), 0.05);
     CHECK(d.emitters[0].output.si() == Approx(1200.0).epsilon(1e-9));
     CHECK(floor.loop.si() == Approx(12.0 / 0.15 + 8.0));
-    // Warmest over a pipe, so that the mean may not be 9 K warmer.
+    // The limit is for the warmest spot, over a pipe, so the mean must stay less than 9 K warmer than the room.
     CHECK(flagged(d, design::Caveat::floor_too_warm) == 1);
     CHECK(flagged(probe, design::Caveat::loop_too_long) == 0);
     CHECK(flagged(designed(emitter_job(floor_of(16.0))), design::Caveat::loop_too_long) == 1);

@@ -26,7 +26,7 @@ job::Job room_with(double loss, std::vector<double> ratings, double flow = 55.0,
 }  // namespace
 
 TEST_CASE("output at 55/45/20 is the EN 442 factor of the log mean") {
-    // Log mean 29.720134 K against 49.832887 K of 75/65/20, n = 1.3; both computed to 8 digits with Python.
+    // Log mean 29.720134 K, against 49.832887 K for 75/65/20, n = 1.3; both calculated to 8 digits with Python.
     const double factor = std::pow(29.720134 / 49.832887, 1.3);
     const auto d = designed(room_with(500.0, {1000.0}));
     verify(

@@ -45,8 +45,8 @@ job::Circulator curve(std::vector<std::pair<double, double>> points) {
 TEST_CASE("a tree designed as a tree and as a network come to the same") {
     auto job = house_of_three();
     const auto tree = designed(job);
-    // An emitter whose return is named is the same pipework, but a further section without heat loss makes the route
-    // that of the network.
+    // Naming an emitter's return does not change the pipework, but stating a heat loss of zero for a section makes the
+    // design use the network's route.
     job.sections.front().heat_loss = measured(Conductivity::from_si(0.0));
     job.sections.front().surroundings = measured(unit::celsius(10.0));
     const auto network = designed(job);
@@ -74,11 +74,11 @@ TEST_CASE("a ring shares its flow between both ways, which drop alike") {
                     section("S4", "R3", "R0", "copper_15", 5.0)};
     const auto d = designed(job);
     CHECK_FALSE(d.tree);
-    // By symmetry the middle emitter is fed alike from both sides.
+    // By symmetry the middle emitter gets the same flow from both sides.
     CHECK(d.sections[1].flow.si() == Approx(d.sections[4].flow.si()).epsilon(1e-6));
     CHECK(d.sections[2].flow.si() == Approx(d.sections[3].flow.si()).epsilon(1e-6));
     CHECK(d.sections[2].flow.si() == Approx(0.5 * d.emitters[1].flow.si()).epsilon(1e-6));
-    // Kirchhoff: both ways to the far emitter drop the same, and their flows sum to what is drawn.
+    // Kirchhoff: both ways to the far emitter have the same pressure drop, and their flows add up to what is drawn.
     CHECK((d.sections[1].pressure_drop + d.sections[2].pressure_drop).si() ==
           Approx((d.sections[4].pressure_drop + d.sections[3].pressure_drop).si()).epsilon(1e-6));
     CHECK((d.sections[1].flow + d.sections[4].flow).si() == Approx(d.duty.flow.si()).epsilon(1e-9));
@@ -112,7 +112,7 @@ TEST_CASE("along a one-pipe loop the water cools by what each emitter takes") {
     job.sections.push_back(section("L4", before, "HS", "copper_22", 4.0));
     for (auto& s : job.sections) s.carries = job::Carries::loop;
     const auto d = designed(job);
-    // Each takes a third of the heat: the loop cools by a third of its drop at each.
+    // Each emitter takes a third of the heat, so the loop cools by a third of its temperature drop at each.
     const double flow = d.duty.flow.si(), cp = d.state.specific_heat.si();
     const std::string source = "heat balance, by hand";
     const double expected = 3000.0 / (cp * 9.0);
@@ -219,19 +219,19 @@ TEST_CASE("balanced emitters get their design flow from a pump that gives the de
     const auto& balanced = o.states[1];
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
         CAPTURE(i);
-        // Properties follow the temperatures of each pipe, so that they are off by a little.
+        // Properties follow the temperatures of each pipe, which causes a small difference.
         CHECK(balanced.emitters[i].flow.si() == Approx(d.emitters[i].volume_flow.si()).epsilon(0.01));
         CHECK(balanced.rooms[i].temperature.celsius() == Approx(21.0).margin(1e-3));
     }
     CHECK(o.as_found.head.si() == Approx(d.duty.head.si()).epsilon(1e-6));
-    // The index emitter has nothing to add and comes first.
+    // The index emitter needs no extra pressure drop and comes first.
     CHECK(o.as_found.valves.front().emitter == d.duty.index_emitter);
     CHECK(o.as_found.valves.front().kv == 0.0);
     for (const auto& s : o.states) CHECK(std::abs(s.energy_error) < 1e-6);
     // Unbalanced, the near emitter takes more than its share and the far one less.
     CHECK(o.states[0].emitters[0].flow > o.states[1].emitters[0].flow);
     CHECK(o.states[0].emitters[2].flow < o.states[1].emitters[2].flow);
-    // On a milder day cooler water does.
+    // On a milder day, a lower flow temperature is enough.
     CHECK(o.states[3].source_flow < o.states[2].source_flow);
     CHECK(o.states[3].rooms[1].temperature.celsius() == Approx(21.0).margin(0.02));
 }
@@ -242,7 +242,7 @@ TEST_CASE("duty points lie on the pipework's own curve and on the pump's") {
     const auto filled = design::resolve(job);
     const auto o = operated(filled, designed(job));
     const auto& s = o.states.front();
-    // Linear between the curve's points: close, not exact.
+    // The curve is linear between its points, so the result is close but not exact.
     const auto on = [&](const std::vector<job::CurvePoint>& points) {
         for (std::size_t i = 1; i < points.size(); ++i) {
             if (points[i].flow < s.flow) continue;
@@ -332,7 +332,7 @@ TEST_CASE("capacities scale with the load, and joining where the load is asks fo
     CHECK(o.joins[1].possible);
     for (const auto& c : o.capacities) {
         if (c.limit != design::LoadLimit::velocity) continue;
-        // The load found is the one at which the section that sets it runs at the limit.
+        // At the calculated load, the section that sets it is at its limit.
         auto scaled = job;
         for (auto& room : scaled.rooms) room.heat_loss->value = c.factor * room.heat_loss->value;
         const auto again = designed(scaled);

@@ -20,7 +20,7 @@ struct Planned {
     design::Trace trace;
 };
 
-/// 20 m of 22 mm copper, an emitter of 24 kW at 50 K, and whatever else makes the content.
+/// 20 m of 22 mm copper, an emitter with a ΔT50 rating of 24 kW, and any other water content.
 job::Job with_water(double other_litres, double emitter_litres = 0.0) {
     auto job = one_section_job("copper_22", 6000.0);
     job.emitters[0].content = measured(emitter_litres * unit::litre);
@@ -54,7 +54,7 @@ Planned planned(job::Job job) {
     return out;
 }
 
-/// The verdict of a check of the plant.
+/// The verdict of one check of the plant.
 Verdict verdict_of(const Planned& p, Check check) {
     for (const auto& f : p.plant.findings) {
         if (f.check == check) return f.verdict;
@@ -91,12 +91,13 @@ TEST_CASE("expansion vessel of a system of 100 litres, by hand from EN 12828 Ann
     const auto w = *planned(job).plant.water;
     verify({"expansion of a design's water, 10 to 55 °C", "IAPWS-95 densities at 2 bar (python3-iapws 1.5.2)",
             Certainty::computed, "%"},
-           1.42162, 100.0 * w.expansion, 0.003);  // densities of IF97 are within 1.5e-5, here twice
-    // 4.5 m are 0.44 bar, so 0.7 bar; 2.5 bar in use; a vessel under 15 L keeps 20 % of itself.
+           1.42162, 100.0 * w.expansion, 0.003);  // densities of IF97 are within 1.5e-5, and there are two of them
+    // 4.5 m are 0.44 bar, so 0.7 bar; 2.5 bar in use; a vessel under 15 L keeps a reserve of 20 % of its volume.
     CHECK(w.precharge.in(unit::bar) == Approx(0.7));
     verify({"least vessel of a design of 100 L", "EN 12828:2003 Annex D, 1.42162/((2.5 − 0.7)/3.5 − 0.2) by hand",
             Certainty::memory, "L"},
-           1.42162 / (1.8 / 3.5 - 0.2), w.vessel.least.in(unit::litre), 0.003 / (1.8 / 3.5 - 0.2));  // as the expansion
+           // Tolerance as for the expansion.
+           1.42162 / (1.8 / 3.5 - 0.2), w.vessel.least.in(unit::litre), 0.003 / (1.8 / 3.5 - 0.2));
     CHECK(w.next_vessel->in(unit::litre) == Approx(8.0));
     job.system_water->vessel = measured(4.0 * unit::litre);
     CHECK(verdict_of(planned(job), Check::vessel_size) == Verdict::change);
@@ -161,7 +162,7 @@ TEST_CASE("a year of hot water at the weather of the season, by hand") {
     const auto p = planned(job);
     const auto& h = *p.plant.hot_water;
     CHECK(h.heat_a_year.si() == Approx(365.0 * (h.drawn + *h.standing_loss).si()));
-    // Ratios at 60 °C flow 2.25 and 2.85; the 5,760 hours that no bin has at 7 °C.
+    // COP at 60 °C flow: 2.25 and 2.85. The 5,760 hours in no bin count at 7 °C.
     const double mean = (1000.0 / 2.25 + 7760.0 / 2.85) / 8760.0;
     REQUIRE(h.electricity_a_year);
     verify({"electricity of a year's hot water", "hours over ratios, by hand", Certainty::computed, "kWh"},
@@ -171,7 +172,7 @@ TEST_CASE("a year of hot water at the weather of the season, by hand") {
     cycles.hot_water->hot_cycles_a_year = measured(52.0);
     const auto hot = *planned(cycles).plant.hot_water;
     CHECK((*hot.electricity_a_year - *h.electricity_a_year).si() == Approx(hot.hot_cycle->electricity_a_year.si()));
-    // Warmer than the table: at its warmest points, 3.0 at 60 °C flow; so are the hours that no bin has.
+    // Bins warmer than the table use its warmest points, 3.0 at 60 °C flow, as do the hours in no bin.
     job.season->bins.back().outdoor = unit::celsius(25.0);
     const auto warm = *planned(job).plant.hot_water;
     REQUIRE(warm.electricity_a_year);
@@ -234,7 +235,7 @@ TEST_CASE("the sound of every unit counts, as if all stood in one place") {
     job.sound = s;
     const double one = planned(job).plant.sound->level;
     job.heat_source->number = 2;
-    // ISO 9613-2, from memory: levels add by their powers, so that two alike make 10·lg 2 = 3.01 dB more.
+    // ISO 9613-2, from memory: levels add by their powers, so two equal ones give 10·lg 2 = 3.01 dB more.
     CHECK(planned(job).plant.sound->level - one == Approx(3.0103).epsilon(1e-4));
     job.heat_source->number = 1;
     job.heat_source->further.push_back({"smaller", "", {}, "", {}, 2, {}, measured(52.0)});

@@ -60,7 +60,7 @@ TEST_CASE("handbook hall: fabric as printed, and 15,835 W with the book's own ai
     Verification book{{"heat losses of a designed hall",
                        "Chadderton, Building Services Engineering, 5th ed., example 3.6", Certainty::read, "W"}};
     book.check(415.6 * 25.0, m.to_outside.si(), 1e-8);
-    // The book takes 0.33 and a factor of 1.1 for radiant panels where we take EN 12831's 0.34.
+    // The book uses 0.33 and a factor of 1.1 for radiant panels; the program uses EN 12831's 0.34.
     const auto book_air = physics::ventilation_coefficient(0.33 * 1.1, unit::per_hour(1.0), unit::cubic_metre(600.0));
     book.check(15835.0, (m.to_outside + book_air * unit::kelvin(25.0)).si(), 1.5e-8);
     verify(

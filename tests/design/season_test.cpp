@@ -34,7 +34,7 @@ const physics::SeasonBin& bin_at(const design::SeasonPlan& plan, double outdoor)
 }  // namespace
 
 TEST_CASE("from a job to the season: the same as an independent loop over the bins") {
-    // tests/reference/plant.py in numpy, its curve by scipy's brentq, its table by scipy's RegularGridInterpolator.
+    // From tests/reference/plant.py in numpy: its curve uses scipy's brentq, its table scipy's RegularGridInterpolator.
     const auto csv = read_csv("season.csv");
     Verification energies{{"energies of a season from a job", "numpy loop over the bins, tests/reference/plant.py",
                            Certainty::computed, "kWh"}};
@@ -174,7 +174,7 @@ TEST_CASE("a cooler flow on the design day uses less, and counts the emitters th
     CHECK(plan.options[0].too_small == 1);
     CHECK(plan.options[1].too_small == 0);
     CHECK(plan.options[2].too_small == 0);
-    // An emitter too small for the design itself is reckoned at the rating that would do.
+    // An emitter too small even for the design is calculated at the smallest rating that is enough.
     job.emitters[0].output_at_50k.value = 0.8 * job.emitters[0].output_at_50k.value;
     const auto small = planned(job);
     CHECK(small.taken_as_changed == 1);
@@ -195,7 +195,7 @@ TEST_CASE("below its least output: water for the stated run, and starts with the
     CHECK(part.for_run->in(unit::litre) ==
           Approx((part.least_output - part.smallest_load).si() * 600.0 / heat_of_litre));
     REQUIRE(part.busiest);
-    // No cycle starts more often than one at half of the largest least output of the season's cycling bins.
+    // No cycle has more starts than one at half of the largest minimum output of the season's bins with cycling.
     CHECK(part.busiest->starts_per_hour <= 3600.0 * part.least_output.si() / (4.0 * 80.0 * heat_of_litre) + 1e-9);
     CHECK(part.busiest->starts_per_hour > 0.8 * 3600.0 * part.least_output.si() / (4.0 * 80.0 * heat_of_litre));
     CHECK_FALSE(planned(job).part_load->busiest);

@@ -45,12 +45,12 @@ TEST_CASE("what pipes carry at 0.9 m/s agrees with the sayings of the trade") {
     CHECK(capacity_kw("copper_35", 5.0) < 20.0);
     const auto d = designed(one_section_job("copper_28", 10000.0));
     verify({"flow of a design of 10 kW at 5 K", "sayings of the trade", Certainty::practice, "L/min"}, 30.0,
-           d.duty.volume_flow.in(unit::litre_per_minute), 2.5);  // spoken to the nearest 5 L/min
+           d.duty.volume_flow.in(unit::litre_per_minute), 2.5);  // the rule is to the nearest 5 L/min
 }
 
 TEST_CASE("glycol leaves about nine tenths of the capacity") {
-    // At equal velocity only density and heat capacity count; at equal gradient viscosity counts too. The saying does
-    // not tell which of the two it means, and lies between them.
+    // At equal velocity only density and heat capacity count; at equal pressure drop per metre viscosity counts too.
+    // The rule of the trade does not say which of the two it means, and lies between them.
     auto job = one_section_job("copper_22", 6000.0);
     const auto water = designed(job);
     job.fluid.kind = job::FluidName::propylene_glycol;
@@ -157,7 +157,7 @@ TEST_CASE("circulator: inside its curve, near its end, beyond it") {
         const auto d = designed(job);
         return d.verdict_of(d.duty.circulator);
     };
-    // 10 kW at 5 K is 29.0 L/min: the straight curve gives there a little over half of its closed head.
+    // 10 kW at 5 K is 29.0 L/min, where the straight curve gives a little over half of its closed head.
     CHECK(curve(2.0) == Verdict::keep);
     CHECK(curve(1.0) == Verdict::keep_noted);
     CHECK(curve(0.8) == Verdict::change);
@@ -168,7 +168,8 @@ TEST_CASE("circulator: inside its curve, near its end, beyond it") {
 }
 
 TEST_CASE("one mean temperature for both pipes is near enough") {
-    // The flow pipe is warmer and the return cooler than the mean; their gradients stand apart, their sum does not.
+    // The flow pipe is warmer and the return cooler than the mean. Their pressure drops per metre differ, but their sum
+    // hardly changes.
     const auto at = [](double celsius, double kg_per_s) {
         const auto state = *physics::water(unit::celsius(celsius));
         return physics::pipe_flow(unit::kilogram_per_second(kg_per_s),
@@ -198,7 +199,8 @@ TEST_CASE("a long thin run that the pump cannot push through is named, and wider
         job.sections[static_cast<std::size_t>(change.section)].pipe = change.to->name;
     }
     CHECK(designed(job).duty.head.si() == Approx(remedy->head.si()));
-    // A circulator that does already has no remedy, and one that gives nothing has none in pipe.
+    // A pump that is already strong enough has no remedy, and for one that gives almost no head wider pipe is no
+    // remedy.
     CHECK_FALSE(design::widen_for_pump(design::resolve(job).values, designed(job)));
     job.circulator->curve[0].head = unit::pascal(20.0);
     job.circulator->curve[1].head = unit::pascal(10.0);

@@ -10,7 +10,8 @@ using namespace loopfolio::tests;
 
 namespace {
 
-/// A house of 6 kW at -3 °C on water of 50 °C, and a table of 5 to 9 kW at that water from -7 to 1 °C.
+/// A house of 6 kW at -3 °C with a flow temperature of 50 °C, and a table of 5 to 9 kW at that temperature from -7 to 1
+/// °C.
 job::Job house() {
     auto job = one_section_job("copper_35", 6000.0);
     for (const auto& [outdoor, flow, kilowatts] :

@@ -6,7 +6,7 @@ using namespace loopfolio;
 
 namespace {
 
-/// Refusals of elements that stand in place of the sample's stated heat loss.
+/// Refusals of elements that replace the sample's stated heat loss.
 void check_elements(std::vector<tests::Refusal> rows) {
     for (auto& row : rows) {
         row.from = "heat_loss_w: 1180";
@@ -15,7 +15,7 @@ void check_elements(std::vector<tests::Refusal> rows) {
     tests::check_refusals(rows);
 }
 
-/// The same of whatever says what the sample's emitter gives.
+/// The same for the ways to state the output of the sample's emitter.
 void check_ratings(std::vector<tests::Refusal> rows) {
     for (auto& row : rows) row.from = "kind: panel_22\n    output_at_50k_w: 1950";
     tests::check_refusals(rows);

@@ -6,7 +6,7 @@ using namespace loopfolio;
 
 namespace {
 
-/// Written behind the sample job's last line.
+/// Text added after the sample job's last line.
 std::string told_of(const std::string& more) { return tests::said(tests::sample_job + more); }
 
 }  // namespace

@@ -313,7 +313,7 @@ TEST_CASE("a season takes its hours from a climate file") {
     CHECK(stated.job->season->bins[1].time.in(unit::hour) == Approx(2400.0));
     CHECK(stated.job->season->readings == 0);
 
-    // 8760 readings, gathered as EN 14825 gathers them: by whole degrees, halves upwards.
+    // 8760 readings, grouped as in EN 14825: by whole degrees, with halves rounded up.
     std::string hourly = "outdoor_c\n";
     for (int i = 0; i < 8760; ++i) hourly += i % 2 == 0 ? "4.5\n" : i % 4 == 1 ? "-0.5\n" : "-0.6\n";
     const auto gathered = read_with(hourly);

@@ -115,7 +115,7 @@ TEST_CASE("a file past the limits is refused and not chewed through") {
 
 namespace {
 
-/// A small generator of our own, so that every machine makes the same files.
+/// A small random generator in this file, so that every machine makes the same files.
 struct Dice {
     std::uint64_t state;
     std::size_t below(std::size_t n) {

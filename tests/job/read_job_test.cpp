@@ -64,7 +64,7 @@ TEST_CASE("a value carries its basis, its bounds and its source") {
 
 TEST_CASE("`plain_values` says what a plain number stands on") {
     CHECK(read(sample_job).conditions.flow.basis == Basis::measured);
-    // It holds for the whole file, wherever it stands in it.
+    // The key holds for the whole file, wherever it is.
     CHECK(read(sample_job + "plain_values: document\n").conditions.flow.basis == Basis::document);
 }
 

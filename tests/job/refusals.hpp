@@ -7,8 +7,8 @@
 
 namespace loopfolio::tests {
 
-/// A slip made in the sample job, and the whole of what a user is told. A line `14:20: ...` stands
-/// for `job.yaml:14:20: ...`.
+/// A mistake made in the sample job, and all messages that the user gets. A line `14:20: ...` is short for
+/// `job.yaml:14:20: ...`.
 struct Refusal {
     std::string from;
     std::string to;

@@ -11,7 +11,7 @@
 
 namespace loopfolio::tests {
 
-/// The smallest job that has one of everything that a job must have. Its lines are counted in tests.
+/// The smallest job with one of everything that is required. Tests depend on its line numbers.
 inline const std::string sample_job = R"(loopfolio: 1
 job: {reference: MILL-014, revision: A, design_date: 2026-10-14}
 firm: {name: Fernhollow Heating}
@@ -49,14 +49,14 @@ heat_source:
   at: SOURCE
 )";
 
-/// `text` with the first `from` turned into `to`.
+/// `text` with the first `from` replaced by `to`.
 inline std::string with(std::string text, std::string_view from, std::string_view to) {
     const auto at = text.find(from);
     if (at == std::string::npos) throw std::runtime_error{"not in the sample: " + std::string{from}};
     return text.replace(at, from.size(), to);
 }
 
-/// All that a read says, as a user sees it.
+/// All diagnostics of a read, as the user sees them.
 inline std::string said(std::string_view text) {
     std::string out;
     for (const auto& d : job::read_job(text, "job.yaml").diagnostics) out += text_of(d);

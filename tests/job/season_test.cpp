@@ -21,7 +21,7 @@ std::string job_with(const std::string& lines, const std::string& points = table
     return tests::sample_job + points + lines;
 }
 
-/// All that is said, without the name of the file.
+/// All diagnostics, without the name of the file.
 std::string told(const std::string& text) {
     std::string out = tests::said(text);
     for (auto at = out.find("job.yaml:"); at != std::string::npos; at = out.find("job.yaml:")) out.erase(at, 9);

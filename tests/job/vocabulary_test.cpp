@@ -31,7 +31,7 @@ std::string file_text(const std::string& name) {
     return out.str();
 }
 
-/// What docs/job-file.md has to say in `takes` for a field.
+/// The text in the column `takes` of docs/job-file.md for a field.
 std::string takes(const job::Group& group, const Field& field) {
     const std::string unit = (field.unit.empty() || field.unit == "%" ? "" : " ") + std::string{field.unit};
     const std::string range = yaml::decimal(field.low) + " to " + yaml::decimal(field.high) + unit;
@@ -54,7 +54,7 @@ std::string takes(const job::Group& group, const Field& field) {
 
 std::string needed(Need need) { return need == Need::always ? "yes" : need == Need::optional ? "no" : "see text"; }
 
-/// `## `rooms`: each room` is the heading of group `rooms`.
+/// The group that a heading names: `## `rooms`: each room` is the heading of group `rooms`.
 std::string group_of_heading(std::string line) {
     line.erase(0, line.find_first_not_of("# "));
     std::erase(line, '`');
@@ -67,7 +67,7 @@ std::string group_of_heading(std::string line) {
     return {};
 }
 
-/// The rows of a group's table, as docs/job-file.md has to write them.
+/// The rows of a group's table, as docs/job-file.md must have them.
 std::string rows_of(const job::Group& group) {
     std::string out;
     for (const auto& field : group.fields) {
@@ -77,7 +77,7 @@ std::string rows_of(const job::Group& group) {
     return out;
 }
 
-/// `text` with every table of keys as the vocabulary has it; `missing` gets the groups that it has no table for.
+/// `text` with every table of keys replaced by that of the vocabulary; `missing` gets the groups without a table in it.
 std::string written_anew(const std::string& text, std::set<std::string>& missing) {
     for (const auto& group : job::vocabulary()) missing.insert(std::string{group.name});
     std::string out, group;

@@ -17,7 +17,7 @@ using network::Pipework;
 
 namespace {
 
-/// Balances, sets the lockshields, runs the network with pumps of just the rise that was asked for, and
+/// Balances, sets the lockshields, runs the network with pumps that have exactly the calculated pressure rise, and
 /// compares the flows with the design.
 network::BalanceResult check_balance(const Pipework& p, const BalanceTask& task) {
     network::Workspace w;
@@ -78,8 +78,9 @@ TEST_CASE("a two-pipe tree is balanced to its design flows with the least pump")
 }
 
 TEST_CASE("what is added along a tree is the drop of the pipes between, by hand") {
-    // Two equal branches at the same flow: the near one must add what flow and return pipe between them
-    // drop. Drop and Kv are worked out by the fluids library, in turbulent flow, where all laws of friction meet.
+    // Two equal branches at the same flow: the near one must add the pressure drop of the flow and return pipe between
+    // them. Pressure drop and Kv are calculated by the fluids library, in turbulent flow, where all friction laws
+    // agree.
     const auto csv = read_csv("network/lockshield.csv");
     const auto flow = MassFlow::from_si(csv.number(0, "flow_kg_per_s"));
     const auto p = ladder(2, curve_pump(3e4, 1e10));
@@ -92,7 +93,8 @@ TEST_CASE("what is added along a tree is the drop of the pipes between, by hand"
     CHECK(r.emitters[1].added.si() == Approx(500.0));
     const std::string by = "fluids 1.3.1 and the definition of Kv (tests/reference/network_flows.py)";
     const double added = csv.number(0, "added_pa"), kv = csv.number(0, "kv");
-    // The balance is solved until flows are steady to about 1e-9, which the pressures follow.
+    // The balance is solved until the flows change by less than about 1e-9, and the pressures are as exact as the
+    // flows.
     verify({"pressure that a lockshield adds", by, Certainty::computed, "Pa"}, added, r.emitters[0].added.si(),
            1e-8 * added);
     verify({"Kv that a lockshield is set to", by, Certainty::computed, "m³/h"}, kv, r.emitters[0].kv, 1e-8 * kv);
@@ -125,7 +127,7 @@ TEST_CASE("a ring, a reverse return and a second pump are balanced just so") {
     for (const auto& e : r.emitters) most = std::max(most, e.added.si());
     CHECK(most < 0.5 * r.pump_rise[0].si());
 
-    // Behind a header with a pump of its own: both pumps sized at once.
+    // Behind a header with a pump of its own, both pumps are sized together.
     Pipework two;
     two.nodes = 8;
     two.pumps = {curve_pump(2e4, 1e10), curve_pump(3e4, 1e10)};

@@ -18,7 +18,7 @@ TEST_CASE("a section of both pipes becomes a flow and a return link, alike") {
     const auto r = solve_system(built.system);
     REQUIRE(r.solved);
     for (const auto& s : built.sections) {
-        // Both run the way of the water, and carry the same.
+        // Both follow the direction of the water, and have the same flow.
         CHECK(flow_of(r.hydraulic, static_cast<std::size_t>(s.flow)) > 0.0);
         CHECK(flow_of(r.hydraulic, static_cast<std::size_t>(s.flow)) ==
               Approx(flow_of(r.hydraulic, static_cast<std::size_t>(s.return_))).epsilon(1e-9));
@@ -35,9 +35,9 @@ TEST_CASE("a loop junction is one node, and a loop ends where it began on the re
     }
     const auto r = solve_system(built.system);
     REQUIRE(r.solved);
-    // Every radiator along the loop is fed colder than the one before.
+    // Along the loop, every radiator gets colder water than the one before.
     for (std::size_t e = 1; e < 3; ++e) CHECK(r.thermal.emitters[e].inlet < r.thermal.emitters[e - 1].inlet);
-    // And takes part of the loop's flow only.
+    // Each takes only part of the loop's flow.
     CHECK(r.thermal.emitters[0].flow < 0.9 * r.thermal.sources[0].flow);
 }
 
@@ -98,7 +98,7 @@ TEST_CASE("a header mixes by conservation of water and heat, whichever side pump
         REQUIRE(r.solved);
         const auto flow = [&](int link) { return flow_of(r.hydraulic, static_cast<std::size_t>(link)); };
         CAPTURE(head, flow(built.source_pump), flow(built.drive));
-        // What the source pumps goes to the emitters or through the header.
+        // The flow of the source's pump goes to the emitters or through the header.
         CHECK(flow(built.source_pump) == Approx(flow(built.drive) + flow(built.header)).epsilon(1e-9));
         const auto& link = built.system.pipework.links[static_cast<std::size_t>(built.drive)];
         const double top = r.thermal.node[static_cast<std::size_t>(link.from)].kelvin();

@@ -40,7 +40,8 @@ inline network::Room room(network::RoomControl control, double loss_w_per_k, dou
     return r;
 }
 
-/// Whether the water's heat at every node is the mean of what arrives, weighted by flow; largest miss, K.
+/// Checks that the water at every node has the flow-weighted mean temperature of what arrives; returns the largest
+/// error, K.
 inline double worst_mixing(const network::System& system, const std::vector<MassFlow>& flow,
                            const network::ThermalResult& t) {
     std::vector<double> heat(t.node.size(), 0.0);
@@ -78,7 +79,8 @@ inline network::Plan two_pipe_house(int rooms, network::RoomControl control) {
     return plan;
 }
 
-/// `radiators` on a single pipe from the source and back, each across a length of it between two tees.
+/// `radiators` on a single pipe from the source and back, each connected by two tees with a length of the pipe between
+/// them.
 inline network::Plan one_pipe_house(int radiators, network::RoomControl control) {
     network::Plan plan;
     plan.junctions = 2 * radiators + 1;

@@ -9,7 +9,7 @@
 
 namespace loopfolio::tests {
 
-/// Water near 50 °C, rounded, so that closed forms can be worked out by hand.
+/// Water near 50 °C with rounded properties, so that closed forms can be calculated by hand.
 inline physics::FluidState plain_water() {
     return {Density::from_si(988.0), SpecificHeat::from_si(4180.0), DynamicViscosity::from_si(0.547e-3)};
 }

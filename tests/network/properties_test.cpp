@@ -14,7 +14,7 @@ using network::Pipework;
 
 namespace {
 
-/// A ladder with a ring in its flow side and a cross pipe, so that no shortcut for trees can hide.
+/// A ladder with a ring in its flow side and a cross pipe, so that a shortcut for trees would be noticed.
 Pipework ringed_ladder() {
     auto p = ladder(6, curve_pump(4e4, 1e10));
     p.links.push_back(pipe(2, 6, 13.6, 10.0));
@@ -86,7 +86,7 @@ TEST_CASE("quadratic networks scale: four times the pressure, twice the flow") {
 }
 
 TEST_CASE("equal branches get equal flows") {
-    // A manifold: five alike between two nodes that are a pipe away from the pump.
+    // A manifold: five equal links between two nodes, a pipe away from the pump.
     Pipework p;
     p.nodes = 4;
     p.pumps = {curve_pump(3e4, 1e10)};

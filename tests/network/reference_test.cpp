@@ -31,7 +31,7 @@ network::Link link_of(const Csv& csv, std::size_t row) {
     return link;
 }
 
-/// Networks by name. Node numbers have gaps; a node that no link names stays by itself.
+/// Networks by name. Their node numbers have gaps; a node that no link names is unconnected.
 std::map<std::string, Reference> networks_in(const std::string& file) {
     const Csv csv = read_csv(file);
     std::map<std::string, Reference> out;
@@ -68,7 +68,7 @@ void check_flows(Verification& v, const std::string& file, std::size_t networks,
 }  // namespace
 
 TEST_CASE("flows agree with loop equations on the fluids library's Colebrook") {
-    // Asked for is 0.1 %; both sides solve the same law, so far less is seen.
+    // The aim is 0.1 %. Both programs solve the same law, so the difference is far smaller.
     Verification v{{"flows in networks, friction by Colebrook",
                     "loop equations by scipy root, friction by fluids 1.3.1", Certainty::computed, "kg/s"}};
     check_flows(v, "network/flows_colebrook.csv", 6, 1e-7);

@@ -17,7 +17,7 @@ using network::System;
 
 namespace {
 
-/// Source link 0 from node 1 to 0, then whatever is added; flows are given, so resistances do not matter.
+/// Source link 0 from node 1 to 0, then the links that are added. Flows are given, so resistances do not matter.
 System bare_system(int nodes) {
     System s;
     s.pipework.nodes = nodes;
@@ -59,7 +59,7 @@ TEST_CASE("a pipe loses heat by the exponential law") {
 }
 
 TEST_CASE("streams mix by conservation at a tee") {
-    // A bypass of 0.03 kg/s beside an emitter of 0.01 kg/s.
+    // A bypass of 0.03 kg/s, parallel to an emitter of 0.01 kg/s.
     auto s = bare_system(2);
     s.pipework.links.push_back(valve(0, 1, 1.0));
     s.pipework.links.push_back(valve(0, 1, 1.0));
@@ -74,7 +74,7 @@ TEST_CASE("streams mix by conservation at a tee") {
 }
 
 TEST_CASE("an emitter at its rating temperatures gives its rating") {
-    // The flow that gives 1000 W at a drop of 10 K is 1000 / (4180 * 10).
+    // The flow that gives 1000 W at a temperature drop of 10 K is 1000 / (4180 * 10).
     auto s = bare_system(2);
     s.sources[0].flow_temperature = Temperature::from_celsius(75.0);
     s.pipework.links.push_back(valve(0, 1, 1.0));
@@ -109,7 +109,7 @@ TEST_CASE("a source at its capacity adds it, and the house settles where it can"
 }
 
 TEST_CASE("a capacity that just suffices changes nothing") {
-    // The sweep and the equations solved at once must agree where both apply.
+    // The sweep and the equations solved together must agree where both apply.
     for (const auto control : {RoomControl::fixed, RoomControl::free, RoomControl::held}) {
         auto plan = one_pipe_house(6, control);
         const auto open = solve_system(build_network(plan).system);
@@ -234,7 +234,7 @@ TEST_CASE("a one-pipe loop agrees with all its equations solved at once elsewher
 }
 
 TEST_CASE("a source too small for rooms that are held lets them fall together") {
-    // On the way the emitters go from throttled to open to cold and back: the slopes jump.
+    // During the solution, emitters change from throttled to open to cold and back, so slopes jump.
     for (const double watts : {200.0, 700.0, 1500.0, 2500.0}) {
         for (auto plan : {two_pipe_house(6, RoomControl::held), one_pipe_house(4, RoomControl::held)}) {
             for (auto& section : plan.sections) section.heat_loss = {};

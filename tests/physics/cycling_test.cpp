@@ -18,7 +18,7 @@ constexpr double nan_value = std::numeric_limits<double>::quiet_NaN();
 const FluidState warm = water(40.0 * unit::celsius).value();
 const auto swing = 5.0 * unit::kelvin;
 
-/// Starts in an hour of a thermostat that switches at both ends of the swing, step by step.
+/// Starts per hour of a thermostat that switches at both ends of the swing, simulated step by step.
 double counted_starts(Volume volume, Power least, Power load) {
     const double capacity = (warm.density * warm.specific_heat * volume).si();
     constexpr double step = 0.05;
@@ -40,8 +40,8 @@ double counted_starts(Volume volume, Power least, Power load) {
 }  // namespace
 
 TEST_CASE("water against short runs, by hand") {
-    // Here and below our water is IAPWS-IF97, whose cp lies 0.02 % lower.
-    // 3 kW least output, 1 kW load, 10 minutes, 5 K: 2000 W x 600 s / (992.26 x 4179.2 x 5) = 57.9 L.
+    // Here and below the program's water is IAPWS-IF97, whose cp is lower by 0.02 %.
+    // 3 kW minimum output, 1 kW load, 10 minutes, 5 K: 2000 W x 600 s / (992.26 x 4179.2 x 5) = 57.9 L.
     const auto least = 3.0 * unit::kilowatt;
     const auto load = 1.0 * unit::kilowatt;
     const auto volume = volume_for_run(least, load, unit::minute(10), swing, warm);
@@ -89,7 +89,7 @@ TEST_CASE("most starts are at half of the least output") {
 }
 
 TEST_CASE("a defrost takes its heat from the water") {
-    // 5 minutes at 6 kW out of a fall of 8 K: 1.8 MJ, 54.3 L.
+    // 5 minutes at 6 kW with a temperature fall of 8 K: 1.8 MJ, 54.3 L.
     const auto volume = volume_holding(6.0 * unit::kilowatt * unit::minute(5), 8.0 * unit::kelvin, warm);
     tests::verify({"volume for a defrost", "by hand, water by IAPWS-95", tests::Certainty::computed, "L"}, 54.2584,
                   volume->in(unit::litre), 0.03);

@@ -67,8 +67,8 @@ TEST_CASE("the output factor is a power of the excess over the rating") {
 }
 
 TEST_CASE("factors on trade pages are met to their last digit") {
-    // J. Cantor's factors on a mean water to air basis, n = 1.3, as a trade page quotes them: two decimals, so half of
-    // the last either way.
+    // J. Cantor's factors by mean water to air temperature difference, n = 1.3, as a trade page quotes them. They have
+    // two decimals, so the tolerance is half of the last digit.
     Verification v{{"output factors for a mean excess of 20 to 45 K", "J. Cantor, as a trade page quotes him",
                     Certainty::read, ""}};
     struct Row {
@@ -105,7 +105,7 @@ TEST_CASE("water side and room side balance") {
         REQUIRE(balance);
         returns.check(csv.number(i, "return_c"), balance->return_temperature.celsius(), 1e-9);
         outputs.check(csv.number(i, "output_w"), balance->output.si(), 1e-9 * csv.number(i, "output_w"));
-        // A return within a thousandth of the room is too close to it for a temperature in kelvin to tell.
+        // A return within a thousandth of a kelvin of the room is too close for a temperature in kelvin to resolve.
         if ((balance->return_temperature - room).si() < 1e-3) continue;
         const auto factor = output_factor(flow, balance->return_temperature, room, rating.exponent);
         CHECK(balance->output.si() == Approx((*factor * rating.output_at_50k).si()).epsilon(1e-9));
@@ -144,7 +144,7 @@ TEST_CASE("lowest flow temperature") {
         CHECK(*output_factor(*flow, *flow - drop, room, rating.exponent) ==
               Approx(wanted / rating.output_at_50k).epsilon(1e-10));
     }
-    // The rating turned round: full output at 10 K needs 75 °C.
+    // The rating formula solved for the temperature: full output at 10 K needs 75 °C.
     const EmitterRating kilowatt{1.0 * unit::kilowatt, 1.3};
     verify({"flow temperature at which an emitter gives its rating", "BS EN 442-2, 75/65/20, as a trade page quotes it",
             Certainty::read, "°C"},

@@ -74,7 +74,7 @@ TEST_CASE("a header conserves water and heat on both its ends") {
                            Temperature::from_celsius(38.0)};
         const auto t = through_header(s);
         CAPTURE(source);
-        // What the source adds is what the emitters take.
+        // The heat from the source equals the heat to the emitters.
         CHECK(source * (t.source_leaving - t.source_entering).si() == Approx(0.4 * 7.0).epsilon(1e-12));
         // Mixing at the flow end, or at the return end.
         if (source < 0.4) {

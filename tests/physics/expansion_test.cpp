@@ -46,8 +46,8 @@ TEST_CASE("expansion from our densities is that of IAPWS-95 and of Melinder's mi
         const auto found = expansion_share(fluid, c(csv.number(i, "fill_c")), c(csv.number(i, "highest_c")));
         CAPTURE(i, name);
         REQUIRE(found);
-        // IF97 lies within 1.5e-5 of IAPWS-95 in density, and an expansion is a ratio of two densities; the polynomials
-        // of the mixtures are the same ones.
+        // The densities of IF97 are within 1.5e-5 of IAPWS-95, and an expansion is a ratio of two densities. The
+        // polynomials of the mixtures are the same in both.
         const double expected = csv.number(i, "expansion_pct");
         if (name == "water") water.check(expected, 100.0 * *found, 0.003);
         else glycol.check(expected, 100.0 * *found, 1e-9);
@@ -89,7 +89,7 @@ TEST_CASE("the standard's expansion, and how far it lies from the density of wat
 }
 
 TEST_CASE("second opinion, and the published factors that follow from it") {
-    // Vessel litres for a litre of system, 3 bar valve, as two installation manuals print them.
+    // Vessel litres for a litre of the system, 3 bar valve, as in two installation manuals.
     // P2 = 3 - 0.35 bar; the expansion of 4.91 % is what the first row implies.
     struct Row {
         double fill, factor, rounding;
@@ -100,13 +100,13 @@ TEST_CASE("second opinion, and the published factors that follow from it") {
     };
     Verification v{{"vessel for a litre of system, 3 bar valve", manuals, Certainty::read, "L"}};
     for (const auto& r : {Row{0.5, 0.0833, 5e-5}, {1.0, 0.109, 5e-4}, {1.5, 0.156, 5e-4}}) {  // half of the last digit
-        v.check(r.factor, vessel_at(r.fill), r.rounding + 1e-5);  // and 4.91 % has three digits itself
+        v.check(r.factor, vessel_at(r.fill), r.rounding + 1e-5);  // 4.91 % itself has three digits
     }
     Verification odd{
         {"vessel for a litre of system at 0.75 bar, 3 bar valve", manuals, Certainty::read, "L",
          "the manuals' own table is not even: this row is of 4.84 % expansion, the others of 4.91 to 4.93 %"}};
     odd.check_known(0.093, 0.0491 / (1.0 - 1.75 / 3.65) - 0.093, vessel_at(0.75), 1e-12);
-    // 100 L, 4 %, half of the vessel accepted.
+    // 100 L, 4 %, with an acceptance of half the vessel.
     const auto taught = bs7074_vessel(100.0 * unit::litre, 0.04, 0.5 * unit::bar, 2.0 * unit::bar);
     tests::verify({"vessel by BS 7074-1", "a teaching sheet: 100 L, 4 %, acceptance 0.5", Certainty::read, "L"}, 8.0,
                   taught->in(unit::litre), 1e-9);
@@ -157,12 +157,13 @@ TEST_CASE("a chosen vessel keeps the gas law") {
         const double charged = gas(d.precharge, {});
         CHECK(gas(v->fill, v->reserve) == Approx(charged).epsilon(1e-12));
         CHECK(gas(v->final, v->reserve + 0.02 * d.system) == Approx(charged).epsilon(1e-12));
-        // Filled as far as may be, hot comes to what is allowed.
+        // Filled to the highest cold pressure, the vessel reaches exactly the allowed pressure when hot.
         if (v->highest_fill < d.precharge) continue;
         CHECK(vessel_pressures(d, vessel, v->highest_fill)->final.in(unit::bar) == Approx(2.5).epsilon(1e-9));
         CHECK((v->final <= v->allowed) == (v->fill <= v->highest_fill));
     }
-    // Larger than needed: a lower pressure hot. Too small: over the valve, and told so.
+    // A larger vessel than needed has a lower pressure when hot. One that is too small exceeds the valve's setting, and
+    // this is reported.
     CHECK(vessel_pressures(d, 80.0 * unit::litre)->final < 1.5 * unit::bar);
     CHECK(vessel_pressures(d, 10.0 * unit::litre)->valve_margin < Pressure{});
 }

@@ -52,7 +52,7 @@ TEST_CASE("Haaland's explicit form stays within its known error of Colebrook") {
     };
     Verification v{{"Haaland's friction factor over ours", "CIBSE Guide C 2007, eq. 4.5, and its known error",
                     Certainty::memory, ""}};
-    // Half of the last digit that each percentage is printed with.
+    // Half of the last digit printed of each percentage.
     v.check(0.9985, haaland(1e4, 1e-4) / colebrook(1e4, 1e-4), 5e-5);
     v.check(0.9925, haaland(2e4, 1e-4) / colebrook(2e4, 1e-4), 5e-5);
     v.check(0.988, haaland(5e4, 1e-3) / colebrook(5e4, 1e-3), 5e-4);
@@ -63,7 +63,7 @@ TEST_CASE("laminar flow follows Hagen and Poiseuille") {
     for (const double re : {1e-3, 1.0, 100.0, 1250.0, 1999.999}) {
         factors.check(64.0 / re, darcy_friction_factor(re, 1e-3), 1e-15 * 64.0 / re);
     }
-    // dp/L = 8 mu Q / (pi r4), a textbook form that shares no step with the one under test.
+    // dp/L = 8 mu Q / (pi r4), a textbook form that shares no step with the function under test.
     const auto fluid = water_at(40.0);
     const auto flow = 0.002 * unit::kilogram_per_second;
     const double r = 4.4e-3;
@@ -127,9 +127,9 @@ TEST_CASE("pipe flow agrees with the Python library fluids") {
 }
 
 TEST_CASE("copper at 75 °C agrees with the published sizing table") {
-    // The table prints the flow, to the last digit of its column: half of that moves the gradient by nearly twice its
-    // share of the flow. Beyond that it is for tube a little wider or narrower than EN 1057 has: with the bores that
-    // copper_by_colebrook.csv finds from it, each column comes out as printed from end to end.
+    // The table prints the flow to the last digit of its column, and half of that digit changes the pressure drop per
+    // metre by nearly twice its share of the flow. Apart from that, the table is for tube a little wider or narrower
+    // than that of EN 1057: with the bores that copper_by_colebrook.csv finds from it, each whole column agrees.
     const auto csv = tests::read_csv("copper_published_table.csv");
     const auto law = tests::read_csv("copper_by_colebrook.csv");
     REQUIRE(csv.rows.size() == 39);
@@ -141,7 +141,7 @@ TEST_CASE("copper at 75 °C agrees with the published sizing table") {
         {"gradient of copper pipe, water at 75 °C", source, Certainty::read, "Pa/m",
          "the columns for 15, 28 and 35 mm are for bores of 13.7, 26.4 and 32.3 mm, ours are 13.6, 26.2 and 32.6"}};
     const auto fluid = water_at(75.0);
-    const auto rounding = [&](std::size_t i) {  // of the flow, turned into Pa/m
+    const auto rounding = [&](std::size_t i) {  // rounding of the flow, converted to Pa/m
         const double flow = csv.number(i, "kg_per_s");
         return 2.0 * (flow < 1.0 ? 0.0005 : 0.005) / flow * csv.number(i, "pa_per_m");
     };
@@ -159,9 +159,10 @@ TEST_CASE("copper at 75 °C agrees with the published sizing table") {
 }
 
 TEST_CASE("copper at 10 °C lies just under the nomogram of BS 6700") {
-    // The standard reads a nomogram, and its readings are no sharper than some 7 %: one pipe at one flow stands in the
-    // table with 0.75 and with 0.7 m/s, and the velocities do not follow from flow and bore. The gradients lie on the
-    // safe side of the law. So the differences are stated, as fluids and iapws find them, and ours is held to those.
+    // The standard reads a nomogram, to no better than about 7 %: one pipe at one flow is in the table with 0.75 and
+    // with 0.7 m/s, and the velocities do not follow from flow and bore. The pressure drops per metre are on the safe
+    // side of the law. The differences are therefore stated, as found by fluids and iapws, and the program's result is
+    // compared with those.
     const auto csv = tests::read_csv("bs6700_table_d4.csv");
     const auto law = tests::read_csv("bs6700_by_colebrook.csv");
     REQUIRE(csv.rows.size() == 10);
@@ -213,7 +214,7 @@ TEST_CASE("the flow at a gradient turns pipe flow round") {
             }
         }
     }
-    // Inside the transition, where it is solved and not explicit.
+    // Within the transition, which is calculated by iteration rather than explicitly.
     const auto fluid = water_at(45.0);
     for (double re = 2000.0; re <= 4000.0; re += 50.0) {
         const auto flow = MassFlow::from_si(re * M_PI * 13.6e-3 * fluid.viscosity.si() / 4.0);

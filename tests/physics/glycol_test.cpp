@@ -90,8 +90,9 @@ TEST_CASE("volume fraction turns into mass fraction by the ASHRAE 2001 table") {
 }
 
 TEST_CASE("propylene glycol by volume comes near the ASHRAE 2001 property table") {
-    // ASHRAE 2001, chapter 21, inhibited fluid, read as transcribed in CoolProp. Ours is Melinder, plain glycol and
-    // water; how far the two lie apart, CoolProp tells. Why, is not established beyond that: one holds inhibitors.
+    // ASHRAE 2001, chapter 21, inhibited fluid, as transcribed in CoolProp. The program uses Melinder, plain glycol and
+    // water. CoolProp gives the difference between the two. Its cause is not established, except that one contains
+    // inhibitors.
     const auto csv = tests::read_csv("propylene_glycol_by_volume.csv");
     REQUIRE(csv.rows.size() == 4);
     const std::string source =

@@ -62,7 +62,7 @@ TEST_CASE("coil and plate, against their temperatures integrated along them") {
         REQUIRE(found);
         v.check(csv.number(i, "transfer_w_per_k"), found->si(), 1e-4);
     }
-    // Much flow: UA itself.
+    // With a very large flow, the limit is UA itself.
     CHECK(coil_transfer(per_kelvin(500), per_kelvin(1e9))->si() == Approx(500.0).epsilon(1e-6));
     for (const double bad : {0.0, -1.0, nan_value}) {
         CHECK_FALSE(coil_transfer(per_kelvin(bad), per_kelvin(800)));
@@ -77,7 +77,7 @@ TEST_CASE("reheat time, against the store integrated over time") {
     Verification fixed{{"reheat time, heat capacity at the mean temperature", by, Certainty::computed, "s"}};
     Verification real{{"reheat time, heat capacity as it changes", by, Certainty::computed, "s",
                        "ours takes the heat capacity at the mean temperature of the store"}};
-    // Our water is IAPWS-IF97, theirs IAPWS-95: up to 0.06 % apart in cp, as water_2bar.csv has it.
+    // The program's water is IAPWS-IF97, the reference's IAPWS-95; by water_2bar.csv their cp differ by up to 0.06 %.
     for (std::size_t i = 0; i < csv.rows.size(); ++i) {
         const auto found = reheat({csv.number(i, "volume_l") * unit::litre, c(csv.number(i, "from_c")),
                                    c(csv.number(i, "to_c")), c(csv.number(i, "flow_c")),
@@ -106,7 +106,7 @@ TEST_CASE("capacity first, then the coil") {
     small.transfer = per_kelvin(100);  // the coil limits from the start
     CHECK(reheat(small)->by_capacity == Duration{});
     CHECK(reheat(small)->turns == small.from);
-    // A flow as high as the coil asks for leaves the capacity as the only limit.
+    // With a flow temperature as high as the coil needs, the capacity is the only limit.
     auto adequate = usual();
     adequate.flow = *flow_to_pass(adequate.capacity, adequate.transfer, adequate.to);
     CHECK(adequate.flow.celsius() == Approx(60.0));
@@ -130,7 +130,7 @@ TEST_CASE("pasteurisation: the source as far as it reaches, the immersion heater
     Pasteurisation p{200.0 * unit::litre, c(48), c(60), c(54), 2.0, 52.0};
     const auto half = pasteurise(p);
     REQUIRE(half);
-    // 200 L x 12 K, half each; cp of IF97 is up to 0.06 % off that of IAPWS-95.
+    // 200 L x 12 K, half by each; cp of IF97 differs by up to 0.06 % from that of IAPWS-95.
     tests::verify({"heat of a pasteurisation", "by hand, water by IAPWS-95 at 54 °C", Certainty::computed, "kWh"},
                   2.74982, (half->by_source + half->by_immersion).in(unit::kilowatt_hour), 6e-4 * 2.74982);
     CHECK(half->by_source.si() == Approx(half->by_immersion.si()).epsilon(1e-9));

@@ -175,7 +175,7 @@ TEST_CASE("a stated correction is added to the U-value alone") {
 }
 
 TEST_CASE("air gaps in insulation") {
-    // The guidance works its cavity wall with R1 and RT as bridged, as the edition of 1996 did.
+    // The guidance calculates its cavity wall with bridged R1 and RT, as in the edition of 1996.
     verify({"ISO 6946 correction for air gaps, level 1", "Approved Document L1 (2002), Appendix B", Certainty::memory,
             "W/m²K"},
            0.003, gap_correction(1, r(1.822), r(3.182))->si(), 0.0005);
@@ -217,7 +217,7 @@ TEST_CASE("fasteners through insulation") {
 }
 
 TEST_CASE("the correction for fasteners is 0.8 of what the lower limit gains by as thin a bridge") {
-    // Every plane at one temperature: dU = n A (lambda_f - lambda) / d (R1 / RT)^2 for a share that goes to nothing.
+    // Every plane has one temperature: for a share that approaches zero, dU = n A (lambda_f - lambda) / d (R1 / RT)^2.
     const double thickness = 100.0, insulation = 0.04, metal = 17.0;
     Construction wall{r(0.13), {plain_layer(0.2), {solid(thickness, insulation), {}}}, r(0.04), {}};
     const double share = 1e-7;

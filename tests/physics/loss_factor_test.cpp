@@ -57,7 +57,8 @@ TEST_CASE("an insert fitting in 16 mm multilayer costs about half a metre to a m
     for (const double v : {0.4, 0.6, 0.9}) {
         const auto flow = pipe_flow(flow_at_velocity(v * unit::metre_per_second, pipe, fluid), pipe, fluid);
         const auto loss = insert_loss_factor(pipe.bore, 8.5 * unit::millimetre) * flow.dynamic_pressure;
-        metres.check_inside((loss / flow.gradient).si(), 0.5, 1.0);  // the saying is a range: ours lies in it
+        // The rule gives a range, and the program's result lies within it.
+        metres.check_inside((loss / flow.gradient).si(), 0.5, 1.0);
     }
 }
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 
-// What installers carry in their heads, against the relations. Every figure is common practice, no source.
+// Rules of thumb of installers, compared with the formulas. Every figure is common practice, no source.
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/physics/friction.hpp"
 
@@ -32,7 +32,7 @@ Power carried(double bore_mm, double drop_k, double v = 0.9) {
 
 TEST_CASE("10 kW at 5 K is about 30 litres a minute") {
     const auto flow = 10.0 * unit::kilowatt / (warm.specific_heat * (5.0 * unit::kelvin)) / warm.density;
-    // Spoken to the nearest 5 L/min.
+    // The rule is to the nearest 5 L/min.
     verify({"flow of 10 kW at 5 K", saying, Certainty::practice, "L/min"}, 30.0, flow.in(unit::litre_per_minute), 2.5);
     // IAPWS-95 at 42.5 °C: 991.28 kg/m3 and 4179.4 J/(kg K), between the rows for 40 and 45 °C of water_2bar.csv.
     verify({"flow of 10 kW at 5 K, exactly", "heat balance with IAPWS-95, by hand", Certainty::computed, "L/min"},
@@ -41,10 +41,10 @@ TEST_CASE("10 kW at 5 K is about 30 litres a minute") {
 
 TEST_CASE("what copper carries at 0.9 m/s") {
     Verification v{{"heat that 15 and 22 mm copper carries at 0.9 m/s", saying, Certainty::practice, "kW"}};
-    // Spoken in whole kilowatts, so half a kilowatt either way for each of them.
+    // The rules are in whole kilowatts, so the tolerance of each is half a kilowatt.
     v.check(3.0, carried(13.6, 5.0).in(unit::kilowatt), 0.5);    // 15 mm: about 3 kW
     v.check(6.0, carried(20.2, 5.0).in(unit::kilowatt), 0.5);    // 22 mm: about 6 kW
-    v.check(12.0, carried(20.2, 10.0).in(unit::kilowatt), 0.5);  // 12 kW in 22 mm wants 10 K
+    v.check(12.0, carried(20.2, 10.0).in(unit::kilowatt), 0.5);  // 12 kW in 22 mm needs 10 K
     // The same by hand: pi/4 d2 v rho cp dT, water by IAPWS-95 at 42.5 °C; cp of IF97 is up to 0.06 % off.
     Verification exact{{"heat that 15 and 22 mm copper carries at 0.9 m/s, exactly",
                         "flow and heat balance with IAPWS-95, by hand", Certainty::computed, "kW"}};
@@ -64,7 +64,7 @@ TEST_CASE("25 to 30 % glycol leaves about nine tenths: less at equal gradient, m
     const auto limit = 300.0 * unit::pascal_per_metre;
     const auto pipe = copper(26.2);
     const auto speed = 0.9 * unit::metre_per_second;
-    // The saying does not tell whether the pressure or the speed is kept, and lies between the two.
+    // The rule does not say whether pressure or speed stays the same, and lies between the two.
     Verification between{{"heat that 25 to 30 % glycol carries, between equal gradient and equal velocity", saying,
                           Certainty::practice, ""}};
     const auto share = [&](MassFlow mixed, SpecificHeat cp, MassFlow plain) {

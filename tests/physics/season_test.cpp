@@ -38,7 +38,7 @@ std::vector<OutdoorBin> bins_of(const std::string& climate) {
 const std::vector<OutdoorBin> average = bins_of("average");
 const LoadLine ten_kilowatts{10.0 * unit::kilowatt, c(-10)};
 
-/// A source that is the same in all weathers.
+/// A heat source that is the same at every outdoor temperature.
 SeasonPlant steady(double kilowatts, double least, double performance) {
     SeasonPlant plant;
     plant.states = [=](Temperature, Power) {
@@ -138,7 +138,7 @@ TEST_CASE("degree days") {
         double design, hours;
     };
     for (const auto& r : {Row{"average", -10, 2066}, {"warmer", 2, 1336}, {"colder", -22, 2465}}) {
-        // The hours are whole: half an hour, times the span over a day's hours.
+        // The hours are whole, so the tolerance is half an hour times that difference over 24 hours.
         const double days_an_hour = (16.0 - r.design) / 24.0;
         v.check(r.hours * days_an_hour, degree_days(bins_of(r.climate), c(16)), 0.5 * days_an_hour);
     }
@@ -208,7 +208,7 @@ TEST_CASE("a source too small is helped by the backup below the bivalent point")
     auto boiler = steady(7, 0, 3.0);
     boiler.backup.performance = 0.9;
     CHECK(season(average, ten_kilowatts, boiler)->backup_input.in(unit::kilowatt_hour) == Approx(backup / 0.9));
-    // Too small for the mildest bin as well: nowhere does it carry the load alone.
+    // Too small even for the mildest bin: it can carry the load alone in none.
     CHECK_FALSE(season(average, ten_kilowatts, steady(0.1, 0, 3.0))->bivalent);
 }
 

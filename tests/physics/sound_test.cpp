@@ -35,7 +35,7 @@ TEST_CASE("sound spreads over a sphere, a half, a quarter and an eighth") {
         const double below = 10.0 * std::log10(4.0 * M_PI * r.metres * r.metres / r.directivity);
         v.check_known(60.0 - r.below, r.below - below, *sound_pressure_level(path(60, r.metres, r.directivity)), 1e-9);
     }
-    // Over a sphere of 1 m2, r = 0.2821 m, level and power level are one.
+    // On a sphere of 1 m2, r = 0.2821 m, sound pressure level and sound power level are equal.
     tests::verify({"sound pressure level over 1 m2", "4 pi r2 = 1 m2", Certainty::computed, "dB(A)"}, 60.0,
                   *sound_pressure_level(path(60, 0.28209479177, directivity_free)), 1e-6);
 }

@@ -22,7 +22,7 @@ SourcePoint point(double outdoor, double flow, double kilowatts, double performa
     return {outdoor * unit::celsius, flow * unit::celsius, kilowatts * unit::kilowatt, performance};
 }
 
-/// In no order, as a person types it.
+/// Points without order, as a person may type them.
 std::vector<SourcePoint> whole_table() {
     return {point(7, 35, 8.0, 4.6), point(-7, 55, 5.0, 1.9), point(2, 35, 7.0, 3.9),
             point(2, 55, 6.4, 2.5), point(-7, 35, 6.0, 3.0), point(7, 55, 7.2, 2.9)};

@@ -115,9 +115,9 @@ TEST_CASE("transfer, flow temperature and limit of random floors") {
 }
 
 TEST_CASE("EN 1264 against conduction round the pipe") {
-    // The standard's bare floor gives more than conduction accounts for; the wider its pitch, the more. Why, is not
-    // established. How far the two lie apart is computed beside the conduction, by scipy from the standard's tables,
-    // and ours is held to that.
+    // The standard's bare floor gives more heat than conduction explains, increasingly so with wider spacing. The cause
+    // is not established. The difference is calculated together with the conduction, by scipy from the standard's
+    // tables, and the program's result is compared with that.
     const auto csv = tests::read_csv("floor_conduction.csv");
     REQUIRE(csv.rows.size() == 11);
     const std::string source = "conduction in two dimensions, scipy, tests/reference/fabric.py";
@@ -134,7 +134,7 @@ TEST_CASE("EN 1264 against conduction round the pipe") {
         REQUIRE(transfer);
         const double standard = csv.number(i, "standard"), over = standard / expected - 1.0;
         (covering > 0.0 ? covered : bare).check_known(expected, standard - expected, transfer->si(), 1e-9);
-        if (covering == 0.0) {  // rows of bare floors stand in the order of their pitch
+        if (covering == 0.0) {  // rows of bare floors are in order of their spacing
             CHECK(over > bare_before);
             bare_before = over;
         }
@@ -147,7 +147,7 @@ TEST_CASE("EN 1264 against conduction round the pipe") {
 }
 
 TEST_CASE("another pipe: its wall is a resistance in series with the floor") {
-    // By hand: 1.1 q T W of each metre of pipe pass through ln(D/d)/(2 pi lambda) more or less than before.
+    // By hand: 1.1 q T W of each metre of pipe pass through a resistance that differs by ln(D/d)/(2 pi lambda).
     auto b = usual();
     const double before = floor_transfer(b, tables())->si();
     b.pipe = 0.41 * unit::watt_per_metre_kelvin;
@@ -165,7 +165,7 @@ TEST_CASE("a floor gives less with wider pipes, thicker cover, poorer screed, mo
           build(150, 45, 1.2, 0.10, 16), build(150, 45, 1.2, 0.05, 12)}) {
         CHECK(gives(worse) < reference);
     }
-    // A limit rises with what the surface may have, and an edge may have more than where people stay.
+    // The limit rises with the surface temperature allowed, and an edge may be warmer than an occupied area.
     double last = 0.0;
     for (const double excess : {5.0, 9.0, 15.0}) {
         const auto limit = floor_limit(usual(), tables(), k(excess));
@@ -177,7 +177,7 @@ TEST_CASE("a floor gives less with wider pipes, thicker cover, poorer screed, mo
 }
 
 TEST_CASE("the warmest spot is where the limit curves say it is") {
-    // The curves turned round: the excess whose limit is this flux, found by halving.
+    // The inverse of the curves: the excess whose limit is this flux, found by bisection.
     for (const double flux : {20.0, 60.0, 90.0}) {
         double low = 0.01, high = 20.0;
         for (int i = 0; i < 60; ++i) {
@@ -199,7 +199,7 @@ TEST_CASE("the warmest spot is where the limit curves say it is") {
 }
 
 TEST_CASE("heat down, water and length of a loop") {
-    // By hand: the plane of the pipes at room + q Ro; from there (room + q Ro - below) / Ru.
+    // By hand: the plane of the pipes is at room + q Ro; from there the loss is (room + q Ro - below) / Ru.
     const auto up = resistance_upward(usual());
     REQUIRE(up);
     CHECK(up->si() == Approx(1.0 / 10.8 + 0.05 + 0.045 / 1.2).epsilon(1e-12));

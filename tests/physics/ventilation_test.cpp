@@ -46,7 +46,7 @@ TEST_CASE("fans with recovery") {
     CHECK(air_changes_to_warm({ac(0.5), 0.8, ac(0.1)})->in(unit::per_hour) == Approx(0.2).epsilon(1e-12));
     CHECK(air_changes_to_warm({ac(0.5), 0.0, ac(0.1)})->in(unit::per_hour) == Approx(0.6).epsilon(1e-12));
     CHECK(air_changes_to_warm({ac(0.5), 1.0, ac(0.1)})->in(unit::per_hour) == Approx(0.1).epsilon(1e-12));
-    // The heat balance of the exchanger: supply leaves at outdoor + recovery (room - outdoor).
+    // The heat balance of the exchanger: the supply air leaves at outdoor + recovery (room - outdoor).
     const double room = 21.0, outdoor = -3.0, recovery = 0.73, supply = outdoor + recovery * (room - outdoor);
     const auto volume = 40.0 * unit::cubic_metre;
     const auto whole = ventilation_coefficient(0.34, *air_changes_to_warm({ac(0.6), recovery, ac(0)}), volume);

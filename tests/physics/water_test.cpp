@@ -77,7 +77,7 @@ TEST_CASE("water agrees with iapws: IF97 to rounding, IAPWS-95 to the accuracy o
     Verification rho{{"density of water at 2 bar", industrial, Certainty::computed, density}};
     Verification cp{{"specific heat of water at 2 bar", industrial, Certainty::computed, heat}};
     Verification mu{{"viscosity of water at 2 bar", industrial, Certainty::computed, viscosity}};
-    // How far the industrial formulation lies from the scientific one is known from iapws, which has both.
+    // The difference of the industrial from the scientific formulation is known from iapws, which has both.
     const std::string why = "ours is the industrial formulation, fitted to the scientific one";
     Verification rho_95{
         {"density of water at 2 bar, scientific formulation", scientific, Certainty::computed, density, why}};

@@ -27,7 +27,7 @@ double hours_of(const Climate& c) {
     return sum;
 }
 
-/// Hours at full load that ask for as much as the season.
+/// Hours at full load that need as much heat as the season.
 double full_load_hours(const Climate& c) {
     double sum = 0.0;
     for (const auto& r : c.rows) {

@@ -95,7 +95,7 @@ TEST_CASE("the ranges take in the tables for Scotland") {
             CAPTURE(csv.rows[i][0], bands[b]);
             const double published = csv.number(i, std::string{bands[b]});
             check_within(v, published, cited);
-            // In these bands the nations' tables are one; later ones follow rules of each.
+            // In these bands all nations share one table; later bands have rules for each nation.
             const bool same = csv.rows[i][0] == "timber_frame" || csv.rows[i][0] == "system_built";
             if (same && era_names()[b].value <= Era::from_1967) values.check(published, u(cited.value), 1e-12);
         }
@@ -117,7 +117,7 @@ TEST_CASE("solid brick takes in the measured mean and the sum by ISO 6946") {
 }
 
 TEST_CASE("solid brick with 50 mm of insulation is near the table of RdSAP 2012") {
-    // The table is in steps of 0.05, so half of one either way.
+    // The table has steps of 0.05, so the tolerance is half of one.
     const std::string table = "RdSAP 2012 v9.94, table S6, 50 mm outside or inside";
     constexpr double half_step = 0.025;
     Verification v{{"U-value of solid brick insulated later", table, Known::read, "W/m²K"}};
@@ -129,7 +129,8 @@ TEST_CASE("solid brick with 50 mm of insulation is near the table of RdSAP 2012"
          {Row{Era::from_1967, 0.55}, {Era::from_1976, 0.45}, {Era::from_1983, 0.35}, {Era::from_1996, 0.30}}) {
         v.check(r.published, u(wall_u_value(WallKind::insulated_solid, r.era).value), half_step);
     }
-    // Up to 1966 the table still stands on the bare wall of 2.1 of the editions to v9.92, which v9.93 made 1.7.
+    // Up to 1966 the table is still based on the bare wall of 2.1 from the editions up to v9.92, which v9.93 changed to
+    // 1.7.
     Verification older{{"U-value of solid brick before 1967 insulated later", table, Known::read, "W/m²K",
                         "the table still stands on a bare wall of 2.1, ours on the 1.7 that v9.93 put in its place"}};
     const auto with_50_mm = [](double bare) { return 1.0 / (1.0 / bare + 0.050 / 0.04); };
@@ -171,7 +172,8 @@ TEST_CASE("every value lies in its own range, and later houses lose no more") {
         if (era.value == Era::before_1900) continue;
         const auto before = era_names()[static_cast<std::size_t>(era.value) - 1].value;
         for (const auto& w : wall_names()) {
-            // RdSAP gives a filled cavity from 1996 its value as built, above that of a cavity filled later.
+            // For a filled cavity from 1996 on, RdSAP gives the value as built, which is above that of a cavity filled
+            // later.
             if (w.value == WallKind::filled_cavity && era.value == Era::from_1996) continue;
             CAPTURE(w.name);
             CHECK(wall_u_value(w.value, era.value).value <= wall_u_value(w.value, before).value);

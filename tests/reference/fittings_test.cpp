@@ -32,13 +32,13 @@ const Fitting& fitting_of(std::string_view name) {
     return *fitting;
 }
 
-/// Rounded to so many figures, as the table prints its factors.
+/// Rounded to this number of figures, as the table prints its factors.
 double rounded(double value, int figures) {
     const double unit = std::pow(10.0, std::floor(std::log10(value)) + 1 - figures);
     return std::round(value / unit) * unit;
 }
 
-/// Published loss factors lie in our spreads.
+/// Published loss factors lie within the program's spreads.
 void check_within(const char* of, const char* source, Known known, std::initializer_list<Row> rows) {
     Verification v{{std::string{"spread of loss factors, "} + of, source, known, ""}};
     for (const auto& r : rows) {
@@ -48,7 +48,7 @@ void check_within(const char* of, const char* source, Known known, std::initiali
     }
 }
 
-/// Our own loss factors are the published ones themselves.
+/// The program's loss factors equal the published ones.
 void check_values(const char* of, const char* source, std::initializer_list<Row> rows) {
     Verification v{{std::string{"loss factors, "} + of, source, Known::read, ""}};
     for (const auto& r : rows) {
@@ -121,7 +121,7 @@ TEST_CASE("loss factors span what is published for 15 to 20 mm") {
 }
 
 TEST_CASE("ball and non-return valves stand on Darby's 3K") {
-    // 0.1119 and 2.616, of which the table keeps one and two figures.
+    // 0.1119 and 2.616; the table keeps one and two figures of them.
     Verification v{{"loss factors of ball and non-return valves, rounded to 1 and 2 figures",
                     "Darby's 3K at 3/4 in and Re 10 000, by hand", Known::computed, ""}};
     v.check(rounded(darby(300, 0.017, 3.5), 1), find_fitting("ball_valve")->zeta, 1e-9);
@@ -130,7 +130,7 @@ TEST_CASE("ball and non-return valves stand on Darby's 3K") {
 
 TEST_CASE("valves that stand on a Kv agree with it") {
     // zeta = 1.6e9 D^4 / Kv^2; Kv in m3/h, bore of the tube that the valve fits.
-    // The table keeps one figure of them, and two of the first.
+    // The table keeps one figure of each, and two of the first.
     Verification v{{"loss factors of control valves and filters, rounded to 1 or 2 figures",
                     "usual Kv of the trade, 1.6e9 D^4/Kv^2", Known::practice, ""}};
     struct Valve {
@@ -171,11 +171,11 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
         CHECK(k.exponent <= k.exponent_high);
         CHECK(k.exponent_low >= 1.0);
         CHECK(k.exponent_high <= 1.6);
-        // A loop in a floor drops what its pipe drops.
+        // The pressure drop of a loop in a floor is only that of its pipe.
         if (k.name != "underfloor") CHECK(k.zeta > 0.0);
     }
     Verification exponents{{"exponents of radiators", "a trade encyclopaedia, 1.3 give or take 0.1", Known::read,
-                            ""}};  // its own accuracy
+                            ""}};  // its stated accuracy
     for (const auto* name : {"panel_10", "panel_11", "panel_20", "panel_21", "panel_22", "panel_33", "column"}) {
         CAPTURE(name);
         exponents.check(1.3, find_emitter_kind(name)->exponent, 0.1);
@@ -183,10 +183,10 @@ TEST_CASE("emitters: exponents lie in the ranges of EN 442 and loss factors are 
     const std::string units = "ASHRAE Handbook HVAC Systems and Equipment, hydronic heat-distributing units";
     Verification handbook{{"exponent of skirting", units, Known::memory, ""}};
     handbook.check(1.31, find_emitter_kind("skirting")->exponent, 0.005);  // two decimals
-    // Of convectors we keep one decimal.
+    // For convectors the program keeps one decimal.
     Verification convectors{{"exponent of convectors, rounded to one decimal", units, Known::memory, ""}};
     convectors.check(rounded(1.42, 2), find_emitter_kind("convector")->exponent, 1e-9);
-    // Fans take over from the warm air that rises by itself: the exponent lies between theirs and a radiator's.
+    // A fan replaces part of the natural convection, so the exponent lies between those of a convector and a radiator.
     CHECK(find_emitter_kind("fan_radiator")->exponent > find_emitter_kind("fan_convector")->exponent);
     CHECK(find_emitter_kind("fan_radiator")->exponent_high <= find_emitter_kind("panel_22")->exponent);
     Verification zetas{

@@ -30,7 +30,7 @@ bool is_key(std::string_view name) {
     return !name.empty() && std::ranges::all_of(name, fits);
 }
 
-/// Names that can be written in a job file, once each, with a label.
+/// Names must be valid in a job file and unique, with a label.
 template <class Table>
 void check_names(const Table& table) {
     std::set<std::string_view> names;
@@ -154,7 +154,7 @@ TEST_CASE("deratings lie in their ranges and have sources") {
         CHECK(find_derating(d.name) == &d);
     }
     CHECK(derating_names().size() == deratings().size());
-    // Faber and Kell, p. 193: 0.97 to 0.95, and 0.78 to 0.84; the latter is the low end of what is given.
+    // Faber and Kell, p. 193: 0.97 to 0.95, and 0.78 to 0.84; the program uses the low end of the latter.
     const auto* opposite = find_derating("top_and_bottom_opposite_ends");
     REQUIRE(opposite != nullptr);
     Verification v{{"connections of a radiator", "Faber and Kell, 9th ed., p. 193", Known::read, ""}};

@@ -52,10 +52,11 @@ TEST_CASE("bores hold the water that a textbook says they hold") {
         REQUIRE(pipe);
         const Area section = std::numbers::pi / 4.0 * (pipe->bore * pipe->bore);
         const double published = csv.number(i, "l_per_m");
-        // The book has tube of BS 2871 and BS 1387; by hand, what the bores of the standards of today hold.
+        // The book has tube of BS 2871 and BS 1387; calculated by hand for the bores of the present standards.
         const double by_hand = std::numbers::pi / 4.0 * csv.number(i, "bore_mm") * csv.number(i, "bore_mm") / 1e3;
         v.check_known(published, by_hand - published, (section * (1.0 * unit::metre)).in(unit::litre), 1e-12);
-        // Two tenths of a millimetre of the bore at most: the standards leave the outside and the wall that much.
+        // The bores differ by up to two tenths of a millimetre, the tolerance that the standards leave for outside and
+        // wall.
         CHECK(std::sqrt(published * 4e3 / std::numbers::pi) == Approx(csv.number(i, "bore_mm")).margin(0.2));
     }
 }
@@ -69,7 +70,7 @@ TEST_CASE("outside diameters and bores, from the standards") {
                  {"copper_42", 42, 39.6},
                  {"copper_54", 54, 51.6}});
     check_sizes("copper tube of 8 and 10 mm", "EN 1057", Known::memory, {{"copper_8", 8, 6.8}, {"copper_10", 10, 8.8}});
-    // Its walls are read, its specified outside diameters are not.
+    // Its walls were read in a source, but not its specified outside diameters.
     check_sizes("steel tube, medium", "EN 10255:2004", Known::memory,
                 {{"steel_dn15", 21.3, 16.1}, {"steel_dn25", 33.7, 27.3}, {"steel_dn50", 60.3, 53.1}});
     check_sizes(

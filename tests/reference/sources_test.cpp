@@ -13,7 +13,7 @@ using namespace loopfolio::reference;
 
 namespace {
 
-/// Every source key that a table carries, with the place it stands in.
+/// Every source key in a table, with the place of the table.
 struct Use {
     std::string where;
     std::string_view key;
@@ -33,7 +33,7 @@ void add_tables(std::vector<Use>& uses) {
     for (const auto& k : emitter_kinds()) {
         uses.push_back({std::string{k.name} + " exponent", k.exponent_source});
         uses.push_back({std::string{k.name} + " zeta", k.zeta_source});
-        // The one key that may be empty: no typical output is offered, so none is cited.
+        // The only key that may be empty: without a typical output there is no source to cite.
         CHECK(k.typical_source.empty() == (k.typical_w_per_m_at_600 == 0.0));
         if (!k.typical_source.empty()) uses.push_back({std::string{k.name} + " output", k.typical_source});
     }
@@ -113,7 +113,7 @@ TEST_CASE("sources stand in the order of their keys, once each, and say what the
         CHECK(s.title.size() > 10);
         CHECK_FALSE(word(s.certainty).empty());
         CHECK(find_source(s.key) == &s);
-        // A source that was not read says so, or says what was checked.
+        // A source that was not read must say so, or say what was checked.
         if (s.certainty == Certainty::from_memory && s.key != "iso-6946") CHECK_FALSE(s.note.empty());
     }
     CHECK(find_source("no-such-key") == nullptr);

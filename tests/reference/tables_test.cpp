@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 
-// Every figure of every table, written out. What can be held against its source is held there by the other tests; a
-// range that is ours has no such source, and here a change of it is seen all the same.
+// Every figure of every table, written out. The other tests compare figures with their sources where that is possible.
+// A range of our own has no such source, and this test still shows a change of it.
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/reference/allowances.hpp"
 #include "loopfolio/reference/derating.hpp"
@@ -181,7 +181,7 @@ void dump_sources(Dump& out) {
 }  // namespace
 
 TEST_CASE("no figure of a table changes unseen") {
-    // LOOPFOLIO_ACCEPT=1 writes the file anew, to be read before it is committed.
+    // LOOPFOLIO_ACCEPT=1 writes the file again; read it before you commit it.
     Dump out;
     dump_pipework(out);
     dump_fabric(out);

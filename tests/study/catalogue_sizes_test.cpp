@@ -15,7 +15,7 @@ job::EmitterSize size(std::string model, double watts, double length, double hei
             unit::millimetre(height), {}};
 }
 
-/// A room of 1000 W at 20 °C on water of 50/40 °C, and an emitter of 1 m by 0.6 m that is too small.
+/// A room of 1000 W at 20 °C with flow and return of 50/40 °C, and an emitter of 1 m by 0.6 m that is too small.
 job::Job small_house() {
     auto job = bare_job(50.0, 10.0);
     job.rooms.push_back(stated_room("room", 1000.0, 20.0));

@@ -11,7 +11,7 @@ using namespace loopfolio;
 
 namespace {
 
-/// Calls `f(group, row)` for every row of the tables that holds an input.
+/// Calls `f(group, row)` for every row of the tables that describes an input.
 template <class F>
 void each_input_row(F&& f) {
     job::each_table([&](std::string_view group, const auto& rows) {
@@ -55,7 +55,7 @@ TEST_CASE("every input of a job has its line in the register, or a reason that i
                 else CHECK(line->subjects == std::vector{input.subject});
             }
         }
-        // No line stands for anything else, but for the circulator's curve, which is no single value.
+        // Every line belongs to such a row, except that of the pump's curve, which is not a single value.
         for (const auto& line : lines) {
             INFO(line.what);
             CHECK((line.what == "circulator curve" || line.source.starts_with("mark ")));
@@ -87,7 +87,7 @@ TEST_CASE("the milder day lies half way from the design day to one that needs no
     job.conditions.outdoor.value = Temperature::from_celsius(-3.0);
     job.conditions.outdoor.basis = Basis::measured;
     const auto filled = design::resolve(job).values;
-    // The base of the United Kingdom's degree days, 15.5 °C.
+    // The base of degree days in the United Kingdom, 15.5 °C.
     CHECK(filled.conditions.mild_day.value.celsius() == Approx(6.25));
     CHECK(filled.conditions.mild_day.basis == Basis::default_value);
 }

@@ -117,7 +117,7 @@ TEST_CASE("the bands are the ranges of the inputs, combined as a root of squares
     CHECK(plan.cost->low == Approx(0.24 * used));
     CHECK(plan.cost->value == Approx(0.30 * used));
     CHECK(plan.cost->high == Approx(0.33 * used));
-    // Two rooms of their own ranges: the demand moves with each, by its share.
+    // Two rooms with ranges of their own: the demand changes with each, by its share.
     job.rooms[0].heat_loss = assumed(unit::watt(5000.0), unit::watt(4000.0), unit::watt(5300.0));
     job.rooms.push_back(stated_room("other", 4000.0));
     job.rooms[1].heat_loss = assumed(unit::watt(4000.0), unit::watt(3250.0), unit::watt(4400.0));

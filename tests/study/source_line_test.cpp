@@ -9,7 +9,7 @@ using namespace loopfolio::tests;
 
 namespace {
 
-/// A table with the same capacities at every flow temperature from 35 to 55 degrees.
+/// A table with the same capacities at every flow temperature from 35 to 55 °C.
 void give_table(job::Job& job, std::initializer_list<std::pair<double, double>> outdoor_and_kilowatts) {
     job.heat_source->performance.clear();
     for (const auto& [outdoor, kilowatts] : outdoor_and_kilowatts) {
@@ -49,7 +49,7 @@ TEST_CASE("the load falls in a straight line from the design day to the rooms' t
         const double by_hand = std::max(0.0, full * (20.0 - p.outdoor.celsius()) / (20.0 - outdoor));
         CHECK(p.load.si() == Approx(by_hand).margin(1e-9 * full));
     }
-    // The table's three, the design day and the temperature of no load.
+    // The three of the table, the design day and the temperature without load.
     CHECK(line->points.size() == 5);
 }
 
