@@ -154,7 +154,7 @@ TEST_CASE("deratings lie in their ranges and have sources") {
         CHECK(find_derating(d.name) == &d);
     }
     CHECK(derating_names().size() == deratings().size());
-    // Faber and Kell, p. 193: 0.97 to 0.95, and 0.78 to 0.84; the program uses the low end of the latter.
+    // Faber and Kell, p. 193: 0.97 to 0.95, and 0.78 to 0.84, which is the low end of the program's range.
     const auto* opposite = find_derating("top_and_bottom_opposite_ends");
     REQUIRE(opposite != nullptr);
     Verification v{{"connections of a radiator", "Faber and Kell, 9th ed., p. 193", Known::read, ""}};
