@@ -6,7 +6,7 @@
 set(LOOPFOLIO_TEXTS_DIR "${CMAKE_CURRENT_BINARY_DIR}/made")
 
 function(loopfolio_make_texts)
-  # The readers of a firm's template read the default's files too. They are compiled a second time here, because the room
+  # The readers of a firm's template read the default's files too. They are compiled a second time here, because the module
   # that they belong to holds what this program makes.
   set(readers numbered pictures read_cautions read_pack wording_file)
   list(TRANSFORM readers PREPEND src/templates/)
@@ -34,7 +34,7 @@ function(loopfolio_make_texts)
   add_dependencies(loopfolio_texts made_texts)
 endfunction()
 
-# The words themselves become part of one room.
+# The words themselves become part of one module.
 function(loopfolio_add_made_texts target)
   set(sources "${LOOPFOLIO_TEXTS_DIR}/default_wording.cpp" "${LOOPFOLIO_TEXTS_DIR}/default_plan.cpp")
   set_source_files_properties(${sources} PROPERTIES GENERATED TRUE)

@@ -15,27 +15,27 @@ cd "$1"
 #   figure_as, limit_as    a finding's figure or limit as the quantity that it is
 allowed=' word row_of figure_as limit_as '
 
-rooms='src/report src/record include/loopfolio/report include/loopfolio/record'
+modules='src/report src/record include/loopfolio/report include/loopfolio/record'
 bad=0
 
-if grep -rnE '#include "(loopfolio/)?(physics|network)/' $rooms; then
+if grep -rnE '#include "(loopfolio/)?(physics|network)/' $modules; then
     echo "report and record include no header of physics or network"; bad=1
 fi
-if grep -rnE 'using namespace (loopfolio::)?(design|physics|network)\b' $rooms; then
+if grep -rnE 'using namespace (loopfolio::)?(design|physics|network)\b' $modules; then
     echo "a whole namespace would hide what is called from it"; bad=1
 fi
 
 # Every call that names its namespace. A type is written with a capital here, and a function without.
-called=$(grep -rnoE '\b(design|physics|network)::[a-z_]+(<[^<>()]*>)?\(' $rooms || true)
-# And every function that these rooms declare, found by its arguments where its namespace is not named. What report or record
+called=$(grep -rnoE '\b(design|physics|network)::[a-z_]+(<[^<>()]*>)?\(' $modules || true)
+# And every function that these modules declare, found by its arguments where its namespace is not named. What report or record
 # declares itself under the same name is another function.
 declared=$(sed -nE 's/^(\[\[nodiscard\]\] )?(inline |constexpr )*[A-Za-z_:<>,& *]+ ([a-z_]+)\(.*/\3/p' \
     include/loopfolio/design/*.hpp include/loopfolio/physics/*.hpp include/loopfolio/network/*.hpp | sort -u)
 for name in $declared; do
     case "$allowed" in *" $name "*) continue ;; esac
-    if grep -rqE "^[A-Za-z\[][A-Za-z_:<>,&* \[]*\]* ?[A-Za-z_:<>,&*]* $name\(" $rooms; then continue; fi
+    if grep -rqE "^[A-Za-z\[][A-Za-z_:<>,&* \[]*\]* ?[A-Za-z_:<>,&*]* $name\(" $modules; then continue; fi
     called="$called
-$(grep -rnoE "(^|[^A-Za-z_:.>])$name\(" $rooms || true)"
+$(grep -rnoE "(^|[^A-Za-z_:.>])$name\(" $modules || true)"
 done
 
 IFS='

@@ -6,7 +6,7 @@
 # with the same sources and counts. Figures are those of the run that wrote the page; another compiler may differ in the
 # last digit. LOOPFOLIO_ACCEPT=1 writes the page anew.
 #
-#   verification.sh ROWS PAGE     ROWS: folder of ROOM.tsv, written by the test programs
+#   verification.sh ROWS PAGE     ROWS: folder of MODULE.tsv, written by the test programs
 set -eu
 rows=$1 page=$2
 made=$rows/verification.md

@@ -1,12 +1,12 @@
 #!/usr/bin/env python3
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
-"""Asks whether a room's tests notice a fault: changes one place of the room's sources at a time, builds the room's test
+"""Asks whether a module's tests notice a fault: changes one place of the module's sources at a time, builds the module's test
 program and runs it. Works in copies of the tree under the build directory, so that the checkout is never changed.
 
-    tests/mutants/mutants.py --room physics
-    tests/mutants/mutants.py --room yaml --tests job --count 20 --seed 2
-    tests/mutants/mutants.py --room network --list
+    tests/mutants/mutants.py --module physics
+    tests/mutants/mutants.py --module yaml --tests job --count 20 --seed 2
+    tests/mutants/mutants.py --module network --list
 
 A mutant that does not build is replaced by another. One that survives is either a gap in the tests, or no fault at all:
 such a one is written with its reason into equivalents.txt beside this file."""
@@ -50,10 +50,10 @@ def equivalents():
     return out
 
 
-def sources(room, headers):
-    files = sorted((ROOT / "src" / room).rglob("*.[ch]pp"))
+def sources(module, headers):
+    files = sorted((ROOT / "src" / module).rglob("*.[ch]pp"))
     if headers:
-        files += sorted((ROOT / "include/loopfolio" / room).rglob("*.hpp"))
+        files += sorted((ROOT / "include/loopfolio" / module).rglob("*.hpp"))
     return [str(f.relative_to(ROOT)) for f in files]
 
 
@@ -139,15 +139,15 @@ class Tree:
 
 def arguments():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--room", required=True, help="the room whose sources are changed")
-    parser.add_argument("--tests", default="", help="further rooms, parted by commas, whose tests belong to it")
+    parser.add_argument("--module", required=True, help="the module whose sources are changed")
+    parser.add_argument("--tests", default="", help="further modules, parted by commas, whose tests belong to it")
     parser.add_argument("--count", type=int, default=60, help="how many mutants that build (60)")
     parser.add_argument("--seed", type=int, default=1, help="which of all the mutants are taken (1)")
     parser.add_argument("--build", type=Path, default=ROOT / "build/mutants",
                         help="folder of the copies (build/mutants)")
     parser.add_argument("--jobs", type=int, default=1, help="how many mutants at a time, each in a copy of its own (1)")
     parser.add_argument("--compile-jobs", type=int, default=2, help="processes of one build (2)")
-    parser.add_argument("--headers", action="store_true", help="change the room's public headers, too")
+    parser.add_argument("--headers", action="store_true", help="change the module's public headers, too")
     parser.add_argument("--optimise", default="0", help="the compiler's level for the mutants (0)")
     parser.add_argument("--linker", default="mold" if shutil.which("mold") else "default", choices=["mold", "default"],
                         help="mold where it is installed")
@@ -195,17 +195,17 @@ def main():
     options = arguments()
     known = equivalents()
     found = []
-    for path in sources(options.room, options.headers):
+    for path in sources(options.module, options.headers):
         found += mutants_of(path, (ROOT / path).read_text(encoding="utf-8"))
     found = in_order(found, options.seed)
     if options.list:
         for mutant in found:
             print(f"{mutant.path}:{mutant.line}  {mutant.operator}\n    {mutant.before}\n    {mutant.after}")
         return 0
-    own = [options.room] if any((ROOT / "tests" / options.room).glob("*.cpp")) else []
+    own = [options.module] if any((ROOT / "tests" / options.module).glob("*.cpp")) else []
     tests = own + [t for t in options.tests.split(",") if t]
     if not found or not tests:
-        sys.exit(f"no source or no test of the room {options.room}")
+        sys.exit(f"no source or no test of the module {options.module}")
 
     folder = options.build.resolve()
     trees = [Tree(folder / str(i), tests, options) for i in range(max(1, options.jobs))]
@@ -217,9 +217,9 @@ def main():
     seconds = (time.monotonic() - start) / max(1, len(judged))
 
     counts = Counter(verdict for _, verdict in judged)
-    print("\n| room | made | did not build | killed | survived | equivalent | seconds each |")
+    print("\n| module | made | did not build | killed | survived | equivalent | seconds each |")
     print("|---|---|---|---|---|---|---|")
-    print(f"| {options.room} | {len(judged)} | {counts['did not build']} | {counts['killed']} | {counts['survived']} | "
+    print(f"| {options.module} | {len(judged)} | {counts['did not build']} | {counts['killed']} | {counts['survived']} | "
           f"{counts['equivalent']} | {seconds:.1f} |")
     for mutant, verdict in judged:
         if verdict == "survived":

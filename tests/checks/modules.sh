@@ -2,7 +2,7 @@
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
 #
-# A room includes only the rooms that it may see. Why: a calculation that reaches into layout, or a layout that
+# A module includes only the modules that it may see. Why: a calculation that reaches into layout, or a layout that
 # reaches into a calculation, is found here and not a year later. docs/architecture.md draws the same table.
 set -eu
 cd "$1"
@@ -31,14 +31,14 @@ may_see() {
 # words are in `templates`, and design does not see those.
 # The one header that layout may take from report: the document types.
 bad=0
-for room in base reference yaml templates job physics network design study record report layout pdf app; do
-    allowed=" $(may_see "$room") "
-    for file in $(find "include/loopfolio/$room" "src/$room" -name '*.hpp' -o -name '*.cpp' | sort); do
+for module in base reference yaml templates job physics network design study record report layout pdf app; do
+    allowed=" $(may_see "$module") "
+    for file in $(find "include/loopfolio/$module" "src/$module" -name '*.hpp' -o -name '*.cpp' | sort); do
         for seen in $(sed -n -e 's|^#include "loopfolio/\([a-z]*\)/.*|\1|p' -e 's|^#include "\([a-z]*\)/[a-z_/]*\.hpp".*|\1|p' "$file" \
                       | grep -v '^loopfolio$' | sort -u); do
             case "$allowed" in
                 *" $seen "*) ;;
-                *) echo "$file: room '$room' must not see room '$seen'"; bad=1 ;;
+                *) echo "$file: module '$module' must not see module '$seen'"; bad=1 ;;
             esac
         done
     done
@@ -47,7 +47,7 @@ if grep -rn '#include "loopfolio/report/' include/loopfolio/layout src/layout | 
     echo "layout sees the report's document types only"; bad=1
 fi
 
-# One room alone sees each of these libraries, so that it can be changed in one place.
+# One module alone sees each of these libraries, so that it can be changed in one place.
 only() {
     if grep -rlE "#include <$1" include src | grep -v "^$2" ; then
         echo "only $2 may include <$1...>"; bad=1

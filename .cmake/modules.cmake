@@ -22,26 +22,26 @@ function(loopfolio_compile_options target)
   endif()
 endfunction()
 
-# loopfolio_room(NAME DEPENDS room... LIBRARIES target...): a static library of src/NAME, with headers
+# loopfolio_module(NAME DEPENDS module... LIBRARIES target...): a static library of src/NAME, with headers
 # in include/loopfolio/NAME. What it links stays private to it; the line is kept for tests/checks/links.sh, which holds
-# the room to it.
-function(loopfolio_room name)
-  cmake_parse_arguments(ROOM "" "" "DEPENDS;LIBRARIES" ${ARGN})
+# the module to it.
+function(loopfolio_module name)
+  cmake_parse_arguments(MODULE "" "" "DEPENDS;LIBRARIES" ${ARGN})
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS "${CMAKE_CURRENT_SOURCE_DIR}/src/${name}/*.cpp")
   list(FILTER sources EXCLUDE REGEX "/build/[^/]*\\.cpp$")   # programs that run while loopfolio is built
-  set(seen ${ROOM_DEPENDS})
-  list(TRANSFORM ROOM_DEPENDS PREPEND loopfolio_)
+  set(seen ${MODULE_DEPENDS})
+  list(TRANSFORM MODULE_DEPENDS PREPEND loopfolio_)
   if(sources)
     add_library(loopfolio_${name} STATIC ${sources})
     loopfolio_compile_options(loopfolio_${name})
     target_include_directories(loopfolio_${name} PUBLIC "${CMAKE_CURRENT_SOURCE_DIR}/include"
                                                  PRIVATE "${CMAKE_CURRENT_SOURCE_DIR}/src")
-    target_link_libraries(loopfolio_${name} PRIVATE ${ROOM_DEPENDS} ${ROOM_LIBRARIES})
+    target_link_libraries(loopfolio_${name} PRIVATE ${MODULE_DEPENDS} ${MODULE_LIBRARIES})
     list(JOIN seen " " seen)
-    set_property(GLOBAL APPEND_STRING PROPERTY LOOPFOLIO_ROOMS "${name} $<TARGET_FILE:loopfolio_${name}> ${seen}\n")
+    set_property(GLOBAL APPEND_STRING PROPERTY LOOPFOLIO_MODULES "${name} $<TARGET_FILE:loopfolio_${name}> ${seen}\n")
   else()
     add_library(loopfolio_${name} INTERFACE)
     target_include_directories(loopfolio_${name} INTERFACE "${CMAKE_CURRENT_SOURCE_DIR}/include")
-    target_link_libraries(loopfolio_${name} INTERFACE ${ROOM_DEPENDS} ${ROOM_LIBRARIES})
+    target_link_libraries(loopfolio_${name} INTERFACE ${MODULE_DEPENDS} ${MODULE_LIBRARIES})
   endif()
 endfunction()
