@@ -43,7 +43,7 @@ std::vector<std::string> said_of(const study::Study& s, const design::Finding& f
         return {"circulator", text(s.design.duty.volume_flow, unit::litre_per_minute, 1) + " at " +
                                   text(s.design.duty.head, unit::kilopascal, 1)};
     }
-    const auto value = [&](const design::Figure& figure) {
+    const auto value = [&](const design::Measure& figure) {
         return fixed(row.shown.value(figure), row.decimals) + " " + std::string{row.shown.symbol};
     };
     return {std::string{row.label},

@@ -21,7 +21,7 @@ const std::filesystem::path folder = std::filesystem::path{LOOPFOLIO_SOURCE_DIR}
 
 /// A file of the default template, read as a firm's is.
 struct Read {
-    explicit Read(const std::string& name, const yaml::FileKind& kind = template_kind) : findings{name, {}} {
+    explicit Read(const std::string& name, const yaml::FileKind& kind = template_kind) : reading{{name, {}}} {
         std::ifstream in{folder / name, std::ios::binary};
         REQUIRE(in);
         const std::string text{std::istreambuf_iterator<char>{in}, {}};
@@ -30,7 +30,7 @@ struct Read {
         root = std::move(tree.root);
     }
     yaml::Node root;
-    yaml::Findings findings;
+    yaml::Reading reading;
 };
 
 /// What pack.yaml and cautions.yaml state, put over nothing at all.
@@ -38,11 +38,10 @@ Template read_over_nothing() {
     Template out;
     Read pack{"pack.yaml"}, cautions{"cautions.yaml"};
     read_pack(
-        pack.root, At{pack.findings, ""}, tests::small_vocabulary(), [](const std::string&) { return std::nullopt; },
-        out);
-    read_cautions(cautions.root, At{cautions.findings, ""}, tests::small_vocabulary(), out);
-    CHECK(yaml::shown(std::move(pack.findings)).empty());
-    CHECK(yaml::shown(std::move(cautions.findings)).empty());
+        pack.root, pack.reading, tests::small_vocabulary(), [](const std::string&) { return std::nullopt; }, out);
+    read_cautions(cautions.root, cautions.reading, tests::small_vocabulary(), out);
+    CHECK(yaml::shown(std::move(pack.reading.findings)).empty());
+    CHECK(yaml::shown(std::move(cautions.reading.findings)).empty());
     return out;
 }
 
@@ -124,7 +123,7 @@ TEST_CASE("the words in the program are those of the wording files, every text a
         CAPTURE(wording.file);
         held.emplace(wording.file);
         Read file{"wording/" + std::string{wording.file} + ".yaml", wording_kind};
-        const auto stated = wording_of(file.root, file.findings);
+        const auto stated = wording_of(file.root, file.reading.findings);
         REQUIRE(wording.texts.size() == stated.size());
         for (std::size_t i = 0; i < stated.size(); ++i) {
             CAPTURE(stated[i].key);
@@ -135,9 +134,9 @@ TEST_CASE("the words in the program are those of the wording files, every text a
             CHECK(ours.key == stated[i].key);
             CHECK(std::vector<std::string_view>{ours.figures.begin(), ours.figures.end()} == names);
             CHECK(ours.counted == counted);
-            CHECK(as_held(ours) == as_read(numbered(stated[i], names, counted, file.findings)));
+            CHECK(as_held(ours) == as_read(numbered(stated[i], names, counted, file.reading.findings)));
         }
-        CHECK(yaml::shown(std::move(file.findings)).empty());
+        CHECK(yaml::shown(std::move(file.reading.findings)).empty());
     }
     CHECK(held == files);
 }

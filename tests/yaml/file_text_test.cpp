@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/yaml/file_text.hpp"
 
+#include "loopfolio/base/utf8.hpp"
 #include "support/catch.hpp"
 
 #include <string>
@@ -9,56 +10,11 @@
 using namespace loopfolio;
 using namespace loopfolio::yaml;
 
-TEST_CASE("UTF-8 is read a character at a time, and what is not UTF-8 takes no byte") {
-    struct Row {
-        std::string text;
-        char32_t code;
-        std::size_t bytes;
-    };
-    const Row rows[] = {
-        {"A", U'A', 1},
-        {"\x7f", 0x7f, 1},
-        {"\xc2\x80", 0x80, 2},
-        {"\xdf\xbf", 0x7ff, 2},  // the first and last of each length
-        {"\xe0\xa0\x80", 0x800, 3},
-        {"\xef\xbf\xbf", 0xffff, 3},
-        {"\xf0\x90\x80\x80", 0x10000, 4},
-        {"\xf4\x8f\xbf\xbf", 0x10ffff, 4},
-        {"\xed\x9f\xbf", 0xd7ff, 3},
-        {"\xee\x80\x80", 0xe000, 3},  // either side of the surrogates
-        {"\xed\xa0\x80", 0xed, 0},
-        {"\xed\xbf\xbf", 0xed, 0},
-        {"\x80", 0x80, 0},
-        {"\xbf", 0xbf, 0},
-        {"\xc0\x80", 0xc0, 0},
-        {"\xc1\xbf", 0xc1, 0},  // overlong, or a tail alone
-        {"\xe0\x9f\xbf", 0xe0, 0},
-        {"\xf0\x8f\xbf\xbf", 0xf0, 0},
-        {"\xf4\x90\x80\x80", 0xf4, 0},
-        {"\xf5\x80\x80\x80", 0xf5, 0},
-        {"\xff", 0xff, 0},  // past U+10FFFF
-        {"\xc3", 0xc3, 0},
-        {"\xe2\x82", 0xe2, 0},
-        {"\xf0\x9f\x94", 0xf0, 0},  // cut off
-        {"\xc3(", 0xc3, 0},
-        {"\xe2(\xa1", 0xe2, 0},
-        {"\xe2\x82(", 0xe2, 0},
-        {"\xc3\xc0", 0xc3, 0},
-    };
-    for (const auto& r : rows) {
-        CAPTURE(r.text, r.bytes);
-        CHECK(character_at(r.text, 0).code == r.code);
-        CHECK(character_at(r.text, 0).bytes == r.bytes);
-        CHECK(character_at("xy" + r.text, 2).code == r.code);
-        CHECK(character_at("xy" + r.text, 2).bytes == r.bytes);
-    }
-}
-
 TEST_CASE("lengths and cuts count characters") {
-    CHECK(length_in_characters("") == 0);
-    CHECK(length_in_characters("größer") == 6);
-    CHECK(length_in_characters("a\xff\xfe"
-                               "b") == 4);  // each byte that is no character counts as one
+    CHECK(utf8::length("") == 0);
+    CHECK(utf8::length("größer") == 6);
+    CHECK(utf8::length("a\xff\xfe"
+                       "b") == 4);  // each byte that is no character counts as one
     CHECK(shortened("größer", 6) == "größer");
     CHECK(shortened("größer", 5) == "größe\u2026");
     CHECK(shortened("größer", 0) == "\u2026");
