@@ -59,6 +59,10 @@ const templates::Template& look_without_digits() {
 
 /// A pack, what it must print, and the record beside it.
 struct Printed {
+    explicit Printed(job::Job job) : study{studied(std::move(job))} {}
+    Printed(const Printed&) = delete;  // its parts name its study
+    Printed& operator=(const Printed&) = delete;
+
     study::Study study;
     report::Report pack = composed(study, look_without_digits());
     Printing printing{study, look_without_digits().texts};
@@ -69,7 +73,7 @@ std::vector<std::pair<std::string, const Printed*>> packs() {
     static const auto made = [] {
         std::vector<std::pair<std::string, std::unique_ptr<Printed>>> out;
         const auto add = [&](const std::string& name, job::Job job) {
-            out.emplace_back(name, std::make_unique<Printed>(Printed{studied(std::move(job))}));
+            out.emplace_back(name, std::make_unique<Printed>(std::move(job)));
         };
         for (const auto& name : example_names()) add(name, example_job(name));
         add("sample", sample_job());
