@@ -30,6 +30,16 @@ std::string_view word(physics::FluidKind kind) {
     return "";
 }
 
+std::string_view name_of(physics::Regime regime) {
+    switch (regime) {
+        case physics::Regime::still: return "still";
+        case physics::Regime::laminar: return "laminar";
+        case physics::Regime::transition: return "transition";
+        case physics::Regime::turbulent: return "turbulent";
+    }
+    return "";
+}
+
 std::string_view word(design::Caveat caveat) {
     switch (caveat) {
         case design::Caveat::transition_flow: return "transition_flow";
@@ -118,7 +128,7 @@ Json hydraulic_json(const design::SectionResult& section) {
     Json out;
     put(out, "velocity", section.hydraulic.velocity, unit::metre_per_second);
     put(out, "reynolds", section.hydraulic.reynolds, unit::number);
-    out["regime"] = physics::word(section.hydraulic.regime);
+    out["regime"] = name_of(section.hydraulic.regime);
     put(out, "friction_factor", section.hydraulic.friction_factor, unit::number);
     put(out, "gradient", section.hydraulic.gradient, unit::pascal_per_metre);
     put(out, "dynamic_pressure", section.hydraulic.dynamic_pressure, unit::pascal);

@@ -50,7 +50,7 @@ inline std::vector<job::Job> failing_plant() {
     open.system_water->least_volume = measured(500.0 * unit::litre);
     open.system_water->always_open = measured(10.0 * unit::litre);
     sound.sound->limit = measured(20.0);
-    auto coil = manifold_flat(), store = coil;
+    auto coil = example_job("semi-detached"), store = coil;
     coil.hot_water->coil = measured(5.0 * unit::watt_per_kelvin);
     coil.hot_water->plate.reset();
     store.hot_water->store = measured(30.0 * unit::litre);
