@@ -127,8 +127,9 @@ class Tree:
         source = file.read_text(encoding="utf-8")
         try:
             file.write_text(mutant.applied(source), encoding="utf-8")
-            if not self.built()[0]:
-                return "did not build"
+            good, said = self.built()
+            if not good:
+                return "interrupted" if "build stopped: interrupted" in said else "did not build"
             for program in self.programs:
                 if not self.passes(program, int(10 + 10 * self.seconds[program])):
                     return "killed"
@@ -172,6 +173,10 @@ def judge_all(mutants, trees, options, known):
             except queue.Empty:
                 return
             verdict = "equivalent" if mutant.key in known else tree.verdict(mutant)
+            if verdict == "interrupted":   # which says nothing of the mutant
+                print("a build was interrupted: the table holds what was judged before", flush=True)
+                stopped.set()
+                return
             with lock:
                 verdicts[i] = verdict
                 print(f"{len(verdicts):4}  {verdict:13}  {mutant.path}:{mutant.line}  {mutant.operator}", flush=True)
