@@ -256,8 +256,11 @@ TEST_CASE("the steps of a derivation are written by the template that the pack i
     CHECK(shown.back().steps.at(0).what == "water in all");
     CHECK(own.made->texts(duty->steps.at(0).what, {}) == "water in all");
     CHECK(templates::default_words()(duty->steps.at(0).what, {}) == "total flow");
-    const auto& emitter = shown.at(1).steps.back();
-    CHECK(has(emitter.formula, "by 15 mm tube: "));
+    bool renamed = false;
+    for (const auto& derivation : shown) {
+        for (const auto& step : derivation.steps) renamed = renamed || has(step.formula, "by 15 mm tube: ");
+    }
+    CHECK(renamed);
 }
 
 TEST_CASE("each part stands alone: it says whose house, which revision and what signing means") {

@@ -32,7 +32,7 @@ inline job::Job with_maximum_drop(double kelvin) {
 
 inline std::vector<job::Job> failing_sources() {
     auto capacity = manifold_flat(), flow = manifold_flat(), pump = manifold_flat(),
-         primary = example_job("bungalow-ring"), mixing = example_job("underfloor-flat");
+         primary = example_job("old-grange"), mixing = example_job("underfloor-flat");
     capacity.heat_source->capacity = measured(0.5 * unit::kilowatt);
     flow.heat_source->minimum_flow = measured(60.0 * unit::litre_per_minute);
     pump.circulator = weak_pump();

@@ -174,8 +174,8 @@ struct FindingId {
 using Findings = std::vector<Finding>;
 
 /// Adds a finding to a list and returns its position.
-[[nodiscard]] inline FindingId add(Findings& list, Finding finding) {
-    list.push_back(std::move(finding));
+[[nodiscard]] inline FindingId add(Findings& list, const Finding& finding) {
+    list.push_back(finding);
     return {static_cast<int>(list.size()) - 1};
 }
 
