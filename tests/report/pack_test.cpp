@@ -247,7 +247,7 @@ TEST_CASE("the steps of a derivation are written by the template that the pack i
             if (path == "own/wording/steps_of_emitters.yaml") {
                 return "emitter_pressure_drop_formula: \"by {pipe}: {factor}\"\n";
             }
-            if (path == "own/wording/names.yaml") return "15 mm copper: 15 mm tube\n";
+            if (path == "own/wording/names.yaml") return "22 mm copper: 22 mm tube\n";
             return std::nullopt;
         },
         report::vocabulary());
@@ -258,7 +258,7 @@ TEST_CASE("the steps of a derivation are written by the template that the pack i
     CHECK(templates::default_words()(duty->steps.at(0).what, {}) == "total flow");
     bool renamed = false;
     for (const auto& derivation : shown) {
-        for (const auto& step : derivation.steps) renamed = renamed || has(step.formula, "by 15 mm tube: ");
+        for (const auto& step : derivation.steps) renamed = renamed || has(step.formula, "by 22 mm tube: ");
     }
     CHECK(renamed);
 }

@@ -222,7 +222,8 @@ TEST_CASE("every fact and every large figure is the study's") {
         each<report::Facts>(p->pack, [&, &name = name](const report::Facts& facts) {
             for (const auto& fact : facts.facts) {
                 const std::string said = without(fact.text, names);
-                if (!has_digit(said) || fact.text == made_by) continue;
+                // The program's version, and the standard whose weather it is, are names.
+                if (!has_digit(said) || fact.text == made_by || said.ends_with("of EN 14825")) continue;
                 INFO(name << ": " << fact.term << ": " << fact.text);
                 const auto [from, to] = checks.equal_range(fact.term);
                 CHECK(std::any_of(from, to, [&](const auto& check) {

@@ -31,12 +31,16 @@ inline job::Job with_maximum_drop(double kelvin) {
 }
 
 inline std::vector<job::Job> failing_sources() {
-    auto capacity = manifold_flat(), flow = manifold_flat(), pump = manifold_flat(),
-         primary = example_job("old-grange"), mixing = example_job("underfloor-flat");
+    auto capacity = manifold_flat(), flow = manifold_flat(), pump = manifold_flat(), primary = manifold_flat(),
+         mixing = example_job("underfloor-flat");
     capacity.heat_source->capacity = measured(0.5 * unit::kilowatt);
     flow.heat_source->minimum_flow = measured(60.0 * unit::litre_per_minute);
     pump.circulator = weak_pump();
+    primary.separation.emplace();
+    primary.separation->kind = job::SeparationKind::header;
     primary.separation->source_pump = weak_pump();
+    primary.heat_source->pressure_drop = measured(20.0 * unit::kilopascal);
+    primary.heat_source->pressure_drop_flow = measured(10.0 * unit::litre_per_minute);
     mixing.mixers.at(0).pump = weak_pump();
     return {std::move(capacity), std::move(flow),   std::move(pump),
             std::move(primary),  std::move(mixing), with_maximum_drop(3.0)};
