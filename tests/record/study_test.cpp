@@ -134,3 +134,12 @@ TEST_CASE("docs/record.md describes every key of every example") {
     }
     CHECK(missing == std::set<std::string>{});
 }
+
+TEST_CASE("docs/record.md names every check") {
+    const std::string doc = bytes_of(std::filesystem::path{LOOPFOLIO_SOURCE_DIR} / "docs/record.md");
+    for (int i = 0; !design::row_of(static_cast<design::Check>(i)).name.empty(); ++i) {
+        const std::string name{design::row_of(static_cast<design::Check>(i)).name};
+        INFO(name);
+        CHECK(doc.find("`" + name + "`") != std::string::npos);
+    }
+}
