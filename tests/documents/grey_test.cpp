@@ -227,7 +227,7 @@ TEST_CASE("signs that differ by hue alone are not told apart") {
     pages.pages.emplace_back();
     const layout::Colour red{0.80, 0.10, 0.10}, green{0.10, 0.457, 0.10};  // of the same lightness
     for (const auto& [x, colour] : {std::pair{100.0, red}, {200.0, green}}) {
-        pages.pages[0].items.push_back(layout::CircleItem{{x, 100.0}, 3.3, true, 0.0, {}, colour});
+        pages.pages[0].items.emplace_back(layout::CircleItem{{x, 100.0}, 3.3, true, 0.0, {}, colour});
     }
     const Grey page = drawn(Renderer::poppler, pdf::write_pdf(pages, fonts()), dots, 1, 1).front();
     const auto at = [&](double x) { return cropped(page, {x - 3.3, 96.7, x + 3.3, 103.3}); };

@@ -88,15 +88,13 @@ TEST_CASE("links cover their area and lead to their place") {
     pages.pages[0].links = {{{40.0, 50.0, 240.5, 62.25}, 2, 300.0, 0}, {{40.0, 70.0, 240.5, 82.0}, 1, 0.0, 0}};
     const PdfFile file{pages};
     // MuPDF gives the area as left, top, right and bottom from the top left of the page.
-    const tests::TemporaryFile script{R"(
-        var document = new Document(scriptArgs[0]);
+    const tests::MupdfScript script{R"(
         for (var page = 0; page < 2; ++page) {
-            document.loadPage(page).getLinks().forEach(function (link) {
-                print(page, link.bounds.map(function (x) { return x.toFixed(2); }).join(" "), link.uri);
+            pdf.loadPage(page).getLinks().forEach(function (link) {
+                print(page, area(link).map(function (x) { return x.toFixed(2); }).join(" "), target(link));
             });
-        })",
-                                      ".js"};
-    const std::string said = file.read_with("mutool run " + script.path()).text;
+        })"};
+    const std::string said = script.read(file);
     CHECK_THAT(said, ContainsSubstring("0 40.00 50.00 240.50 62.25 #page=3&zoom=100,0,300\n"
                                        "0 40.00 70.00 240.50 82.00 #page=2&zoom=100,0,0\n"));
     CHECK_THAT(said, !ContainsSubstring("\n1 "));

@@ -62,15 +62,13 @@ TEST_CASE("an image is in the file once, and on the page where layout put it") {
     CHECK(std::count_if(lines.begin(), lines.end(),
                         [](const std::string& line) { return line.find("/Subtype/Image") != std::string::npos; }) == 1);
     // MuPDF draws a black area in place of the image. The area's box is in points from the top left.
-    const tests::TemporaryFile script{R"(
-        var pixels = new Document(scriptArgs[0]).loadPage(0).toPixmap(Identity, DeviceGray, false);
+    const tests::MupdfScript script{R"(
+        var pixels = pdf.loadPage(0).toPixmap(identity, grey, false);
         function dark(x, y) { return pixels.getSample(x, y, 0) < 128; }
         print(dark(41, 51), dark(59, 79), dark(38, 51), dark(62, 79));
         print(dark(50, 48), dark(50, 82), dark(105, 55));
-        )",
-                                      ".js"};
-    CHECK_THAT(file.read_with("mutool run " + script.path()).text,
-               ContainsSubstring("true true false false\nfalse false true"));
+        )"};
+    CHECK_THAT(script.read(file), ContainsSubstring("true true false false\nfalse false true"));
 }
 
 TEST_CASE("an image that is not whole, or not there, is refused") {

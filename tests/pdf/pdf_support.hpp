@@ -65,6 +65,28 @@ private:
     TemporaryFile file_;
 };
 
+/// A script for `mutool run`, whose file is open as `pdf`. MuPDF 1.21 (Debian 12) and 1.25 (Debian 13) call some things
+/// by different names; these are used for both.
+class MupdfScript {
+public:
+    explicit MupdfScript(const std::string& lines)
+        : file_{R"(
+            var pdf = Document.openDocument ? Document.openDocument(scriptArgs[0]) : new Document(scriptArgs[0]);
+            var identity = typeof Identity === "undefined" ? Matrix.identity : Identity;
+            var grey = typeof DeviceGray === "undefined" ? ColorSpace.DeviceGray : DeviceGray;
+            function area(link) { return link.getBounds ? link.getBounds() : link.bounds; }
+            function target(link) { return link.getURI ? link.getURI() : link.uri; }
+            )" + lines,
+                ".js"} {}
+
+    [[nodiscard]] std::string read(const PdfFile& file) const {
+        return file.read_with("mutool run " + file_.path()).text;
+    }
+
+private:
+    TemporaryFile file_;
+};
+
 inline std::vector<std::string> lines_of(const std::string& text) {
     std::vector<std::string> lines;
     std::istringstream in{text};
