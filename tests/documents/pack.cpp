@@ -73,11 +73,12 @@ std::string example_text(const std::string& name) {
     return {std::istreambuf_iterator<char>{in}, {}};
 }
 
-const WholePack& example_pack(const std::string& name, const std::string& look) {
+const WholePack& example_pack(std::string_view name, std::string_view look) {
     static std::map<std::pair<std::string, std::string>, WholePack> made;
-    const std::pair key{name, look};
+    const std::pair key{std::string{name}, std::string{look}};
     const auto found = made.find(key);
-    return found != made.end() ? found->second : made.emplace(key, valid_pack(example_text(name), look)).first->second;
+    if (found != made.end()) return found->second;
+    return made.emplace(key, valid_pack(example_text(key.first), key.second)).first->second;
 }
 
 }  // namespace loopfolio::tests

@@ -34,6 +34,6 @@ inline constexpr const char* own_template = "default";
 [[nodiscard]] std::vector<std::string> example_names();
 [[nodiscard]] std::string example_text(const std::string& name);
 /// The pack of an example with a template, made only once.
-[[nodiscard]] const WholePack& example_pack(const std::string& name, const std::string& look = own_template);
+[[nodiscard]] const WholePack& example_pack(std::string_view name, std::string_view look = own_template);
 
 }  // namespace loopfolio::tests
