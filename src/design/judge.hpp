@@ -28,7 +28,8 @@ template <class Q>
     } else {
         const auto share = [](Q there, Q needed) {
             if (needed <= Q{}) return there > Q{} ? 1.0 : 0.0;
-            return static_cast<double>((there - needed) / needed);
+            if constexpr (std::is_integral_v<Q>) return static_cast<double>(there - needed) / needed;
+            else return static_cast<double>((there - needed) / needed);
         };
         switch (sense) {
             case Sense::at_least: return limit <= Q{} ? 0.0 : share(figure, limit);

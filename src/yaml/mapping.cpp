@@ -263,7 +263,7 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
     return there.size() == 1;
 }
 
-void demand(const Mapping& m, std::string_view key, std::string why, std::string hint) {
+void demand(const Mapping& m, std::string_view key, const std::string& why, std::string hint) {
     if (m.node == nullptr || has(m, key) || lack_is_told(m)) return;
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
 }

@@ -53,10 +53,10 @@ std::vector<Cell> cells_of(std::string_view line, char mark) {
         const bool in_quotes = at < line.size() && line[at] == '"';
         std::string text = in_quotes ? quoted(line, at) : std::string{};
         const std::size_t end = std::min(line.find(mark, at), line.size());
-        const std::string rest = trimmed(line.substr(at, end - at));
+        std::string rest = trimmed(line.substr(at, end - at));
         if (in_quotes && !rest.empty())
             throw Stop{at, "something stands behind a closed quote", "put the whole text in quotes"};
-        out.push_back({in_quotes ? std::move(text) : rest, start});
+        out.push_back({in_quotes ? std::move(text) : std::move(rest), start});
         if (end == line.size()) return out;
         at = end;
     }

@@ -76,7 +76,7 @@ struct Meant {
 /// Reports the value under `key`.
 void complain(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
 /// Reports a key that is missing because of what stands beside it.
-void demand(const Mapping& m, std::string_view key, std::string why, std::string hint = {});
+void demand(const Mapping& m, std::string_view key, const std::string& why, std::string hint = {});
 void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
 /// Complains unless exactly one of `keys` stands there; `what` is what each of them says. True where one does.
 bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, const std::string& what);

@@ -48,8 +48,9 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
     network::Workspace workspace;
     const auto add = [&](const StateTask& task) {
         auto state = solve_state(task, workspace, refusals);
-        if (state) out.states.push_back(*std::move(state));
-        return state.has_value();
+        if (!state) return false;
+        out.states.push_back(*std::move(state));
+        return true;
     };
     auto balancing = balance_design(job, d, workspace, refusals);
     if (!balancing) return false;
