@@ -36,7 +36,7 @@ std::vector<Temperature> values_of(const Points& points, Member member) {
     std::vector<Temperature> out;
     for (const auto& p : points) out.push_back(p.*member);
     std::ranges::sort(out);
-    out.erase(std::ranges::unique(out).begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
     return out;
 }
 

@@ -92,8 +92,7 @@ std::vector<std::pair<std::tuple<Subject, int, int>, Verdict>> verdicts_of(const
     const auto same = [](const auto& a, const auto& b) { return a.first == b.first; };
     // Findings are sorted with the worst verdict of a key last. Reversed, it comes first and is the one that is kept.
     std::ranges::reverse(out);
-    const auto rest = std::ranges::unique(out, same);
-    out.erase(rest.begin(), rest.end());
+    out.erase(std::unique(out.begin(), out.end(), same), out.end());
     return out;
 }
 

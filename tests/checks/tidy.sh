@@ -24,6 +24,8 @@ if [ "$found" != "$wanted" ]; then
 fi
 [ $# -gt 0 ] || set -- $(git ls-files 'src/*.cpp')
 [ $# -gt 0 ] || { echo "no source was found"; exit 1; }
-# The flags are those of GCC, of which clang does not know all. What it says about others' headers is of no use.
-printf '%s\n' "$@" | xargs -n 4 -P "$(nproc)" \
-    clang-tidy -p "$build" --quiet --extra-arg=-Wno-unknown-warning-option 2>/dev/null
+# The flags are those of GCC, of which clang does not know all. Clang 14 takes a call between two consteval functions for
+# a fault where the caller is a template, so that it is given constexpr; GCC holds them to consteval in every build. The
+# error stream only counts what was found in the headers of others.
+printf '%s\n' "$@" | xargs -n 4 -P "$(nproc)" clang-tidy -p "$build" --quiet \
+    --extra-arg=-Wno-unknown-warning-option --extra-arg=-Wno-keyword-macro --extra-arg=-Dconsteval=constexpr 2>/dev/null

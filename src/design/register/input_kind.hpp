@@ -13,5 +13,8 @@ struct InputKind {
     U unit;
     int decimals;
 };
+// GCC needs no guide for an aggregate; older versions of Clang do.
+template <class U>
+InputKind(std::string_view, U, int) -> InputKind<U>;
 
 }  // namespace loopfolio::design

@@ -286,7 +286,7 @@ std::size_t rooms_short(const Context& c) {
         if (c.design.verdict_of(e.finding) == Verdict::change) rooms.push_back(e.room);
     }
     std::ranges::sort(rooms);
-    return static_cast<std::size_t>(std::ranges::unique(rooms).begin() - rooms.begin());
+    return static_cast<std::size_t>(std::unique(rooms.begin(), rooms.end()) - rooms.begin());
 }
 
 /// The room that is furthest below its temperature in a state, in the words of the text `Text`.
