@@ -50,13 +50,18 @@ std::string section_line(const Study& s, std::size_t i) {
     std::string figures = fmt::format("{}, {}, {}, {}", pipe->label, text(r.load, unit::kilowatt, 2),
                                       text(r.hydraulic.velocity, unit::metre_per_second, 2),
                                       text(r.hydraulic.gradient, unit::pascal_per_metre, 0));
-    if (r.size_for_limit != nullptr && r.size_for_limit != r.next_size) {
-        figures += fmt::format("; {} would clear the limit", r.size_for_limit->label);
+    // Only ways out that were tried on the whole house.
+    const auto& remedy = s.remedies[i];
+    if (remedy.size_for_limit != nullptr && remedy.size_for_limit != remedy.next_size) {
+        figures += fmt::format("; {} would clear the limit", remedy.size_for_limit->label);
     }
-    if (r.drop_to_limit)
-        figures += fmt::format("; a drop of {} would clear it", text(*r.drop_to_limit, unit::kelvin, 1));
-    if (r.next_size != nullptr) figures += fmt::format("; {} would keep", r.next_size->label);
-    if (r.drop_to_keep) figures += fmt::format("; so would a drop of {}", text(*r.drop_to_keep, unit::kelvin, 1));
+    if (remedy.drop_to_limit)
+        figures += fmt::format("; a drop of {} would clear it", text(*remedy.drop_to_limit, unit::kelvin, 1));
+    if (remedy.next_size != nullptr) figures += fmt::format("; {} would keep", remedy.next_size->label);
+    if (remedy.drop_to_keep)
+        figures += fmt::format("; a drop of {} would keep", text(*remedy.drop_to_keep, unit::kelvin, 1));
+    if (r.head_share > 0.0 && static_cast<int>(i) == s.design.duty.heaviest_section)
+        figures += fmt::format("; {} of the head", text(r.head_share, unit::percent, 0));
     return line(word(r.verdict), section.id, figures);
 }
 
@@ -94,6 +99,15 @@ std::string circulator_line(const Study& s) {
     const auto& duty = s.design.duty;
     const std::string need = fmt::format("{} at {}", text(duty.volume_flow, unit::litre_per_minute, 1),
                                          text(duty.head, unit::kilopascal, 1));
+    if (!duty.circulator && duty.usual_circulator) {
+        const auto& f = s.design.at(duty.usual_circulator);
+        return line(word(f.verdict), "circulator",
+                    need + ", no curve given; usual ones " +
+                        (f.verdict == Verdict::change ? "at most "
+                         : f.verdict == Verdict::keep ? "at least "
+                                                      : "from ") +
+                        text(design::limit_as<Pressure>(f), unit::kilopascal, 1));
+    }
     if (!duty.circulator) return line("", "circulator", need + ", no curve given");
     return line(word(s.design.verdict_of(duty.circulator)), "circulator",
                 need + (duty.available ? ", has " + text(*duty.available, unit::kilopascal, 1)

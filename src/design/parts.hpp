@@ -95,8 +95,15 @@ struct EmitterPath {
 };
 [[nodiscard]] EmitterPath path_of(const job::Emitter& emitter);
 
-/// Fills in what a section leaves out from the tables of its pipe.
-void fill_section(job::Section& section);
+/// Fills in what a section leaves out from the conditions of the house and the tables of its pipe.
+void fill_section(job::Section& section, const job::Conditions& conditions);
+
+/// The limits of the velocity in a section, or in another pipe in its place: those that the job states, else those of
+/// the guidance for that pipe.
+struct VelocityLimits {
+    Velocity preferred, limit;
+};
+[[nodiscard]] VelocityLimits velocity_limits_in(const job::Section& section, const reference::Pipe& pipe);
 
 /// Sum of loss factors of the fittings on one pipe, without inserts.
 [[nodiscard]] double loss_factor(std::span<const job::FittingCount> fittings);

@@ -62,6 +62,9 @@ template <class U>
     return out;
 }
 
+/// Complains of a preferred velocity above the limit that the same mapping states.
+void check_velocities(const Mapping& m, const Input<Velocity>& preferred, const Input<Velocity>& limit);
+
 template <class T>
 [[nodiscard]] std::optional<Input<T>> if_given(Input<T> input) {
     return input.given() ? std::optional{std::move(input)} : std::nullopt;

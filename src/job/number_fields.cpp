@@ -60,4 +60,10 @@ Input<double> number_at(const Mapping& m, std::string_view key) {
     return out;
 }
 
+void check_velocities(const Mapping& m, const Input<Velocity>& preferred, const Input<Velocity>& limit) {
+    if (!preferred.given() || !limit.given() || preferred.value <= limit.value) return;
+    complain(m, "velocity_preferred_m_per_s",
+             "must not be above `velocity_limit_m_per_s`, " + decimal(limit.value.in(unit::metre_per_second)) + " m/s");
+}
+
 }  // namespace loopfolio::job

@@ -65,12 +65,7 @@ void read_conditions(const Mapping& top, Draft& draft) {
         draft.job.conditions.heat_up = read_heat_up(m);
         check_pairs(m);
         const Conditions& c = draft.job.conditions;
-        if (c.velocity_preferred.given() && c.velocity_limit.given() &&
-            c.velocity_preferred.value > c.velocity_limit.value) {
-            complain(m, "velocity_preferred_m_per_s",
-                     "must not be above `velocity_limit_m_per_s`, " +
-                         decimal(c.velocity_limit.value.in(unit::metre_per_second)) + " m/s");
-        }
+        check_velocities(m, c.velocity_preferred, c.velocity_limit);
     }
     if (const auto m = open_child(top, "fluid", group("fluid"))) draft.job.fluid = read_fluid(*m);
 }

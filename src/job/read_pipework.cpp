@@ -70,6 +70,7 @@ void read_pipework(const Mapping& top, Draft& draft) {
             complain(m, "insert_bore_mm",
                      "must not be above `bore_mm`, " + decimal(out.bore.value.in(unit::millimetre)) + " mm");
         }
+        check_velocities(m, out.velocity_preferred, out.velocity_limit);
         draft.job.sections.push_back(std::move(out));
     }
 }

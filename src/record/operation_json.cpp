@@ -72,7 +72,22 @@ Json sections_json(const job::Job& job, const design::State& state) {
         Json line;
         line["id"] = job.sections.at(i).id;
         put(line, "flow", state.section_flow[i], unit::litre_per_minute);
+        put(line, "flow_pipe", state.pipes[i].flow, unit::litre_per_minute);
+        put(line, "return_pipe", state.pipes[i].back, unit::litre_per_minute);
         line["reynolds"] = number(state.reynolds[i]);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
+Json mixers_json(const job::Job& job, const design::State& state) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < state.mixers.size(); ++i) {
+        Json line;
+        line["id"] = job.mixers.at(i).id;
+        put(line, "drawn", state.mixers[i].drawn, unit::litre_per_minute);
+        put(line, "sent", state.mixers[i].sent, unit::litre_per_minute);
+        put(line, "mixed_in", state.mixers[i].mixed_in, unit::litre_per_minute);
         out.push_back(std::move(line));
     }
     return out;
@@ -88,12 +103,16 @@ Json state_json(const job::Job& job, const design::State& state) {
     put(out, "source_side", state.source_side, unit::litre_per_minute);
     put(out, "head", state.head, unit::kilopascal);
     put(out, "heat", state.heat, unit::watt);
+    put(out, "pipe_loss", state.pipe_loss, unit::watt);
+    put(out, "downward", state.downward, unit::watt);
+    put(out, "through_separation", state.through_separation, unit::litre_per_minute);
     put(out, "pump_power", state.pump_power, unit::watt);
     put(out, "highest_velocity", state.highest_velocity, unit::metre_per_second);
     out["fastest_section"] = id_at(job.sections, state.fastest_section);
     out["least_served"] = id_at(job.rooms, state.least_served);
     out["source_at_capacity"] = state.source_at_capacity;
     out["below_minimum_flow"] = state.below_minimum_flow;
+    out["above_maximum_drop"] = state.above_maximum_drop;
     out["pump_backwards"] = state.pump_backwards;
     out["would_freeze"] = state.would_freeze;
     out["past_curve"] = state.past_curve;
@@ -104,6 +123,7 @@ Json state_json(const job::Job& job, const design::State& state) {
     out["emitters"] = emitters_json(job, state);
     out["rooms"] = rooms_json(job, state);
     out["sections"] = sections_json(job, state);
+    out["mixers"] = mixers_json(job, state);
     out["system_curve"] = curve_json(state.system_curve);
     return out;
 }
@@ -130,6 +150,7 @@ Json balancing_json(const job::Job& job, const design::Balancing& balancing) {
 
 Json changes_json(const job::Job& job, const design::Operation& operation) {
     Json out;
+    out["left"] = findings_json(job, operation.left);
     out["pipes"] = Json::array();
     for (const auto& change : operation.changes.pipes) {
         out["pipes"].push_back({{"section", id_at(job.sections, change.section)}, {"to", change.to->name}});

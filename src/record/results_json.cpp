@@ -56,7 +56,7 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::piece_far_off: return "piece_far_off";
         case design::Caveat::outside_table: return "outside_table";
         case design::Caveat::capacity_unlike_table: return "capacity_unlike_table";
-        case design::Caveat::head_far_off: return "head_far_off";
+        case design::Caveat::flow_far_off: return "flow_far_off";
     }
     return "";
 }
@@ -150,6 +150,25 @@ Json capacity_json(const design::SectionResult& section) {
     return out;
 }
 
+std::string_view word(design::IndexPipes pipes) {
+    switch (pipes) {
+        case design::IndexPipes::both: return "both";
+        case design::IndexPipes::flow: return "flow";
+        case design::IndexPipes::return_: return "return";
+    }
+    return "";
+}
+
+Json pipe_json(const design::PipeResult& pipe) {
+    Json out;
+    put(out, "flow", pipe.flow, unit::kilogram_per_second);
+    put(out, "flow", pipe.volume_flow, unit::litre_per_minute);
+    put(out, "friction", pipe.friction, unit::kilopascal);
+    put(out, "fittings", pipe.fittings, unit::kilopascal);
+    put(out, "pressure_drop", pipe.pressure_drop, unit::kilopascal);
+    return out;
+}
+
 Json section_results(const job::Job& job, const design::Design& design) {
     Json out = Json::array();
     for (std::size_t i = 0; i < design.sections.size(); ++i) {
@@ -163,6 +182,9 @@ Json section_results(const job::Job& job, const design::Design& design) {
         put(line, "flow", section.flow, unit::kilogram_per_second);
         put(line, "flow", section.volume_flow, unit::litre_per_minute);
         line["hydraulic"] = hydraulic_json(section);
+        line["flow_pipe"] = pipe_json(section.flow_pipe);
+        line["return_pipe"] = pipe_json(section.return_pipe);
+        line["head_share"] = number(section.head_share);
         line["capacity"] = capacity_json(section);
         line["next_size"] = section.next_size ? Json(section.next_size->name) : Json{};
         put(line, "drop_to_keep", section.drop_to_keep, unit::kelvin);
@@ -184,6 +206,7 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     put(out, "heat_up", design.duty.heat_up, unit::watt);
     put(out, "downward", design.duty.downward, unit::watt);
     put(out, "source_load", duty.source_load, unit::watt);
+    put(out, "carried", duty.carried, unit::watt);
     put(out, "flow", duty.flow, unit::kilogram_per_second);
     put(out, "flow", duty.volume_flow, unit::litre_per_minute);
     put(out, "flow", duty.volume_flow, unit::cubic_metre_per_hour);
@@ -191,12 +214,24 @@ Json duty_json(const job::Job& job, const design::Design& design) {
     out["index_emitter"] = id_at(job.emitters, duty.index_emitter);
     out["index_sections"] = Json::array();
     for (const int index : duty.index_sections) out["index_sections"].push_back(id_at(job.sections, index));
+    out["index_legs"] = Json::array();
+    for (const auto& leg : duty.index_legs) {
+        Json line;
+        line["section"] = id_at(job.sections, leg.section);
+        line["pipes"] = word(leg.pipes);
+        put(line, "pressure_drop", leg.pressure_drop, unit::kilopascal);
+        out["index_legs"].push_back(std::move(line));
+    }
     put(out, "sections", duty.sections, unit::kilopascal);
     put(out, "emitter", duty.emitter, unit::kilopascal);
     put(out, "source", duty.source, unit::kilopascal);
+    put(out, "left_over", duty.left_over, unit::kilopascal);
+    out["heaviest_section"] = id_at(job.sections, duty.heaviest_section);
+    put(out, "heaviest_drop", duty.heaviest_drop, unit::kilopascal);
     put(out, "head", duty.head, unit::kilopascal);
     put(out, "available", duty.available, unit::kilopascal);
     out["circulator"] = finding_at(design, duty.circulator);
+    out["usual_circulator"] = finding_at(design, duty.usual_circulator);
     out["capacity_by_table"] = duty.capacity_by_table;
     out["source_capacity"] = finding_at(design, duty.source_capacity);
     out["source_minimum_flow"] = finding_at(design, duty.source_minimum_flow);

@@ -80,6 +80,7 @@ Json room_results(const job::Job& job, const design::Design& design) {
         put(line, "output", room.output, unit::watt);
         line["emitters"] = room.emitters;
         put(line, "reached", room.reached, unit::celsius);
+        line["reached_alone"] = room.reached_alone;
         line["finding"] = room.finding ? finding_json(design.at(room.finding)) : Json{};
         out.push_back(std::move(line));
     }

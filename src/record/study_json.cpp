@@ -95,10 +95,33 @@ void put_index_circuit(Json& out, const study::Study& study) {
     for (const auto pressure : totals.index_so_far)
         out["index_so_far_kpa"].push_back(number_in(pressure, unit::kilopascal));
     put(out, "index_left_over", totals.index_left_over, unit::kilopascal);
+    put(out, "least_velocity_preferred", totals.velocity_preferred.low, unit::metre_per_second);
+    put(out, "largest_velocity_preferred", totals.velocity_preferred.high, unit::metre_per_second);
+    put(out, "least_velocity_limit", totals.velocity_limit.low, unit::metre_per_second);
+    put(out, "largest_velocity_limit", totals.velocity_limit.high, unit::metre_per_second);
     put_metres(out, "head", study.design.duty.head, study.design);
     const auto& available = study.design.duty.available;
     put(out, "available", available ? std::optional{*available / study.design.metre_of_water} : std::nullopt,
         metre_of_water);
+}
+
+Json tried_json(const std::optional<study::Tried>& tried) {
+    if (!tried) return {};
+    return {{"holds", tried->holds}, {"breaks", tried->breaks}};
+}
+
+Json remedies_json(const study::Study& study) {
+    Json out = Json::array();
+    for (std::size_t i = 0; i < study.remedies.size(); ++i) {
+        if (study.design.sections[i].verdict == Verdict::keep) continue;
+        const auto& remedy = study.remedies[i];
+        out.push_back({{"section", study.house.values.sections.at(i).id},
+                       {"next_size", tried_json(remedy.tried_next_size)},
+                       {"size_for_limit", tried_json(remedy.tried_size_for_limit)},
+                       {"drop_to_keep", tried_json(remedy.tried_drop_to_keep)},
+                       {"drop_to_limit", tried_json(remedy.tried_drop_to_limit)}});
+    }
+    return out;
 }
 
 Json rooms_json(const study::Study& study) {
@@ -168,6 +191,7 @@ void put_study(Json& out, const study::Study& study) {
     out["source_line"] = source_line_json(study.source_line);
     put(out, "flow_for_all", study.flow_for_all, unit::celsius);
     out["wider_pipes"] = wider_pipes_json(study);
+    out["section_remedies"] = remedies_json(study);
     out["build_ups"] = build_ups_json(study);
     out["totals"] = totals_json(study);
 }

@@ -232,6 +232,10 @@ constexpr auto table = std::to_array<Source>({
     {"velocity-limit", "BS 5449:1990 and the Domestic Heating Design Guide: 1.5 m/s in microbore tube", from_memory,
      "1.0 m/s in small-bore tube by the same; erosion of copper is not expected below 2 "
      "m/s (BS 6700, 90 °C)"},
+    {"velocity-microbore", "1.0 m/s in copper of 8 and 10 mm, common practice, no source", common_practice,
+     "the trade allows up to 1.5 m/s there, where steep pressure drop per metre decides first"},
+    {"velocity-plastic", "1.0 m/s in plastic and multilayer pipe, common practice, no source", common_practice,
+     "1.0 to 1.5 m/s for noise; such pipe does not erode"},
     {"velocity-preferred", "0.9 m/s, common practice, no source", common_practice,
      "normal practice is 0.25 to 0.75 m/s in 10 to 20 mm and 0.5 to 1.0 m/s in 25 "
      "to 40 mm (Faber and Kell, table 9.2)"},

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "study/ranges.hpp"
 
-#include "loopfolio/design/plant.hpp"
+#include "study/all_findings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -106,14 +106,6 @@ int verdicts_apart(const Findings& a, const Findings& b) {
         else ++y;
     }
     return count;
-}
-
-/// All findings, without the season and the network's states.
-Findings all_findings(const design::House& house, const design::Design& design) {
-    Findings out = design.findings;
-    const Findings beside = plant_findings(house, design);
-    out.insert(out.end(), beside.begin(), beside.end());
-    return out;
 }
 
 /// The house as designed, and a copy of it with changed inputs.

@@ -55,8 +55,13 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     out.findings = out.design.findings;
     out.findings.insert(out.findings.end(), out.plant.findings.begin(), out.plant.findings.end());
     out.verdict = design::worst_of(out.findings);
+    out.remedies = try_remedies(out.house, out.design);
     if (!whole) return out;
     out.wider_pipes = design::widen_for_pump(out.house.values, out.design);
+    // A pipe is not said to stay at a temperature drop that breaks something else.
+    for (auto& kept : out.operation.kept) {
+        if (!out.remedies[static_cast<std::size_t>(kept.section)].drop_to_keep) kept.drop.reset();
+    }
     out.sizes = sizes_that_serve(out.house.values, out.design);
     out.source_line = source_line(out.house.values, out.design);
     out.flow_for_all = flow_for_all(out.design);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/study/totals.hpp"
 
+#include <algorithm>
+
 namespace loopfolio::study {
 
 namespace {
@@ -44,11 +46,21 @@ void add_index_circuit(Totals& out, const design::Design& design) {
     const auto& duty = design.duty;
     Pressure so_far;
     const auto add = [&](Pressure part) { out.index_so_far.push_back(so_far += part); };
-    for (const int section : duty.index_sections) add(design.sections[static_cast<std::size_t>(section)].pressure_drop);
+    for (const auto& leg : duty.index_legs) add(leg.pressure_drop);
     add(duty.emitter);
     add(duty.source);
-    constexpr Pressure counts = Pressure::from_si(5.0);  // less than a page shows
-    if (const Pressure more = duty.head - so_far; more > counts) out.index_left_over = more;
+    if (duty.left_over != Pressure{}) out.index_left_over = duty.left_over;
+}
+
+void add_velocities(Totals& out, const job::Job& job) {
+    const auto widen = [](Span<Velocity>& span, Velocity value, bool first) {
+        span.low = first ? value : std::min(span.low, value);
+        span.high = first ? value : std::max(span.high, value);
+    };
+    for (std::size_t i = 0; i < job.sections.size(); ++i) {
+        widen(out.velocity_preferred, job.sections[i].velocity_preferred.value, i == 0);
+        widen(out.velocity_limit, job.sections[i].velocity_limit.value, i == 0);
+    }
 }
 
 LoweredTotal lowered_total(const job::Emitter& emitter) {
@@ -84,6 +96,7 @@ Totals totals_of(const job::Job& values, const design::Design& design, const des
     Totals out;
     add_rooms(out, values, design);
     out.drop = design.flow - design.duty.back;
+    add_velocities(out, values);
     if (design.duty.index_emitter >= 0) add_index_circuit(out, design);
     for (const auto& emitter : values.emitters) out.emitters.push_back(lowered_total(emitter));
     for (const auto& state : operation.states) out.share_served.push_back(share_served(state));

@@ -59,11 +59,6 @@ TEST_CASE("a stated capacity counts, and is told where it is far from the table"
     CHECK(flagged(designed(job), design::Caveat::capacity_unlike_table));
 }
 
-TEST_CASE("a head that no circulator of a house gives is told") {
-    CHECK_FALSE(flagged(designed(one_section_job("copper_22", 3000.0)), design::Caveat::head_far_off));
-    CHECK(flagged(designed(one_section_job("copper_10", 3000.0)), design::Caveat::head_far_off));
-}
-
 TEST_CASE("valves on a thin pipe are those that radiators are made for") {
     auto job = one_section_job("copper_10", 500.0);
     job.emitters[0].fittings = {{"thermostatic_valve", 1, 0.0, {}}};

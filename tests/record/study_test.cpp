@@ -46,7 +46,7 @@ void check_totals(const Json& json) {
 void check_index_circuit(const Json& json) {
     const Json& duty = json["design"]["duty"];
     const Json& so_far = json["totals"]["index_so_far_kpa"];
-    REQUIRE(so_far.size() == duty["index_sections"].size() + 2);
+    REQUIRE(so_far.size() == duty["index_legs"].size() + 2);
     const double sections = duty["sections_kpa"], emitter = duty["emitter_kpa"], source = duty["source_kpa"];
     CHECK(so_far[so_far.size() - 2].get<double>() == Approx(sections + emitter));
     CHECK(so_far.back().get<double>() == Approx(sections + emitter + source));

@@ -58,8 +58,11 @@ void add_fabric(std::vector<Use>& uses) {
 
 void add_limits(std::vector<Use>& uses) {
     const auto& l = limits();
-    add(uses, "velocity preferred", l.velocity_preferred);
-    add(uses, "velocity limit", l.velocity_limit);
+    for (const auto& guide : velocity_guides()) {
+        add(uses, std::string{guide.name} + " preferred", guide.preferred);
+        add(uses, std::string{guide.name} + " limit", guide.limit);
+    }
+    for (const auto& said : published_velocities()) uses.push_back({std::string{said.pipes}, said.source});
     add(uses, "gradient", l.gradient_preferred);
     add(uses, "drop", l.temperature_drop);
     add(uses, "shortfall", l.shortfall_noted);
@@ -78,7 +81,7 @@ void add_limits(std::vector<Use>& uses) {
     add(uses, "greatest loss rate", t.greatest_loss_rate);
     add(uses, "least perimeter ratio", t.least_perimeter_ratio_per_m);
     add(uses, "capacities alike", t.capacities_alike);
-    add(uses, "greatest head", t.greatest_head);
+    add(uses, "most of head", t.most_of_head);
     add(uses, "worth replacing", t.worth_replacing);
     add(uses, "rating step", t.rating_step);
     add(uses, "widest drop", t.widest_drop);

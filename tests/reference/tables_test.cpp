@@ -133,8 +133,10 @@ void dump_rooms(Dump& out) {
     out.row("reference", room.floor_area, room.ceiling_height, room.glazing_share_of_floor, room.source);
     const auto& l = limits();
     out.head("limits");
-    out.row("velocity preferred", l.velocity_preferred);
-    out.row("velocity limit", l.velocity_limit);
+    for (const auto& guide : velocity_guides()) {
+        out.row(std::string{guide.name} + " preferred", guide.preferred);
+        out.row(std::string{guide.name} + " limit", guide.limit);
+    }
     out.row("gradient preferred", l.gradient_preferred);
     out.row("temperature drop", l.temperature_drop);
     out.row("shortfall noted", l.shortfall_noted);

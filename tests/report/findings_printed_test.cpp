@@ -90,6 +90,8 @@ Named named_pump(const templates::Texts& w, const design::Finding& f) {
     Named out;
     if (f.check == Check::circulator_head) {
         out = {w(texts::summary::the_pump{}), {}, w(plain::pump_heading{}), w(list::circulator{}), {}, {}};
+    } else if (f.check == Check::usual_head) {
+        out = {w(texts::summary::the_pump{}), {}, w(plain::usual_pump_heading{}), w(list::circulator{}), {}, {}};
     } else if (f.check == Check::mixer_head) {
         out = {w(texts::summary::the_mixing_pump{}),
                w(texts::summary::mixing_pump{}),
@@ -147,6 +149,7 @@ Named named_beside(const templates::Texts& w, const design::Finding& f) {
         case Check::section_velocity:
         case Check::section_gradient:
         case Check::circulator_head:
+        case Check::usual_head:
         case Check::source_capacity:
         case Check::source_minimum_flow:
         case Check::source_maximum_drop:
@@ -164,6 +167,7 @@ Named named(const study::Study& s, const templates::Texts& w, const design::Find
         case Check::section_velocity:
         case Check::section_gradient: return named_piece(s, f);
         case Check::circulator_head:
+        case Check::usual_head:
         case Check::mixer_head:
         case Check::separation_head: return named_pump(w, f);
         case Check::source_capacity:

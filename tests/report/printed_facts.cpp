@@ -40,12 +40,43 @@ std::vector<std::string> head_of(const Printing& p, Pressure head) {
     return {shown(head, unit::kilopascal, 2), metres_of_water(p, head)};
 }
 
+/// The least and the largest of two limits over all sections, each once.
+std::vector<std::string> ends_of(const Printing& p, Input<Velocity> job::Section::*first,
+                                 Input<Velocity> job::Section::*second) {
+    std::vector<std::string> out;
+    for (const auto of : {first, second}) {
+        const auto less = [of](const auto& a, const auto& b) { return (a.*of).value < (b.*of).value; };
+        const auto [low, high] = std::ranges::minmax_element(p.job.sections, less);
+        out.push_back(shown(((*low).*of).value, unit::metre_per_second, 2));
+        if (((*low).*of).value < ((*high).*of).value) {
+            out.back() = fixed(((*low).*of).value.in(unit::metre_per_second), 2);
+            out.push_back(shown(((*high).*of).value, unit::metre_per_second, 2));
+        }
+    }
+    return out;
+}
+
+/// `0.25`, `1`.
+std::string trimmed_figure(double value) {
+    std::string out = fixed(value, 2);
+    while (out.back() == '0') out.pop_back();
+    if (out.back() == '.') out.pop_back();
+    return out;
+}
+
 void add_margin(std::vector<std::string>& to, const design::Finding& f) {
     if (f.margin) to.push_back(shown(std::abs(*f.margin), unit::percent, 0));
 }
 
 std::vector<std::string> circulator(const Printing& p) {
     const auto& duty = p.d.duty;
+    if (!duty.circulator && duty.usual_circulator) {
+        const auto& f = p.d.at(duty.usual_circulator);
+        auto out = head_of(p, figure_as<Pressure>(f));
+        const auto usual = head_of(p, limit_as<Pressure>(f));
+        out.insert(out.end(), usual.begin(), usual.end());
+        return out;
+    }
     if (!duty.circulator) return {};
     auto out = head_of(p, duty.head);
     if (duty.available) {
@@ -134,8 +165,23 @@ void add_basis(const Printing& p, FactChecks& out) {
     out.emplace(w(flow{}), std::vector{shown(c.flow.value, unit::celsius, 1)});
     out.emplace(w(drop{}), std::vector{shown(c.drop.value, unit::kelvin, 1)});
     if (p.d.duty.heat_up > Power{}) out.emplace(w(heat_up{}), std::vector{shown(p.d.duty.heat_up, unit::watt, 0)});
-    out.emplace(w(velocity{}), std::vector{shown(c.velocity_preferred.value, unit::metre_per_second, 2),
-                                           shown(c.velocity_limit.value, unit::metre_per_second, 2)});
+    out.emplace(w(velocity{}), ends_of(p, &job::Section::velocity_preferred, &job::Section::velocity_limit));
+    std::vector<std::string> published;
+    for (const auto& said : reference::published_velocities()) {
+        published.push_back(trimmed_figure(said.low));
+        if (said.low != said.high) published.push_back(trimmed_figure(said.high));
+    }
+    out.emplace(w(velocity_elsewhere{}), published);
+    std::vector<std::string> lines;
+    for (const auto& guide : reference::velocity_guides()) {
+        const auto judged = [&](const job::Section& s) {
+            return &reference::velocity_guide(*reference::find_pipe(s.pipe)) == &guide;
+        };
+        if (std::ranges::none_of(p.job.sections, judged)) continue;
+        lines.push_back(shown(guide.preferred.value, unit::metre_per_second, 2));
+        lines.push_back(shown(guide.limit.value, unit::metre_per_second, 2));
+    }
+    out.emplace(w(velocity_by_line{}), lines);
     out.emplace(w(gradient{}), std::vector{shown(c.gradient_preferred.value, unit::pascal_per_metre, 0)});
     // Margins of the house rules; tests/design holds each to what it judges.
     const auto& limits = reference::limits();
@@ -322,6 +368,11 @@ void add_duty_facts(const Printing& p, FactChecks& out) {
                                             shown(duty.volume_flow, unit::cubic_metre_per_hour, 3)});
     out.emplace(w(duty_head{}), head_of(p, duty.head));
     out.emplace(w(texts::duty_tables::circulator{}), circulator(p));
+    if (duty.heaviest_section >= 0) {
+        const auto& s = p.d.sections.at(static_cast<std::size_t>(duty.heaviest_section));
+        out.emplace(w(heaviest_section{}),
+                    std::vector{shown(duty.heaviest_drop, unit::kilopascal, 1), shown(s.head_share, unit::percent, 0)});
+    }
     add_source(p, out);
     if (p.d.pipe_loss > Power{}) out.emplace(w(pipe_loss{}), std::vector{shown(p.d.pipe_loss, unit::watt, 0)});
     add_fluid(p, out);

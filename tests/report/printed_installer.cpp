@@ -124,23 +124,38 @@ ExpectedTable capacities(const Printing& p) {
         .figures(w(column_preferred_gradient{}), unit::kilowatt, 2, under(design::CapacityLimit::gradient_preferred))
         .figures(w(column_velocity_limit{}), unit::kilowatt, 2, under(design::CapacityLimit::velocity))
         .figures(w(column_drop_to_limit{}), unit::kelvin, 1,
-                 [&](std::size_t i) { return kelvin(x[i].drop_to_limit, x[i].verdict == Verdict::change); })
+                 [&](std::size_t i) { return kelvin(p.s.remedies[i].drop_to_limit, x[i].verdict == Verdict::change); })
         .figures(w(column_drop_to_keep{}), unit::kelvin, 1,
-                 [&](std::size_t i) { return kelvin(x[i].drop_to_keep, x[i].verdict != Verdict::keep); });
+                 [&](std::size_t i) { return kelvin(p.s.remedies[i].drop_to_keep, x[i].verdict != Verdict::keep); });
 }
 
 ExpectedTable index_circuit(const Printing& p) {
     using namespace texts::duty_tables;
     const auto& w = p.words;
     const auto& duty = p.d.duty;
-    Indices rows;
-    for (const int i : duty.index_sections) rows.push_back(static_cast<std::size_t>(i));
+    // The rows are the steps of the circuit, not sections.
+    const auto& legs = duty.index_legs;
+    const auto section = [&](std::size_t k) -> const auto& {
+        return p.d.sections[static_cast<std::size_t>(legs[k].section)];
+    };
+    const auto pipe = [&](std::size_t k) {
+        const auto& s = section(k);
+        if (legs[k].pipes == design::IndexPipes::flow) return s.flow_pipe;
+        if (legs[k].pipes == design::IndexPipes::return_) return s.return_pipe;
+        return design::PipeResult{s.flow, s.volume_flow, s.friction, s.fittings, s.pressure_drop};
+    };
+    const auto name = [&](std::size_t k) -> std::string {
+        const auto& id = p.job.sections[static_cast<std::size_t>(legs[k].section)].id;
+        if (section(k).pipes == 1 || legs[k].pipes == design::IndexPipes::both) return id;
+        return legs[k].pipes == design::IndexPipes::flow ? w(step_flow{.section = id}) : w(step_return{.section = id});
+    };
+    const Indices rows = all(legs.size());
     const auto& last = static_cast<std::size_t>(duty.index_emitter);
     const auto pressure = [](Pressure value) { return cell(value, unit::kilopascal, 2); };
     const auto flow = [](VolumeFlow value) { return cell(value, unit::litre_per_minute, 1); };
     // After the sections: emitter, heat source, what is left over where there is any, and the head.
     const Pressure parts = duty.sections + duty.emitter + duty.source;
-    const bool more = duty.head - parts > Pressure::from_si(5.0);
+    const bool more = std::abs((duty.head - parts).si()) > 5.0;
     const auto ends = [&](std::string emitter, std::string source, std::string over, std::string head) {
         std::vector<std::string> out{std::move(emitter), std::move(source)};
         if (more) out.push_back(std::move(over));
@@ -149,26 +164,24 @@ ExpectedTable index_circuit(const Printing& p) {
     };
     std::map<std::size_t, Pressure> so_far;
     Pressure sum;
-    for (const std::size_t i : rows) so_far[i] = sum += p.d.sections[i].pressure_drop;
+    for (const std::size_t i : rows) so_far[i] = sum += pipe(i).pressure_drop;
     ExpectedTable t{rows};
-    return t
-        .column(
-            w(column_id{}), "", [&](std::size_t i) { return p.job.sections[i].id; },
-            ends(p.job.emitters.at(last).id, "", "", w(row_head{})))
+    return t.column(w(column_id{}), "", name, ends(p.job.emitters.at(last).id, "", "", w(row_head{})))
         .figures(
-            w(column_length{}), unit::metre, 1, [&](std::size_t i) { return p.job.sections[i].length.value; },
+            w(column_length{}), unit::metre, 1,
+            [&](std::size_t i) { return p.job.sections[static_cast<std::size_t>(legs[i].section)].length.value; },
             ends("", "", "", ""))
         .figures(
-            w(column_flow{}), unit::litre_per_minute, 1, [&](std::size_t i) { return p.d.sections[i].volume_flow; },
+            w(column_flow{}), unit::litre_per_minute, 1, [&](std::size_t i) { return pipe(i).volume_flow; },
             ends(flow(p.d.emitters.at(last).volume_flow), flow(duty.volume_flow), "", ""))
         .figures(
-            w(column_friction{}), unit::kilopascal, 2, [&](std::size_t i) { return p.d.sections[i].friction; },
+            w(column_friction{}), unit::kilopascal, 2, [&](std::size_t i) { return pipe(i).friction; },
             ends("", "", "", ""))
         .figures(
-            w(column_fittings{}), unit::kilopascal, 2, [&](std::size_t i) { return p.d.sections[i].fittings; },
+            w(column_fittings{}), unit::kilopascal, 2, [&](std::size_t i) { return pipe(i).fittings; },
             ends("", "", "", ""))
         .figures(
-            w(column_drop{}), unit::kilopascal, 2, [&](std::size_t i) { return p.d.sections[i].pressure_drop; },
+            w(column_drop{}), unit::kilopascal, 2, [&](std::size_t i) { return pipe(i).pressure_drop; },
             ends(pressure(duty.emitter), pressure(duty.source), pressure(duty.head - parts), pressure(duty.head)))
         .figures(
             w(column_so_far{}), unit::kilopascal, 2, [&](std::size_t i) { return so_far.at(i); },
@@ -340,8 +353,8 @@ void add_household_tables(const Printing& p, TableChecks& out) {
         return t
             .column(p.words(pipes_speed{}), p.words(pipes_metres_a_second{}),
                     [&](std::size_t i) { return cell(p.d.sections[i].hydraulic.velocity, unit::metre_per_second, 2); })
-            .column(p.words(pipes_limit{}), p.words(pipes_metres_a_second{}), [&](std::size_t) {
-                return cell(p.job.conditions.velocity_limit.value, unit::metre_per_second, 2);
+            .column(p.words(pipes_limit{}), p.words(pipes_metres_a_second{}), [&](std::size_t i) {
+                return cell(p.job.sections[i].velocity_limit.value, unit::metre_per_second, 2);
             });
     };
     out[w(texts::changes::radiators_caption{})] = [p] {

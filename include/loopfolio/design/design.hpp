@@ -3,6 +3,7 @@
 #pragma once
 
 #include "loopfolio/base/quantity.hpp"
+#include "loopfolio/design/caveat.hpp"
 #include "loopfolio/design/finding.hpp"
 #include "loopfolio/design/house.hpp"
 #include "loopfolio/design/trace.hpp"
@@ -38,7 +39,8 @@ struct ElementMethod {
     std::vector<Power> elements;  ///< as in the job's room, bridges included; 0 towards a warmer room
     std::vector<std::optional<physics::Transmittance>> layered;  ///< as `elements`; given for those with layers
     HeatLossCoefficient
-        outside;  ///< elements to outside, ground and unheated spaces, referred to the design difference
+        outside;                 ///< elements to outside, ground and unheated spaces, referred to the design difference
+    HeatLossCoefficient inside;  ///< elements to other rooms, by their own differences
     Power to_outside, to_rooms, ventilation;
     Power loss;
 };
@@ -56,9 +58,10 @@ struct RoomResult {
     Power output;           ///< of the room's emitters at design temperatures
     int emitters = 0;
     /// Temperature that the room reaches on the design day with its emitters at design temperatures, if that is too
-    /// low.
+    /// low. Other rooms are taken to be as warm as they are meant to be.
     std::optional<Temperature> reached;
-    FindingId finding;  ///< no finding for a room that is not heated
+    bool reached_alone = false;  ///< `reached` counts no heat from other rooms, as the job states no element to them
+    FindingId finding;           ///< no finding for a room that is not heated
 };
 
 /// A heated floor at the design temperatures, nothing throttled.
@@ -80,6 +83,8 @@ struct EmitterResult {
     std::optional<FloorResult> floor;
     /// The design flow temperature, unless a mixing set or a one-pipe loop lowers it.
     Temperature inlet;
+    /// Kelvin by which the inlet follows the flow temperature, per kelvin: below 1 where pipes lose heat on the way.
+    double inlet_follows = 1.0;
     TemperatureDifference drop;    ///< temperature drop across the emitter at `load`
     bool on_loop = false;          ///< on a one-pipe loop: its flow is what the tees of the loop pass through it
     int mixer = -1;                ///< the mixing set that it is connected to; -1 for none
@@ -103,21 +108,29 @@ struct EmitterResult {
 
 enum class CapacityLimit { velocity_preferred, gradient_preferred, velocity };
 
+/// What one of the pipes of a section carries, and what it costs. Zero for a pipe that a section does not have.
+struct PipeResult {
+    MassFlow flow;  ///< never negative
+    VolumeFlow volume_flow;
+    Pressure friction, fittings, pressure_drop;
+};
+
 struct SectionResult {
     int upstream = -1;  ///< index of the node nearer the heat source
     int downstream = -1;
     int pipes = 2;  ///< one where flow and return run separately
     Power load;     ///< load that its flow carries at the design temperature drop
-    MassFlow flow;
+    MassFlow flow;  ///< the larger of its two pipes'
     VolumeFlow volume_flow;
-    physics::PipeFlow hydraulic;       ///< at mean water temperature
-    double fitting_loss_factor = 0.0;  ///< of one pipe, inserts included
-    double insert_loss_factor = 0.0;   ///< the part of `fitting_loss_factor` that comes from the narrowing at inserts
-    Pressure friction;                 ///< of all its pipes
-    Pressure fittings;                 ///< of all its pipes
-    Pressure pressure_drop;            ///< of all its pipes
-    std::array<Power, 3> capacity;     ///< largest load at the design temperature drop, by CapacityLimit
-    CapacityLimit governing{};         ///< the lowest of the preferred values
+    physics::PipeFlow hydraulic;        ///< at mean water temperature and `flow`
+    PipeResult flow_pipe, return_pipe;  ///< the pipe of a one-pipe loop is a flow pipe
+    double fitting_loss_factor = 0.0;   ///< of one pipe, inserts included
+    double insert_loss_factor = 0.0;    ///< the part of `fitting_loss_factor` that comes from the narrowing at inserts
+    Pressure friction;                  ///< of all its pipes
+    Pressure fittings;                  ///< of all its pipes
+    Pressure pressure_drop;             ///< of all its pipes
+    std::array<Power, 3> capacity;      ///< largest load at the design temperature drop, by CapacityLimit
+    CapacityLimit governing{};          ///< the lowest of the preferred values
     /// Smallest that gives `keep`; null where this size does, or where none does.
     const reference::Pipe* next_size = nullptr;
     /// Smallest temperature drop at which this pipe gives `keep`, rounded up to 0.1 K.
@@ -126,6 +139,7 @@ struct SectionResult {
     const reference::Pipe* size_for_limit = nullptr;
     /// For a section to change: smallest temperature drop that meets the limit alone, rounded up.
     std::optional<TemperatureDifference> drop_to_limit;
+    double head_share = 0.0;  ///< of the pump's head at design: what its pipes on the index circuit take
     bool on_index_circuit = false;
     FindingId velocity, gradient;
     Verdict verdict = Verdict::keep;  ///< the worse of the two
@@ -161,6 +175,14 @@ struct PerformanceResult {
     double at_source = 0.0;  ///< COP at the temperature that the heat source must supply
 };
 
+/// One step of the index circuit: the pipes of a section that it passes through.
+enum class IndexPipes { both, flow, return_ };
+struct IndexLeg {
+    int section = -1;
+    IndexPipes pipes = IndexPipes::both;  ///< `both` only where both carry the same flow
+    Pressure pressure_drop;
+};
+
 struct DutyResult {
     /// The loads of the emitters and what floors lose below: the heat that the water carries.
     Power load;
@@ -169,14 +191,23 @@ struct DutyResult {
     Power heat_up, downward;  ///< parts of `source_load`: heat-up allowances, and what floors lose below
     MassFlow flow;
     VolumeFlow volume_flow;
-    /// Return of all emitters together: colder than `flow` less the design drop where mixing sets draw less.
+    Power carried;  ///< heat that the water takes from the heat source: `load` and what pipes lose
+    /// Return as it arrives at the heat source, or at what separates it: colder than `flow` less the design drop where
+    /// mixing sets draw less, or where pipes lose heat.
     Temperature back;
     int index_emitter = -1;
     std::vector<int> index_sections;     ///< sections of the index circuit, from the heat source outwards
+    std::vector<IndexLeg> index_legs;    ///< the same, pipe by pipe: outwards and back
     Pressure sections, emitter, source;  ///< parts of the head
+    /// What the head has beyond these parts; negative where further pumps help along the circuit.
+    Pressure left_over;
+    int heaviest_section = -1;  ///< the one that alone takes most of the head; -1 where none does
+    Pressure heaviest_drop;     ///< that it takes on the index circuit
     Pressure head;
     std::optional<Pressure> available;  ///< head by the pump's curve at `volume_flow`
     FindingId circulator;
+    /// Where the job does not describe the pump: against the heads of usual circulators of houses.
+    FindingId usual_circulator;
     /// Of the heat source on the design day: as stated, else from the manufacturer's table.
     std::optional<Power> capacity;
     bool capacity_by_table = false;
@@ -184,34 +215,6 @@ struct DutyResult {
     FindingId source_minimum_flow;
     FindingId source_maximum_drop;
     std::optional<PerformanceResult> performance;  ///< only within the manufacturer's table
-};
-
-/// A warning that a figure is less certain than the rest. The pack shows it with the figure.
-enum class Caveat {
-    transition_flow,  ///< Reynolds number 2000 to 4000: friction is a blend
-    still_section,    ///< a section without any flow
-    methods_differ,   ///< the losses by area and by elements differ by more than 25 %
-    rating_far_off,   ///< stated emitter output outside 0.6 to 1.6 of typical for its size
-    curve_exceeded,   ///< design flow beyond the circulator's curve
-    low_excess,       ///< emitter excess below 10 K, the range above which the exponents of EN 442 are fitted
-    loft_not_stated,  ///< an old roof's U-value assumed by default, for a loft of unknown insulation
-    unusual_rate,     ///< heat loss rate outside 15 to 250 W/m2
-    /// Upper limit of layers over 1.5 times the lower, where ISO 6946 does not apply; figure: the ratio.
-    limits_apart,
-    floor_too_warm,  ///< a floor gives more than its surface limit allows; figure: share of the limit
-    loop_too_long,   ///< a floor's loop is longer than usual; figure: metres
-    piece_far_off,   ///< output of one section or metre is outside the usual range; figure: W
-    /// The flow temperature needed is outside the manufacturer's table; figure: that temperature in °C.
-    outside_table,
-    /// The stated capacity and the manufacturer's table differ by over 10 %; figure: their ratio.
-    capacity_unlike_table,
-    head_far_off,  ///< more head than domestic pumps give, 100 kPa: common practice, no source; figure: Pa
-};
-struct Flag {
-    Caveat caveat{};
-    Subject subject{};
-    int index = -1;
-    double figure = 0.0;
 };
 
 /// Junctions by number, as `Design::nodes` names them.

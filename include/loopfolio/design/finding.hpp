@@ -23,7 +23,10 @@ enum class Check {
     emitter_output,
     section_velocity,
     section_gradient,
-    circulator_head,      ///< figure: head needed, limit: head that the pump gives at the design flow
+    circulator_head,  ///< figure: head needed, limit: head that the pump gives at the design flow
+    /// Figure: head needed, limit: head that usual circulators of houses give at that flow. Only where the job does
+    /// not describe the pump.
+    usual_head,
     source_capacity,      ///< figure: heat needed, limit: capacity
     source_minimum_flow,  ///< figure: design flow at the heat source, limit: the minimum flow that it needs
     source_maximum_drop,  ///< figure: temperature drop at the heat source, limit: the maximum that it allows
@@ -94,6 +97,9 @@ struct CheckRow {
                     "reaches",          "at most"};
         case Check::circulator_head:
             return {"circulator_head", covered_by, in_unit<unit::kilopascal>(), 1, "circulator", "needs", "has"};
+        case Check::usual_head:
+            return {"usual_head", at_most, in_unit<unit::kilopascal>(), 1, "circulator, by usual heads",
+                    "needs",      "usual"};
         case Check::source_capacity:
             return {"source_capacity", covered_by, in_unit<unit::kilowatt>(), 2, "heat source", "needs", "has"};
         case Check::source_minimum_flow:

@@ -33,6 +33,17 @@ struct RoomState {
     Power need, output;
 };
 
+/// Flow in each pipe of a section. In the flow pipe positive from `from` to `to`, in the return pipe from `to` to
+/// `from`; zero for a pipe that the section does not have. The pipe of a one-pipe loop is a flow pipe.
+struct SectionFlows {
+    VolumeFlow flow, back;
+};
+
+/// Flow that a mixing set draws from its `from` and gives back there; what it sends out; and what its bypass mixes in.
+struct MixerFlows {
+    VolumeFlow drawn, sent, mixed_in;
+};
+
 struct State {
     StateKind kind{};
     Temperature outdoor;
@@ -50,13 +61,19 @@ struct State {
     std::vector<EmitterState> emitters;
     std::vector<RoomState> rooms;
     std::vector<VolumeFlow> section_flow;  ///< the larger flow of its two pipes
+    std::vector<SectionFlows> pipes;       ///< by section
+    std::vector<MixerFlows> mixers;        ///< by mixing set
+    VolumeFlow through_separation;         ///< from flow to return beside the emitters; negative the other way
+    Power pipe_loss;                       ///< heat lost by pipes
+    Power downward;                        ///< heat that floors give below, of the same water
     std::vector<double> reynolds;          ///< by section
     bool source_at_capacity = false;
     bool below_minimum_flow = false;
-    bool pump_backwards = false;  ///< water is driven backwards through a pump
-    bool would_freeze = false;    ///< water somewhere cools to its freezing point
-    bool past_curve = false;      ///< a pump runs beyond the last point of its curve
-    int rounds = 0;               ///< iterations of hydraulics and heat in turn
+    bool above_maximum_drop = false;  ///< the temperature drop at the heat source exceeds the maximum that it allows
+    bool pump_backwards = false;      ///< water is driven backwards through a pump
+    bool would_freeze = false;        ///< water somewhere cools to its freezing point
+    bool past_curve = false;          ///< a pump runs beyond the last point of its curve
+    int rounds = 0;                   ///< iterations of hydraulics and heat in turn
     Pressure pressure_residual;
     MassFlow continuity_residual;
     double energy_error = 0.0;  ///< relative error of the energy balance
@@ -132,6 +149,7 @@ struct Operation {
     Balancing changed;
     Changes changes;
     Pressure changed_head;                    ///< pump head needed by the design with the changes
+    Findings left;                            ///< what still has to change with them: they leave it as it is
     std::vector<job::CurvePoint> pump_curve;  ///< of the present pump; empty where it is not known
     std::vector<JoinOption> joins;            ///< the present junction first; empty without candidates
     int best_join = -1;

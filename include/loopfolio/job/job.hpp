@@ -30,7 +30,7 @@ struct Conditions {
     Input<Temperature> outdoor;
     Input<Temperature> flow;  ///< always stated
     Input<TemperatureDifference> drop;
-    Input<Velocity> velocity_preferred;
+    Input<Velocity> velocity_preferred;  ///< for every section that states none; absent: by material and size
     Input<Velocity> velocity_limit;
     Input<PressureGradient> gradient_preferred;
     /// Outdoor temperature of the mild-day state; filled unless stated.
@@ -166,7 +166,9 @@ struct Section {
     Input<Length> bore;         ///< filled from the pipe unless measured
     Input<Length> insert_bore;  ///< filled from the pipe; absent where fittings do not narrow
     Input<Length> roughness;    ///< filled from the pipe
-    Input<Length> length;       ///< one way
+    /// Filled from the conditions, else from the guidance for this pipe.
+    Input<Velocity> velocity_preferred, velocity_limit;
+    Input<Length> length;  ///< one way
     /// W/(m K) of each pipe to its surroundings; absent: not counted.
     std::optional<Input<Conductivity>> heat_loss;
     Input<Temperature> surroundings;     ///< with `heat_loss`

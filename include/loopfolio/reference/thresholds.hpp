@@ -18,8 +18,8 @@ struct Thresholds {
     Cited<HeatFlux> greatest_loss_rate;
     Cited<double> least_perimeter_ratio_per_m;  ///< exposed edge over area of a floor, 1/m: the end of published tables
     Cited<double> capacities_alike;             ///< stated capacity against the manufacturer's table, share
-    Cited<Pressure> greatest_head;              ///< that domestic pumps give
     Cited<double> worth_replacing;              ///< share of a pump's missing head that one length of pipe must cost
+    Cited<double> most_of_head;                 ///< share of a pump's head that one section must take to be named
     Cited<Power> rating_step;                   ///< in which ratings are listed
     Cited<TemperatureDifference> widest_drop;   ///< that an emitter circuit is run with
     Cited<Temperature> hottest_water;           ///< in a closed domestic system

@@ -9,6 +9,7 @@
 #include "loopfolio/study/build_up.hpp"
 #include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/study/register.hpp"
+#include "loopfolio/study/section_remedies.hpp"
 #include "loopfolio/study/source_line.hpp"
 #include "loopfolio/study/totals.hpp"
 
@@ -47,8 +48,9 @@ struct Study {
     design::Design design;
     design::Operation operation;
     design::Plant plant;
-    design::Findings findings;        ///< every check: those of the design first, then those of the plant
-    Verdict verdict = Verdict::keep;  ///< the worst of them
+    design::Findings findings;              ///< every check: those of the design first, then those of the plant
+    Verdict verdict = Verdict::keep;        ///< the worst of them
+    std::vector<SectionRemedies> remedies;  ///< by section: ways out that were designed with and hold
 
     // Only for a pack; empty in a check.
     std::vector<Assumption> inputs;                 ///< the register, with the effects of the ranges

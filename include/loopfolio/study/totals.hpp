@@ -34,21 +34,27 @@ struct LoweredTotal {
     double left = 1.0, low = 1.0, high = 1.0;
 };
 
+/// The least and the largest of a figure.
+template <class Q>
+struct Span {
+    Q low{}, high{};
+};
+
 /// Number of verdicts, by Verdict.
 using Counts = std::array<int, 3>;
 
 struct Totals {
     std::vector<RoomTotal> rooms;  ///< by room
     HeatedTotal heated;
-    Power losses;                ///< of all rooms, what moves between them included
-    Power between_rooms;         ///< zero or below: what is in `losses` and stays in the house
-    Power leaving;               ///< the sum of both
-    TemperatureDifference drop;  ///< design flow temperature less what comes back of all emitters together
-    std::vector<Pressure>
-        index_so_far;  ///< along the index circuit: after each section, the emitter and the heat source
-    std::optional<Pressure> index_left_over;          ///< that the head has over the last of these, where it counts
-    std::vector<LoweredTotal> emitters;               ///< by emitter
-    std::vector<std::optional<double>> share_served;  ///< by state: of its need, what the least served room gets
+    Power losses;                        ///< of all rooms, what moves between them included
+    Power between_rooms;                 ///< zero or below: what is in `losses` and stays in the house
+    Power leaving;                       ///< the sum of both
+    TemperatureDifference drop;          ///< design flow temperature less what comes back of all emitters together
+    std::vector<Pressure> index_so_far;  ///< along the index circuit: after each step, the emitter and the heat source
+    std::optional<Pressure> index_left_over;            ///< that the head has over the last of these, where it counts
+    Span<Velocity> velocity_preferred, velocity_limit;  ///< of all sections
+    std::vector<LoweredTotal> emitters;                 ///< by emitter
+    std::vector<std::optional<double>> share_served;    ///< by state: of its need, what the least served room gets
     std::vector<Energy> bin_electricity;  ///< by bin of the season: source and backup; empty without a season
     Energy electricity;                   ///< the sum of them over the season
     Counts room_verdicts{}, emitter_verdicts{}, section_verdicts{},

@@ -254,7 +254,11 @@ std::optional<Temperature> temperature_reached(const job::Job& job, const Design
     const Temperature wanted = job.rooms[room].temperature.value;
     const auto& result = d.rooms[room];
     if (wanted <= outdoor) return {};
-    const HeatLossCoefficient coefficient = result.loss / (wanted - outdoor);
+    // A room that cools gains from the rooms beside it, where the job states the elements between them.
+    const bool neighbours = result.method == LossMethod::elements && result.by_elements;
+    const Power to_rooms = neighbours ? result.by_elements->to_rooms : Power{};
+    const HeatLossCoefficient inside = neighbours ? result.by_elements->inside : HeatLossCoefficient{};
+    const HeatLossCoefficient coefficient = (result.loss - to_rooms) / (wanted - outdoor);
     const auto surplus = [&](double celsius) {
         const auto t = Temperature::from_celsius(celsius);
         Power output;
@@ -267,7 +271,7 @@ std::optional<Temperature> temperature_reached(const job::Job& job, const Design
             output += physics::output_factor(r.inlet, r.inlet - r.drop, t, e.exponent.value).value() *
                       e.output_at_50k.value;
         }
-        return (output - coefficient * (t - outdoor)).si();
+        return (output - coefficient * (t - outdoor) - to_rooms + inside * (wanted - t)).si();
     };
     const auto root = find_root(surplus, outdoor.celsius(), wanted.celsius(), 1e-4);
     if (!root) return {};
@@ -288,7 +292,9 @@ void check_rooms(const job::Job& job, Design& design) {
         }
         r.finding = add(design.findings,
                         at_least({Check::emitter_output, Subject::room, index}, r.output, r.load, tolerance));
-        if (r.output < r.loss) r.reached = temperature_reached(job, design, i);
+        if (r.output >= r.loss) continue;
+        r.reached = temperature_reached(job, design, i);
+        r.reached_alone = r.method != LossMethod::elements || r.by_elements->inside <= HeatLossCoefficient{};
     }
 }
 

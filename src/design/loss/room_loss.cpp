@@ -195,6 +195,7 @@ ElementMethod by_elements(const job::Job& job, const job::Room& room, Temperatur
         m.elements.push_back(loss);
         m.layered.push_back(transmittance_of(e));
         (inside ? m.to_rooms : m.to_outside) += loss;
+        if (inside) m.inside += e.area.value * u;
     }
     const auto air = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
                                                       room.air_changes.value,

@@ -36,7 +36,7 @@ std::vector<KeptPipe> keep_pipes(const job::Job& job, const Design& d) {
         KeptPipe k;
         k.section = static_cast<int>(i);
         k.velocity = r.hydraulic.velocity;
-        k.noise_margin = job.conditions.velocity_limit.value / k.velocity - 1.0;
+        k.noise_margin = job.sections[i].velocity_limit.value / k.velocity - 1.0;
         const auto limit = r.verdict == Verdict::change ? CapacityLimit::velocity : r.governing;
         k.load_share = r.capacity[static_cast<std::size_t>(limit)] / r.load;
         k.drop = r.drop_to_keep;

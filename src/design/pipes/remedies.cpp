@@ -20,12 +20,20 @@ const reference::Pipe* wider(const job::Section& s, const SectionResult& r) {
     return larger.empty() ? nullptr : &larger.front();
 }
 
+/// The check that judges the pump: by its own curve, else by what circulators of houses usually give.
+FindingId pump_check(const Design& d) { return d.duty.circulator ? d.duty.circulator : d.duty.usual_circulator; }
+
+/// The head that it gives, or that such circulators give at most.
+Pressure head_there(const Design& d) {
+    if (d.duty.circulator || !d.duty.usual_circulator) return d.duty.available.value_or(Pressure{});
+    return limit_as<Pressure>(d.at(d.duty.usual_circulator));
+}
+
 /// Finds the section that helps most. One with a pressure drop below a certain share of what the pump lacks is not
 /// worth replacing.
 std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     std::optional<PipeChange> best;
-    Pressure most = reference::thresholds().worth_replacing.value *
-                    (d.duty.head - d.duty.available.value_or(Pressure{}));
+    Pressure most = reference::thresholds().worth_replacing.value * (d.duty.head - head_there(d));
     for (const int index : d.duty.index_sections) {
         const auto i = static_cast<std::size_t>(index);
         const auto* to = wider(job.sections[i], d.sections[i]);
@@ -36,13 +44,26 @@ std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     return best;
 }
 
-void replace_pipe(job::Section& section, const reference::Pipe& pipe) {
+void replace_pipe(job::Job& job, int index, const reference::Pipe& pipe) {
+    auto& section = job.sections[static_cast<std::size_t>(index)];
     section.pipe = pipe.name;
     section.bore = {};
     section.insert_bore = {};
     section.roughness = {};
-    fill_section(section);
+    // What the job states holds for the new pipe too; guidance goes by its size.
+    if (section.velocity_preferred.basis == Basis::default_value) section.velocity_preferred = {};
+    if (section.velocity_limit.basis == Basis::default_value) section.velocity_limit = {};
+    fill_section(section, job.conditions);
 }
+
+}  // namespace
+
+job::Job with_pipe(job::Job filled, int section, const reference::Pipe& pipe) {
+    replace_pipe(filled, section, pipe);
+    return filled;
+}
+
+namespace {
 
 /// Records a change. A section that is widened twice counts as one change, to the last of its sizes.
 void note(std::vector<PipeChange>& changes, PipeChange change) {
@@ -65,27 +86,30 @@ void enlarge_emitters(const Design& d, job::Job& job, std::vector<int>& changed)
     }
 }
 
-bool too_weak(const Design& d) { return d.duty.circulator && d.at(d.duty.circulator).verdict == Verdict::change; }
+bool too_weak(const Design& d) {
+    const auto check = pump_check(d);
+    return check && d.at(check).verdict == Verdict::change;
+}
 
 }  // namespace
 
 std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& design) {
-    if (!too_weak(design) || !design.duty.available) return {};
+    if (!too_weak(design) || (design.duty.circulator && !design.duty.available)) return {};
     job::Job job = filled;
     Design d = design;
     PumpRemedy remedy;
     while (too_weak(d)) {
         const auto change = most_helpful(job, d);
         if (!change) return {};
-        replace_pipe(job.sections[static_cast<std::size_t>(change->section)], *change->to);
+        replace_pipe(job, change->section, *change->to);
         note(remedy.changes, *change);
         auto again = design_values(job);
         if (!std::holds_alternative<Design>(again)) return {};
         d = std::get<Design>(std::move(again));
     }
     remedy.head = d.duty.head;
-    remedy.available = *d.duty.available;
-    remedy.verdict = d.at(d.duty.circulator).verdict;
+    remedy.available = head_there(d);
+    remedy.verdict = d.at(pump_check(d)).verdict;
     return remedy;
 }
 
@@ -118,7 +142,7 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
         if (design.sections[i].verdict != Verdict::change) continue;
         const auto* to = wider(job.sections[i], design.sections[i]);
         if (to == nullptr) continue;
-        replace_pipe(job.sections[i], *to);
+        replace_pipe(job, static_cast<int>(i), *to);
         changes.pipes.push_back({static_cast<int>(i), to});
     }
     enlarge_emitters(design, job, changes.emitters);
@@ -131,13 +155,15 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
     }
     if (const auto remedy = widen_for_pump(job, *d)) {
         for (const auto& change : remedy->changes) {
-            replace_pipe(job.sections[static_cast<std::size_t>(change.section)], *change.to);
+            replace_pipe(job, change.section, *change.to);
             note(changes.pipes, change);
         }
         const auto wider_too = design_values(job);
         if (const auto* then = std::get_if<Design>(&wider_too)) set_down(*then, job, changes);
         return out;
     }
+    // Where the job describes no pump, one that gives the head needed is assumed already.
+    if (!d->duty.circulator) return out;
     changes.circulator = true;
     job.circulator.reset();
     return out;

@@ -44,7 +44,8 @@ void add_up_flows(Design& d, const Routes& routes) {
     for (auto node = routes.order.rbegin(); node != routes.order.rend(); ++node) {
         const auto n = static_cast<std::size_t>(*node);
         if (routes.parent_node[n] < 0) continue;
-        d.sections[static_cast<std::size_t>(d.node_parent_section[n])].flow = at_node[n];
+        auto& section = d.sections[static_cast<std::size_t>(d.node_parent_section[n])];
+        section.flow = section.flow_pipe.flow = section.return_pipe.flow = at_node[n];
         at_node[static_cast<std::size_t>(routes.parent_node[n])] += at_node[n];
     }
     d.duty.flow = at_node[static_cast<std::size_t>(d.source_node)];

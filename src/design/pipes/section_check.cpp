@@ -3,6 +3,7 @@
 #include "design/parts.hpp"
 
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/limits.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/reference/thresholds.hpp"
 #include "texts/steps_of_pipes.hpp"
@@ -27,29 +28,35 @@ Temperature lowest_return(const job::Job& job) {
     return warmest + TemperatureDifference::from_si(1.0);
 }
 
+/// The limits that hold in a pipe.
+struct PipeLimits {
+    VelocityLimits velocity;
+    PressureGradient gradient;
+};
+
 /// The flow at the lower of the two preferred values.
-MassFlow preferred_flow(const job::Conditions& c, const physics::Conduit& pipe, const physics::FluidState& state) {
-    return std::min(physics::flow_at_velocity(c.velocity_preferred.value, pipe, state),
-                    physics::flow_at_gradient(c.gradient_preferred.value, pipe, state));
+MassFlow preferred_flow(const PipeLimits& l, const physics::Conduit& pipe, const physics::FluidState& state) {
+    return std::min(physics::flow_at_velocity(l.velocity.preferred, pipe, state),
+                    physics::flow_at_gradient(l.gradient, pipe, state));
 }
 
 /// The flow at the velocity limit.
-MassFlow limiting_flow(const job::Conditions& c, const physics::Conduit& pipe, const physics::FluidState& state) {
-    return physics::flow_at_velocity(c.velocity_limit.value, pipe, state);
+MassFlow limiting_flow(const PipeLimits& l, const physics::Conduit& pipe, const physics::FluidState& state) {
+    return physics::flow_at_velocity(l.velocity.limit, pipe, state);
 }
 
 /// The largest flow that a pipe may carry, by one limit or another.
-using MostFlow = MassFlow (*)(const job::Conditions&, const physics::Conduit&, const physics::FluidState&);
+using MostFlow = MassFlow (*)(const PipeLimits&, const physics::Conduit&, const physics::FluidState&);
 
 /// The smallest temperature drop at which the pipe carries its load within that flow. The fluid's properties depend on
 /// the mean temperature, so the calculation repeats until the drop converges; three iterations are enough.
-std::optional<TemperatureDifference> least_drop(const job::Job& job, const Design& d, const SectionResult& r,
+std::optional<TemperatureDifference> least_drop(const PipeLimits& limits, const Design& d, const SectionResult& r,
                                                 const physics::Conduit& pipe, Temperature floor, MostFlow most) {
     TemperatureDifference drop = d.drop;
     for (int round = 0; round < 20; ++round) {
         const auto state = physics::state_of(d.fluid, d.flow - 0.5 * drop);
         if (!state) return {};
-        const auto next = r.load / (most(job.conditions, pipe, *state) * state->specific_heat);
+        const auto next = r.load / (most(limits, pipe, *state) * state->specific_heat);
         const bool settled = std::abs((next - drop).si()) < 1e-6;
         drop = next;
         if (!std::isfinite(drop.si()) || drop > reference::thresholds().widest_drop.value || d.flow - drop < floor)
@@ -65,20 +72,20 @@ const reference::Pipe* least_size(const job::Job& job, const job::Section& s, co
     const auto* pipe = reference::find_pipe(s.pipe);
     for (const auto& larger : reference::larger_sizes(*pipe)) {
         if (larger.bore <= s.bore.value) continue;
-        if (r.flow <= most(job.conditions, {larger.bore, larger.roughness}, d.state)) return &larger;
+        const PipeLimits limits{velocity_limits_in(s, larger), job.conditions.gradient_preferred.value};
+        if (r.flow <= most(limits, {larger.bore, larger.roughness}, d.state)) return &larger;
     }
     return nullptr;
 }
 
-void find_capacity(const job::Job& job, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
-    const auto& c = job.conditions;
+void find_capacity(const PipeLimits& limits, const Design& d, const physics::Conduit& pipe, SectionResult& r) {
     const auto power = [&](MassFlow flow) { return flow * d.state.specific_heat * d.drop; };
     r.capacity[static_cast<std::size_t>(CapacityLimit::velocity_preferred)] = power(
-        physics::flow_at_velocity(c.velocity_preferred.value, pipe, d.state));
+        physics::flow_at_velocity(limits.velocity.preferred, pipe, d.state));
     r.capacity[static_cast<std::size_t>(CapacityLimit::gradient_preferred)] = power(
-        physics::flow_at_gradient(c.gradient_preferred.value, pipe, d.state));
+        physics::flow_at_gradient(limits.gradient, pipe, d.state));
     r.capacity[static_cast<std::size_t>(CapacityLimit::velocity)] = power(
-        physics::flow_at_velocity(c.velocity_limit.value, pipe, d.state));
+        physics::flow_at_velocity(limits.velocity.limit, pipe, d.state));
     r.governing = r.capacity[0] <= r.capacity[1] ? CapacityLimit::velocity_preferred
                                                  : CapacityLimit::gradient_preferred;
 }
@@ -92,8 +99,17 @@ void find_pressure(const job::Section& s, const Design& d, const physics::Condui
                                physics::insert_loss_factor(s.bore.value, s.insert_bore.value);
     }
     r.fitting_loss_factor = loss_factor(s.fittings) + r.insert_loss_factor;
-    r.friction = static_cast<double>(r.pipes) * (r.hydraulic.gradient * s.length.value);
-    r.fittings = static_cast<double>(r.pipes) * r.fitting_loss_factor * r.hydraulic.dynamic_pressure;
+    for (auto* const one : {&r.flow_pipe, &r.return_pipe}) {
+        if (one->flow <= MassFlow{}) continue;
+        // Most pairs carry the same flow, and the larger flow is calculated already.
+        const auto hydraulic = one->flow == r.flow ? r.hydraulic : physics::pipe_flow(one->flow, pipe, d.state);
+        one->volume_flow = one->flow / d.state.density;
+        one->friction = hydraulic.gradient * s.length.value;
+        one->fittings = r.fitting_loss_factor * hydraulic.dynamic_pressure;
+        one->pressure_drop = one->friction + one->fittings;
+    }
+    r.friction = r.flow_pipe.friction + r.return_pipe.friction;
+    r.fittings = r.flow_pipe.fittings + r.return_pipe.fittings;
     r.pressure_drop = r.friction + r.fittings;
 }
 
@@ -187,29 +203,36 @@ void trace_section(Trace& trace, const job::Section& s, const SectionResult& r, 
     }
 }
 
-void judge(const job::Conditions& c, int index, SectionResult& r, Findings& findings) {
+void judge(const PipeLimits& limits, int index, SectionResult& r, Findings& findings) {
     const auto about = [&](Check check) { return About{check, Subject::section, index}; };
-    r.velocity = add(findings, at_most(about(Check::section_velocity), r.hydraulic.velocity, c.velocity_preferred.value,
-                                       std::optional{c.velocity_limit.value}));
+    r.velocity = add(findings, at_most(about(Check::section_velocity), r.hydraulic.velocity, limits.velocity.preferred,
+                                       std::optional{limits.velocity.limit}));
     // The pressure drop per metre is only a preferred value, because the pump's head already counts what a steep pipe
     // costs.
-    r.gradient = add(findings,
-                     at_most(about(Check::section_gradient), r.hydraulic.gradient, c.gradient_preferred.value, {}));
+    r.gradient = add(findings, at_most(about(Check::section_gradient), r.hydraulic.gradient, limits.gradient, {}));
     r.verdict = worse(findings[findings.size() - 2].verdict, findings.back().verdict);
 }
 
 /// Finds the sizes and temperature drops that would bring a pipe within the limits that it exceeds.
-void find_remedies(const job::Job& job, const job::Section& s, const physics::Conduit& pipe, Temperature floor,
-                   const Design& d, SectionResult& r) {
+void find_remedies(const job::Job& job, const job::Section& s, const PipeLimits& limits, const physics::Conduit& pipe,
+                   Temperature floor, const Design& d, SectionResult& r) {
     if (r.verdict == Verdict::keep) return;
     r.next_size = least_size(job, s, r, d, preferred_flow);
-    r.drop_to_keep = least_drop(job, d, r, pipe, floor, preferred_flow);
+    r.drop_to_keep = least_drop(limits, d, r, pipe, floor, preferred_flow);
     if (r.verdict != Verdict::change) return;
     r.size_for_limit = least_size(job, s, r, d, limiting_flow);
-    r.drop_to_limit = least_drop(job, d, r, pipe, floor, limiting_flow);
+    r.drop_to_limit = least_drop(limits, d, r, pipe, floor, limiting_flow);
 }
 
 }  // namespace
+
+VelocityLimits velocity_limits_in(const job::Section& section, const reference::Pipe& pipe) {
+    const auto& guide = reference::velocity_guide(pipe);
+    const auto of = [](const Input<Velocity>& input, const reference::Cited<Velocity>& guided) {
+        return input.basis == Basis::default_value ? guided.value : input.value;
+    };
+    return {of(section.velocity_preferred, guide.preferred), of(section.velocity_limit, guide.limit)};
+}
 
 void check_sections(const job::Job& job, Design& design, Remedies remedies, Trace* trace) {
     const Temperature floor = lowest_return(job);
@@ -217,11 +240,13 @@ void check_sections(const job::Job& job, Design& design, Remedies remedies, Trac
         const auto& s = job.sections[i];
         auto& r = design.sections[i];
         const physics::Conduit pipe{s.bore.value, s.roughness.value};
+        const PipeLimits limits{{s.velocity_preferred.value, s.velocity_limit.value},
+                                job.conditions.gradient_preferred.value};
         find_pressure(s, design, pipe, r);
-        find_capacity(job, design, pipe, r);
+        find_capacity(limits, design, pipe, r);
         const int index = static_cast<int>(i);
-        judge(job.conditions, index, r, design.findings);
-        if (remedies == Remedies::sought) find_remedies(job, s, pipe, floor, design, r);
+        judge(limits, index, r, design.findings);
+        if (remedies == Remedies::sought) find_remedies(job, s, limits, pipe, floor, design, r);
         if (r.hydraulic.regime == physics::Regime::transition) {
             design.flags.push_back({Caveat::transition_flow, Subject::section, index, r.hydraulic.reynolds});
         }

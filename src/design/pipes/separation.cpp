@@ -88,7 +88,7 @@ void check_separation(const job::Job& job, Design& d, Trace* trace) {
     if (job.separation->kind == job::SeparationKind::plate) pass_plate(job, d, sides, r);
     else mix_through(d, sides, r);
     if (job.separation->kind == job::SeparationKind::buffer_four) {
-        r.if_mixed = d.flow + d.duty.load / (source * d.state.specific_heat);
+        r.if_mixed = d.flow + d.duty.carried / (source * d.state.specific_heat);
     }
     find_head(job, r);
     d.separation = r;

@@ -33,6 +33,16 @@ std::vector<Pressure> pressure_to_nodes(const Design& d, const Routes& tree) {
     return at;
 }
 
+Pressure pressure_drop_of(const Design& d, const IndexLeg& leg) {
+    const auto& s = d.sections[static_cast<std::size_t>(leg.section)];
+    switch (leg.pipes) {
+        case IndexPipes::both: return s.pressure_drop;
+        case IndexPipes::flow: return s.flow_pipe.pressure_drop;
+        case IndexPipes::return_: return s.return_pipe.pressure_drop;
+    }
+    return {};
+}
+
 void find_index_circuit(Design& d, const Routes& tree, const std::vector<Pressure>& at_node) {
     auto& duty = d.duty;
     for (std::size_t i = 0; i < d.emitters.size(); ++i) {
@@ -51,6 +61,7 @@ void find_index_circuit(Design& d, const Routes& tree, const std::vector<Pressur
         duty.index_sections.push_back(section);
     }
     std::reverse(duty.index_sections.begin(), duty.index_sections.end());
+    for (const int section : duty.index_sections) duty.index_legs.push_back({section, IndexPipes::both, {}});
     duty.sections = at_node[static_cast<std::size_t>(d.junctions.emitter_at[index])];
     duty.emitter = d.emitters[index].pressure_drop;
     duty.head = duty.sections + duty.emitter + duty.source;
@@ -64,7 +75,29 @@ void take_index_circuit(Design& d, const Routes& routes) {
     for (std::size_t i = 0; i < d.emitters.size(); ++i) d.emitters[i].circuit = routes.head - routes.spare[i];
     if (duty.index_emitter < 0) return;
     duty.emitter = d.emitters[static_cast<std::size_t>(duty.index_emitter)].pressure_drop;
-    duty.sections = duty.head - duty.emitter - duty.source;
+    duty.sections = {};
+    for (const auto& leg : duty.index_legs) duty.sections += pressure_drop_of(d, leg);
+    const Pressure more = duty.head - duty.sections - duty.emitter - duty.source;
+    constexpr Pressure counts = Pressure::from_si(5.0);  // less than a page shows
+    if (more > counts || more < -counts) duty.left_over = more;
+}
+
+/// What each step of the index circuit takes, and the section that takes most of the head, if one does.
+void share_head(Design& d) {
+    auto& duty = d.duty;
+    for (auto& leg : duty.index_legs) {
+        leg.pressure_drop = pressure_drop_of(d, leg);
+        if (duty.head > Pressure{})
+            d.sections[static_cast<std::size_t>(leg.section)].head_share += leg.pressure_drop / duty.head;
+    }
+    double most = reference::thresholds().most_of_head.value;
+    for (const int section : duty.index_sections) {
+        const double share = d.sections[static_cast<std::size_t>(section)].head_share;
+        if (share <= most) continue;
+        most = share;
+        duty.heaviest_section = section;
+        duty.heaviest_drop = share * duty.head;
+    }
 }
 
 void find_performance(const job::Job& job, Design& d) {
@@ -92,10 +125,23 @@ void find_source_capacity(const job::Job& job, Design& d) {
         d.flags.push_back({Caveat::capacity_unlike_table, Subject::circulator, 0, ratio});
 }
 
+/// Judges the head needed against what circulators of houses usually give, where the job describes no pump of its own.
+void judge_by_usual(Design& d) {
+    auto& duty = d.duty;
+    if (duty.volume_flow <= VolumeFlow{}) return;
+    const auto usual = reference::usual_pump_head(duty.volume_flow);
+    if (!usual) {
+        d.flags.push_back({Caveat::flow_far_off, Subject::circulator, 0, duty.volume_flow.si()});
+        return;
+    }
+    duty.usual_circulator = add(
+        d.findings, at_most({Check::usual_head, Subject::circulator}, duty.head, usual->low_m * d.metre_of_water,
+                            std::optional{usual->high_m * d.metre_of_water}));
+}
+
 void judge_plant(const job::Job& job, Design& d) {
     auto& duty = d.duty;
-    if (duty.head > reference::thresholds().greatest_head.value)
-        d.flags.push_back({Caveat::head_far_off, Subject::circulator, 0, duty.head.si()});
+    if (!describes_itself(job.circulator)) judge_by_usual(d);
     if (job.circulator && (!job.circulator->curve.empty() || job.circulator->quadratic || job.circulator->set_head)) {
         duty.available = head_at(*job.circulator, duty.volume_flow);
         if (!duty.available && !job.circulator->curve.empty()) {
@@ -119,7 +165,7 @@ void judge_plant(const job::Job& job, Design& d) {
                                                             at_source, source.minimum_flow->value, 0.0));
     }
     if (source.maximum_drop && at_source > VolumeFlow{}) {
-        const auto drop = duty.load / (at_source * d.state.density * d.state.specific_heat);
+        const auto drop = duty.carried / (at_source * d.state.density * d.state.specific_heat);
         const auto most = source.maximum_drop->value;
         duty.source_maximum_drop = add(
             d.findings, at_most({Check::source_maximum_drop, Subject::heat_source}, drop, most, std::optional{most}));
@@ -198,12 +244,14 @@ void check_duty(const job::Job& job, Design& design, const Routes& routes, Trace
         duty.heat_up += r.heat_up;
     }
     duty.source_load += design.pipe_loss + duty.heat_up + duty.downward;
+    duty.carried = duty.load + design.pipe_loss;
     duty.volume_flow = duty.flow / design.state.density;
-    duty.back = duty.flow > MassFlow{} ? design.flow - duty.load / (duty.flow * design.state.specific_heat)
+    duty.back = duty.flow > MassFlow{} ? design.flow - duty.carried / (duty.flow * design.state.specific_heat)
                                        : design.return_;
     duty.source = drop_before_emitters(job, duty.volume_flow);
     if (routes.order.empty()) take_index_circuit(design, routes);
     else find_index_circuit(design, routes, pressure_to_nodes(design, routes));
+    share_head(design);
     find_mixer_heads(job, design, routes);
     check_separation(job, design, trace);
     judge_plant(job, design);

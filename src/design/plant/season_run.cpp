@@ -71,7 +71,7 @@ std::optional<Power> least_of(const Source& source, Temperature outdoor, Tempera
 struct Weather {
     const job::Job& job;
     const Design& design;
-    std::vector<physics::EmissionDesign> emitters;
+    std::vector<CurveEmitter> emitters;
     Temperature fixed;  ///< without compensation
 };
 
@@ -81,9 +81,10 @@ std::optional<Temperature> curve_at(const Weather& w, double share) {
     if (!w.job.season->compensation) return w.fixed;
     std::optional<Temperature> out;
     for (const auto& e : w.emitters) {
-        const auto needed = physics::compensated_flow(e, share);
+        const auto needed = physics::compensated_flow(e.emission, share);
         if (!needed) return {};
-        out = std::max(out.value_or(needed->flow), needed->flow);
+        const Temperature at_source = e.at_source(needed->flow);
+        out = std::max(out.value_or(at_source), at_source);
     }
     return out;
 }
@@ -128,12 +129,14 @@ CurveEmitters curve_emitters(const job::Job& job, const Design& d, std::optional
         const double exponent = job.emitters[i].exponent.value;
         const bool held = r.mixer >= 0 || r.on_loop;
         out.held_by_network = out.held_by_network || held;
-        const Temperature most = flow.value_or(held ? d.flow : r.inlet);
+        CurveEmitter one{{}, d.flow, held ? d.flow : r.inlet, held ? 1.0 : r.inlet_follows};
+        const Temperature most = flow ? one.at_emitter(*flow) : one.inlet;
         const auto drop = held ? d.drop : r.drop;
         const bool too_small = !held && (!r.lowest_flow_temperature || *r.lowest_flow_temperature > most + as_good_as);
         if (too_small) ++out.changed;
         const Temperature at = held || flow || too_small ? most : *r.lowest_flow_temperature;
-        out.emitters.push_back({at, at - drop, room, exponent});
+        one.emission = {at, at - drop, room, exponent};
+        out.emitters.push_back(one);
     }
     return out;
 }

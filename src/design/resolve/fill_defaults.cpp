@@ -74,11 +74,16 @@ void fill_emitter(job::Emitter& emitter, const std::vector<job::Section>& sectio
 
 }  // namespace
 
-void fill_section(job::Section& section) {
+void fill_section(job::Section& section, const job::Conditions& conditions) {
+    if (!section.velocity_preferred.given()) section.velocity_preferred = conditions.velocity_preferred;
+    if (!section.velocity_limit.given()) section.velocity_limit = conditions.velocity_limit;
     const auto* pipe = reference::find_pipe(section.pipe);
     fill(section.bore, pipe->bore, pipe->source);
     fill(section.roughness, pipe->roughness, pipe->roughness_source);
     if (pipe->insert_bore.si() > 0.0) fill(section.insert_bore, pipe->insert_bore, "common-practice");
+    const auto& guide = reference::velocity_guide(*pipe);
+    fill(section.velocity_preferred, guide.preferred);
+    fill(section.velocity_limit, guide.limit);
 }
 
 House resolve(job::Job job) {
@@ -86,7 +91,7 @@ House resolve(job::Job job) {
     derive_fabric(job);  // an input that can be derived needs no default
     fill_conditions(job.conditions);
     for (auto& room : job.rooms) fill_room(room);
-    for (auto& section : job.sections) fill_section(section);
+    for (auto& section : job.sections) fill_section(section, job.conditions);
     for (auto& emitter : job.emitters) fill_emitter(emitter, job.sections);
     derive_emitters(job);  // this uses exponents that may have been filled in
     for (auto& mixer : job.mixers) {

@@ -67,6 +67,9 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
     }
     const auto& changed = std::get<Design>(again);
     out.changed_head = changed.duty.head;
+    for (const auto& f : changed.findings) {
+        if (f.verdict == Verdict::change) out.left.push_back(f);
+    }
     auto rebalanced = balance_design(changed_job, changed, workspace, refusals);
     if (!rebalanced) return false;
     out.changed = *std::move(rebalanced);

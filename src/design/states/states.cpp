@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "design/states/operation.hpp"
 
+#include "design/judge.hpp"
 #include "design/pipes/network_routes.hpp"
 #include "loopfolio/base/root.hpp"
 #include "loopfolio/physics/exchanger.hpp"
@@ -179,8 +180,15 @@ void take_sections(const Solving& s, State& out) {
             out.fastest_section = static_cast<int>(i);
         }
         out.section_flow.push_back(flow);
+        const auto in = [&](int link) { return link < 0 ? VolumeFlow{} : s.flow(link) / s.task.design.state.density; };
+        out.pipes.push_back({in(links.flow), in(links.return_)});
         out.reynolds.push_back(reynolds);
     }
+    for (const auto& links : s.built.mixers) {
+        const auto in = [&](int link) { return s.flow(link) / s.task.design.state.density; };
+        out.mixers.push_back({in(links.valve), in(links.pump), in(links.bypass)});
+    }
+    if (s.built.header >= 0) out.through_separation = s.flow(s.built.header) / s.task.design.state.density;
 }
 
 /// Margin of a room as a share of its need; negative for a shortfall.
@@ -190,7 +198,13 @@ void take_rooms(const Solving& s, State& out) {
     const auto& d = s.task.design;
     const auto& heat = s.result.thermal;
     const auto density = d.state.density;
-    for (const auto& e : heat.emitters) out.emitters.push_back({e.flow / density, e.inlet, e.outlet, e.output});
+    out.downward = heat.energy.emitters;
+    for (const auto& e : heat.emitters) {
+        out.emitters.push_back({e.flow / density, e.inlet, e.outlet, e.output});
+        out.downward -= e.output;
+    }
+    // What is left of a difference of like sums is rounding where no floor gives heat below.
+    if (out.downward < 1e-9 * heat.energy.emitters) out.downward = {};
     for (std::size_t i = 0; i < d.rooms.size(); ++i) {
         const auto& r = heat.rooms[i];
         out.rooms.push_back({r.temperature, r.need, r.output});
@@ -222,6 +236,7 @@ void take_plant(const Solving& s, State& out) {
     }
     out.head = s.result.hydraulic.rise[at(pipes.links[at(s.built.drive)].pump)];
     out.heat = source.power;
+    out.pipe_loss = s.result.thermal.energy.pipes;
     for (std::size_t i = 0; i < pipes.links.size(); ++i) {
         const int pump = pipes.links[i].pump;
         // A primary pump without any data is modelled as holding its flow, so its head here is the one from the design.
@@ -234,6 +249,10 @@ void take_plant(const Solving& s, State& out) {
     out.source_at_capacity = source.at_capacity;
     if (s.task.job.heat_source && s.task.job.heat_source->minimum_flow) {
         out.below_minimum_flow = out.source_side < s.task.job.heat_source->minimum_flow->value;
+    }
+    if (s.task.job.heat_source && s.task.job.heat_source->maximum_drop) {
+        const auto most = s.task.job.heat_source->maximum_drop->value;
+        out.above_maximum_drop = out.source_drop > (1.0 + rounding) * most;
     }
     for (const auto& f : s.result.findings) {
         out.pump_backwards = out.pump_backwards || f.kind == network::FindingKind::pump_driven_backwards;

@@ -3,10 +3,14 @@
 #include "report/assessor/assessor_blocks.hpp"
 
 #include "loopfolio/reference/limits.hpp"
+#include "loopfolio/reference/pipes.hpp"
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
+#include "texts/common.hpp"
 #include "texts/worked.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -79,6 +83,45 @@ Blocks worked_examples(const Context& c) {
     return out;
 }
 
+namespace {
+
+/// The line of guidance that the velocity of each section is judged by, with its sections.
+std::string velocity_lines(const Context& c) {
+    std::vector<std::string> out;
+    std::vector<std::string> stated;
+    for (const auto& guide : reference::velocity_guides()) {
+        std::vector<std::string> ids;
+        for (const auto& section : c.job.sections) {
+            if (&reference::velocity_guide(*reference::find_pipe(section.pipe)) != &guide) continue;
+            const bool guided = section.velocity_preferred.basis == Basis::default_value &&
+                                section.velocity_limit.basis == Basis::default_value;
+            (guided ? ids : stated).push_back(section.id);
+        }
+        if (ids.empty()) continue;
+        out.push_back(c.words(velocity_line{.pipes = c.named(guide.label),
+                                            .preferred = text(guide.preferred.value, unit::metre_per_second, 2),
+                                            .limit = text(guide.limit.value, unit::metre_per_second, 2),
+                                            .sections = list_of(c.words, ids, 12)}));
+    }
+    if (!stated.empty()) out.push_back(c.words(velocity_stated{.sections = list_of(c.words, stated, 12)}));
+    return fmt::format("{}", fmt::join(out, "; "));
+}
+
+std::string published_velocities(const Context& c) {
+    std::vector<std::string> out;
+    for (const auto& said : reference::published_velocities()) {
+        std::string low = trimmed(said.low, 2), high = trimmed(said.high, 2);
+        std::string range = low == high ? low : c.words(texts::common::span{.low = low, .high = high});
+        out.push_back(c.words(velocity_published{.pipes = c.named(said.pipes),
+                                                 .kind = c.named(said.kind),
+                                                 .range = std::move(range),
+                                                 .source = source_title(said.source)}));
+    }
+    return fmt::format("{}", fmt::join(out, "; "));
+}
+
+}  // namespace
+
 Facts basis_of_design(const Context& c) {
     const auto& conditions = c.job.conditions;
     const auto& limits = reference::limits();
@@ -98,9 +141,10 @@ Facts basis_of_design(const Context& c) {
     if (c.design.duty.heat_up > Power{}) {
         add(c.words(heat_up{}), c.words(heat_up_text{.heat = text(c.design.duty.heat_up, unit::watt, 0)}));
     }
-    add(c.words(velocity{}),
-        c.words(velocity_text{.preferred = text(conditions.velocity_preferred.value, unit::metre_per_second, 2),
-                              .limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2)}));
+    add(c.words(velocity{}), c.words(velocity_text{.preferred = velocities(c, c.study.totals.velocity_preferred),
+                                                   .limit = velocities(c, c.study.totals.velocity_limit)}));
+    if (!c.job.sections.empty()) add(c.words(velocity_by_line{}), velocity_lines(c));
+    add(c.words(velocity_elsewhere{}), published_velocities(c));
     add(c.words(gradient{}),
         c.words(gradient_text{.preferred = text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0)}));
     add(c.words(emitters{}), c.words(emitters_text{.shortfall = text(limits.shortfall_noted.value, unit::percent, 0)}));

@@ -42,7 +42,11 @@ std::string room_reached(const Context& c, std::size_t i) {
 namespace {
 
 std::string emitter_remedy(const Context& c, std::size_t i) {
-    return c.words(larger_radiator{.needed = watts(c.design.emitters[i].rating_to_buy)});
+    const auto& emitter = c.job.emitters[i];
+    if (emitter.floor || emitter.kind == "underfloor") return c.words(warmer_floor{});
+    std::string needed = watts(c.design.emitters[i].rating_to_buy);
+    return is_radiator(emitter) ? c.words(larger_radiator{.needed = std::move(needed)})
+                                : c.words(larger_of_its_kind{.needed = std::move(needed)});
 }
 
 std::string emitter_sentence(const Context& c, std::size_t i) {
@@ -104,7 +108,7 @@ Speeds speeds(const Context& c, const design::SectionResult& section) {
 
 /// Whether the household reads that a larger temperature drop would bring this section within its limit. A heat source
 /// cannot run well at more than twice the design's drop, so such a drop is left to the installer's part.
-bool tell_drop(const Context& c, const design::SectionResult& section) {
+bool tell_drop(const Context& c, const study::SectionRemedies& section) {
     return section.drop_to_limit && *section.drop_to_limit > c.design.drop &&
            *section.drop_to_limit <= 2.0 * c.design.drop;
 }
@@ -112,7 +116,7 @@ bool tell_drop(const Context& c, const design::SectionResult& section) {
 std::string kelvins(TemperatureDifference difference) { return trimmed(difference.si(), 1) + "\u00a0°C"; }
 
 /// The size that we would fit and, if a smaller one is within the limit, that one too; empty if no size is wide enough.
-std::string wider_pipe(const Context& c, const design::SectionResult& section) {
+std::string wider_pipe(const Context& c, const study::SectionRemedies& section) {
     const auto* least = section.size_for_limit;
     const auto* laid = section.next_size != nullptr ? section.next_size : least;
     if (laid == nullptr) return {};
@@ -121,7 +125,7 @@ std::string wider_pipe(const Context& c, const design::SectionResult& section) {
     return c.words(pipe_wider_or_least{.wider = std::move(wider), .least = c.named(least->label)});
 }
 
-std::string section_remedy(const Context& c, const design::SectionResult& section) {
+std::string section_remedy(const Context& c, const study::SectionRemedies& section) {
     const bool cooler = tell_drop(c, section);
     std::string wider = wider_pipe(c, section);
     if (wider.empty()) {
@@ -139,7 +143,7 @@ std::string section_sentence(const Context& c, std::size_t i) {
     return c.words(small_pipe{.pipe = pipe_name(c, i),
                               .speed = std::move(speed),
                               .limit = std::move(limit),
-                              .remedy = section_remedy(c, result)});
+                              .remedy = section_remedy(c, c.study.remedies[i])});
 }
 
 Table section_table(const Context& c, const std::vector<std::size_t>& sections) {
@@ -152,7 +156,7 @@ Table section_table(const Context& c, const std::vector<std::size_t>& sections) 
     for (const std::size_t i : sections) {
         const auto& result = c.design.sections[i];
         const auto [speed, limit] = speeds(c, result);
-        table.rows.push_back(row({pipe_name(c, i), speed, limit, capital(section_remedy(c, result))}));
+        table.rows.push_back(row({pipe_name(c, i), speed, limit, capital(section_remedy(c, c.study.remedies[i]))}));
     }
     return table;
 }
@@ -160,8 +164,7 @@ Table section_table(const Context& c, const std::vector<std::size_t>& sections) 
 void small_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& sections) {
     if (sections.empty()) return;
     heading(out, 2, c.words(small_pipes_heading{.count = sections.size()}));
-    say(out, c.words(small_pipes_explained{
-                 .limit = figure(c.job.conditions.velocity_limit.value, unit::metre_per_second, 2)}));
+    say(out, c.words(small_pipes_explained{.limit = plain_velocities(c, c.study.totals.velocity_limit)}));
     say(out, c.words(small_pipes_paired{}));
     if (sections.size() <= told_singly) {
         List list;
@@ -171,7 +174,7 @@ void small_pipes(Blocks& out, const Context& c, const std::vector<std::size_t>& 
         out.push_back(section_table(c, sections));
     }
     const bool cooler = std::any_of(sections.begin(), sections.end(),
-                                    [&](std::size_t i) { return tell_drop(c, c.design.sections[i]); });
+                                    [&](std::size_t i) { return tell_drop(c, c.study.remedies[i]); });
     if (cooler) say(out, c.words(cooler_has_a_price{}));
 }
 

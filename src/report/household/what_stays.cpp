@@ -54,7 +54,7 @@ Table section_notes(const Context& c, const std::vector<std::size_t>& sections) 
                                   figure(result.hydraulic.gradient, unit::pascal_per_metre, 0)}));
     }
     table.note = c.words(
-        pipes_note{.speed = figure(conditions.velocity_preferred.value, unit::metre_per_second, 2),
+        pipes_note{.speed = plain_velocities(c, c.study.totals.velocity_preferred),
                    .pressure = figure(conditions.gradient_preferred.value, unit::pascal_per_metre, 0)});
     return table;
 }

@@ -44,12 +44,36 @@ std::vector<Column> index_columns(const Context& c) {
             figure_column(c.words(column_so_far{}), "kPa")};
 }
 
-Row index_section_row(const Context& c, std::size_t i, Pressure so_far) {
-    const auto& section = c.job.sections[i];
-    const auto& result = c.design.sections[i];
-    return row({section.id, pipe_label(c, section.pipe), figure(section.length.value, unit::metre, 1),
-                figure(result.volume_flow, unit::litre_per_minute, 1), figure(result.friction, unit::kilopascal, 2),
-                figure(result.fittings, unit::kilopascal, 2), figure(result.pressure_drop, unit::kilopascal, 2),
+/// The flow and the losses of one step of the index circuit.
+design::PipeResult carried_in(const design::SectionResult& section, design::IndexPipes pipes) {
+    switch (pipes) {
+        case design::IndexPipes::both:
+            return {section.flow, section.volume_flow, section.friction, section.fittings, section.pressure_drop};
+        case design::IndexPipes::flow: return section.flow_pipe;
+        case design::IndexPipes::return_: return section.return_pipe;
+    }
+    return {};
+}
+
+/// The name of a step: the section, and which of its two pipes where the step is one of them.
+std::string step_name(const Context& c, const design::IndexLeg& leg) {
+    const auto i = static_cast<std::size_t>(leg.section);
+    const std::string& id = c.job.sections[i].id;
+    if (c.design.sections[i].pipes == 1) return id;
+    switch (leg.pipes) {
+        case design::IndexPipes::both: return id;
+        case design::IndexPipes::flow: return c.words(step_flow{.section = id});
+        case design::IndexPipes::return_: return c.words(step_return{.section = id});
+    }
+    return id;
+}
+
+Row index_section_row(const Context& c, const design::IndexLeg& leg, Pressure so_far) {
+    const auto& section = c.job.sections[static_cast<std::size_t>(leg.section)];
+    const auto pipe = carried_in(c.design.sections[static_cast<std::size_t>(leg.section)], leg.pipes);
+    return row({step_name(c, leg), pipe_label(c, section.pipe), figure(section.length.value, unit::metre, 1),
+                figure(pipe.volume_flow, unit::litre_per_minute, 1), figure(pipe.friction, unit::kilopascal, 2),
+                figure(pipe.fittings, unit::kilopascal, 2), figure(pipe.pressure_drop, unit::kilopascal, 2),
                 figure(so_far, unit::kilopascal, 2)});
 }
 
@@ -58,17 +82,17 @@ void index_ends(const Context& c, std::vector<Row>& rows) {
     const auto& duty = c.design.duty;
     const auto index = static_cast<std::size_t>(duty.index_emitter);
     const auto& so_far = c.study.totals.index_so_far;
-    const std::size_t sections = duty.index_sections.size();
+    const std::size_t steps = duty.index_legs.size();
     rows.push_back(row({c.job.emitters.at(index).id, c.words(row_emitter{}), "",
                         figure(c.design.emitters.at(index).volume_flow, unit::litre_per_minute, 1), "", "",
-                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far.at(sections), unit::kilopascal, 2)}));
-    rows.push_back(
-        row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
-             figure(duty.volume_flow, unit::litre_per_minute, 1), "", "", figure(duty.source, unit::kilopascal, 2),
-             figure(so_far.at(sections + 1), unit::kilopascal, 2)}));
+                        figure(duty.emitter, unit::kilopascal, 2), figure(so_far.at(steps), unit::kilopascal, 2)}));
+    rows.push_back(row({"", c.design.separation ? c.words(row_separation{}) : c.words(row_source{}), "",
+                        figure(duty.volume_flow, unit::litre_per_minute, 1), "", "",
+                        figure(duty.source, unit::kilopascal, 2), figure(so_far.at(steps + 1), unit::kilopascal, 2)}));
     if (const auto& more = c.study.totals.index_left_over) {
-        rows.push_back(row({"", c.words(row_left_over{}), "", "", "", "", figure(*more, unit::kilopascal, 2),
-                            figure(duty.head, unit::kilopascal, 2)}));
+        const bool helped = *more < Pressure{};
+        rows.push_back(row({"", helped ? c.words(row_helped{}) : c.words(row_left_over{}), "", "", "", "",
+                            figure(*more, unit::kilopascal, 2), figure(duty.head, unit::kilopascal, 2)}));
     }
     rows.push_back(sum_row({c.words(row_head{}), "", "", "", "", "", figure(duty.head, unit::kilopascal, 2), ""}));
 }
@@ -86,10 +110,9 @@ Table index_table(const Context& c) {
     table.caption = c.words(index_caption{});
     table.compact = true;
     table.columns = index_columns(c);
-    const auto& sections = c.design.duty.index_sections;
-    for (std::size_t k = 0; k < sections.size(); ++k) {
-        table.rows.push_back(
-            index_section_row(c, static_cast<std::size_t>(sections[k]), c.study.totals.index_so_far.at(k)));
+    const auto& legs = c.design.duty.index_legs;
+    for (std::size_t k = 0; k < legs.size(); ++k) {
+        table.rows.push_back(index_section_row(c, legs[k], c.study.totals.index_so_far.at(k)));
     }
     index_ends(c, table.rows);
     table.note = note_on_index(c);
@@ -100,9 +123,19 @@ void add(Facts& facts, std::string term, std::string said) {
     facts.facts.push_back({std::move(term), std::move(said)});
 }
 
+/// Where the job describes no pump: what usual circulators give at this flow, by which the head is judged.
+std::string usual_circulator_text(const Context& c) {
+    const auto& duty = c.design.duty;
+    if (!duty.usual_circulator) return c.words(circulator_not_stated{});
+    const auto& f = c.design.at(duty.usual_circulator);
+    return c.words(circulator_by_usual{.verdict = label(c, f.verdict),
+                                       .needed = head_text(c, design::figure_as<Pressure>(f)),
+                                       .usual = head_text(c, design::limit_as<Pressure>(f))});
+}
+
 std::string circulator_text(const Context& c) {
     const auto& duty = c.design.duty;
-    if (!duty.circulator) return c.words(circulator_not_stated{});
+    if (!duty.circulator) return usual_circulator_text(c);
     const std::string there = duty.available ? head_text(c, *duty.available) : c.words(head_beyond_curve{});
     const std::string found = finding_text(c, c.design.at(duty.circulator), head_text(c, duty.head), there);
     const std::string& name = c.job.circulator->name;
@@ -185,6 +218,14 @@ Facts duty_facts(const Context& c) {
             text(duty.volume_flow, unit::cubic_metre_per_hour, 3));
     add(facts, c.words(duty_head{}), head_text(c, duty.head));
     add(facts, c.words(circulator{}), circulator_text(c));
+    if (const int heaviest = duty.heaviest_section; heaviest >= 0) {
+        const auto i = static_cast<std::size_t>(heaviest);
+        const double share = c.design.sections[i].head_share;
+        add(facts, c.words(heaviest_section{}),
+            c.words(heaviest_section_text{.section = c.job.sections[i].id,
+                                          .drop = text(duty.heaviest_drop, unit::kilopascal, 1),
+                                          .share = text(share, unit::percent, 0)}));
+    }
     add_source(c, facts);
     if (c.design.pipe_loss > Power{}) add(facts, c.words(pipe_loss{}), text(c.design.pipe_loss, unit::watt, 0));
     return facts;

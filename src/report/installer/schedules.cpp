@@ -197,9 +197,9 @@ Row section_row(const Context& c, std::size_t i) {
 
 std::string note_on_sections(const Context& c) {
     const auto& conditions = c.job.conditions;
-    const std::string preferred = text(conditions.velocity_preferred.value, unit::metre_per_second, 2);
+    const std::string preferred = velocities(c, c.study.totals.velocity_preferred);
     const std::string gradient = text(conditions.gradient_preferred.value, unit::pascal_per_metre, 0);
-    const std::string limit = text(conditions.velocity_limit.value, unit::metre_per_second, 2);
+    const std::string limit = velocities(c, c.study.totals.velocity_limit);
     if (c.design.tree) return c.words(sections_note{.preferred = preferred, .gradient = gradient, .limit = limit});
     std::string out = c.words(sections_note_single_pipes{.preferred = preferred, .gradient = gradient, .limit = limit});
     if (!c.design.mixers.empty())
@@ -236,8 +236,9 @@ std::vector<Column> capacity_columns(const Context& c) {
 }
 
 /// The size within the preferred values and, if a smaller one is within the limit, that one too.
-std::string next_sizes(const Context& c, const design::SectionResult& result) {
-    if (result.verdict == Verdict::keep) return {};
+std::string next_sizes(const Context& c, std::size_t i) {
+    const auto& result = c.study.remedies[i];
+    if (c.design.sections[i].verdict == Verdict::keep) return {};
     const auto* limit = result.size_for_limit;
     if (result.next_size == nullptr) {
         return limit == nullptr ? c.words(no_size{}) : c.words(size_for_limit{.limit = c.named(limit->label)});
@@ -254,12 +255,12 @@ Row capacity_row(const Context& c, std::size_t i) {
         return figure(result.capacity[static_cast<std::size_t>(limit)], unit::kilowatt, 2);
     };
     std::string drop, drop_for_limit;
-    if (result.verdict != Verdict::keep) drop = figure(result.drop_to_keep, unit::kelvin, 1);
-    if (result.verdict == Verdict::change) drop_for_limit = figure(result.drop_to_limit, unit::kelvin, 1);
+    if (result.verdict != Verdict::keep) drop = figure(c.study.remedies[i].drop_to_keep, unit::kelvin, 1);
+    if (result.verdict == Verdict::change) drop_for_limit = figure(c.study.remedies[i].drop_to_limit, unit::kelvin, 1);
     return row(c,
                {c.job.sections[i].id, pipe_label(c, c.job.sections[i].pipe), figure(result.load, unit::kilowatt, 2),
                 capacity(Limit::velocity_preferred), capacity(Limit::gradient_preferred), capacity(Limit::velocity),
-                label(c, result.governing), next_sizes(c, result), drop_for_limit, drop},
+                label(c, result.governing), next_sizes(c, i), drop_for_limit, drop},
                result.verdict);
 }
 

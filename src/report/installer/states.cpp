@@ -3,9 +3,11 @@
 #include "report/installer/schedules.hpp"
 
 #include "report/shared/blocks.hpp"
+#include "report/shared/finding_words.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/states.hpp"
+#include "texts/summary.hpp"
 
 #include <fmt/format.h>
 
@@ -107,11 +109,12 @@ std::string changes_in_words(const Context& c) {
 
 /// The warnings that apply, each after a space.
 std::string warnings(const Context& c) {
-    std::vector<std::string> capacity, least, curve, ice, backwards;
+    std::vector<std::string> capacity, least, drop, curve, ice, backwards;
     for (const auto& s : c.operation.states) {
         const std::string name = c.words(state_quoted{.state = state_label(c, s.kind)});
         if (s.source_at_capacity) capacity.push_back(name);
         if (s.below_minimum_flow) least.push_back(name);
+        if (s.above_maximum_drop) drop.push_back(name);
         if (s.past_curve) curve.push_back(name);
         if (s.pump_backwards) backwards.push_back(name);
         if (s.would_freeze) ice.push_back(name);
@@ -119,6 +122,10 @@ std::string warnings(const Context& c) {
     std::string out;
     if (!capacity.empty()) out += " " + c.words(source_at_capacity{.states = list_of(c.words, capacity)});
     if (!least.empty()) out += " " + c.words(below_least_flow{.states = list_of(c.words, least)});
+    if (!drop.empty()) {
+        out += " " + c.words(above_most_drop{.limit = text(c.job.heat_source->maximum_drop->value, unit::kelvin, 1),
+                                             .states = list_of(c.words, drop)});
+    }
     if (!curve.empty()) out += " " + c.words(past_curve{.states = list_of(c.words, curve)});
     if (!backwards.empty()) out += " " + c.words(driven_backwards{.states = list_of(c.words, backwards)});
     if (!ice.empty()) out += " " + c.words(would_freeze{.states = list_of(c.words, ice)});
@@ -299,13 +306,28 @@ std::string missed_in_words(const Context& c, const State& s, std::size_t missed
                         .wanted = degrees(c.job.rooms[worst].temperature.value)});
 }
 
+/// What has to change and is left as it is in the state with the changes, in words.
+std::vector<std::string> left_as_it_is(const Context& c) {
+    std::vector<std::string> out;
+    std::size_t bare = 0;
+    for (const auto& f : c.operation.left) {
+        if (f.check == design::Check::room_has_emitter) ++bare;
+        if (in_lists_of_pieces(f.check)) continue;
+        std::string thing = words_of(c, f).listed;
+        if (std::ranges::find(out, thing) == out.end()) out.push_back(std::move(thing));
+    }
+    if (bare > 0) out.push_back(c.words(texts::summary::bare_rooms{.count = bare}));
+    return out;
+}
+
 }  // namespace
 
 std::string if_nothing_is_changed(const Context& c) {
     if (c.operation.states.empty()) return "";
     const auto& found = c.operation.states.front();
     const std::size_t missed = rooms_missed(c, found), small = rooms_short(c);
-    std::string out = missed == 0 ? c.words(unchanged_warm{}) : missed_in_words<unchanged_cool>(c, found, missed);
+    std::string out = missed == 0 ? c.words(unchanged_warm{})
+                                  : missed_in_words<unchanged_cool>(c, found, missed) + " " + c.words(room_alone{});
     // As found, pump and valves often let more water flow than the design does, and emitters then give more heat.
     if (small > missed) out += " " + c.words(unchanged_but_small{.count = small});
     const auto balanced = std::ranges::find(c.operation.states, StateKind::balanced, &State::kind);
@@ -321,8 +343,12 @@ std::string if_all_is_changed(const Context& c) {
     if (changed == c.operation.states.end()) return "";
     const std::size_t missed = rooms_missed(c, *changed);
     if (missed == 0) return "";
-    return c.operation.changes.any() ? missed_in_words<changed_cool>(c, *changed, missed)
-                                     : missed_in_words<set_cool>(c, *changed, missed);
+    std::string out = c.operation.changes.any() ? missed_in_words<changed_cool>(c, *changed, missed)
+                                                : missed_in_words<set_cool>(c, *changed, missed);
+    out += " " + c.words(room_alone{});
+    if (const auto left = left_as_it_is(c); !left.empty())
+        out += " " + c.words(left_as_is{.things = list_of(c.words, left)});
+    return out;
 }
 
 namespace {

@@ -47,7 +47,7 @@ Table kept_pipes(const Context& c) {
                  drop ? whether_kept(c, k.minimum_flow_kept) : std::string{"\u2013"},
                  drop ? whether_kept(c, k.maximum_drop_kept) : std::string{"\u2013"}, fixed(100.0 * k.load_share, 0)}));
     }
-    table.note = c.words(kept_note{.limit = text(c.job.conditions.velocity_limit.value, unit::metre_per_second, 2)});
+    table.note = c.words(kept_note{.limit = velocities(c, c.study.totals.velocity_limit)});
     return table;
 }
 

@@ -36,20 +36,20 @@ std::string falls_short(const Context& c, Q there, Q needed, const U& unit, int 
 }
 
 /// The size within the preferred values, and the one that is enough for the limit.
-std::string wider_pipe(const Context& c, const design::SectionResult& result) {
+std::string wider_pipe(const Context& c, const study::SectionRemedies& result) {
     const auto *keep = result.next_size, *limit = result.size_for_limit;
     if (limit == nullptr || limit == keep) return keep != nullptr ? c.named(keep->label) : std::string{};
     if (keep == nullptr) return c.named(limit->label);
     return c.words(pipe_or_least{.pipe = c.named(keep->label), .least = c.named(limit->label)});
 }
 
-std::string wider_drop(const Context& c, const design::SectionResult& result) {
+std::string wider_drop(const Context& c, const study::SectionRemedies& result) {
     const std::string limit = text(*result.drop_to_limit, unit::kelvin, 1);
     if (!result.drop_to_keep) return limit;
     return c.words(drop_or_least{.drop = text(*result.drop_to_keep, unit::kelvin, 1), .least = limit});
 }
 
-std::string section_remedy(const Context& c, const design::SectionResult& result) {
+std::string section_remedy(const Context& c, const study::SectionRemedies& result) {
     const std::string pipe = wider_pipe(c, result);
     if (!result.drop_to_limit) return pipe.empty() ? c.words(second_pair{}) : pipe;
     const std::string drop = wider_drop(c, result);
@@ -102,7 +102,7 @@ Row narrow_section(const Context& c, std::size_t i) {
                 new_or_not(c, c.job.sections[i].existing,
                            c.words(velocity_and_limit{.velocity = velocity(design::figure_as<Velocity>(finding)),
                                                       .limit = velocity(design::limit_as<Velocity>(finding))})),
-                section_remedy(c, c.design.sections[i])});
+                section_remedy(c, c.study.remedies[i])});
 }
 
 void changes(Table& table, const Context& c, const Points& change) {

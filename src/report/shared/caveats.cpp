@@ -21,7 +21,7 @@ constexpr design::Caveat order[] = {
     design::Caveat::rating_far_off,  design::Caveat::curve_exceeded,        design::Caveat::low_excess,
     design::Caveat::loft_not_stated, design::Caveat::unusual_rate,          design::Caveat::limits_apart,
     design::Caveat::floor_too_warm,  design::Caveat::loop_too_long,         design::Caveat::piece_far_off,
-    design::Caveat::outside_table,   design::Caveat::capacity_unlike_table, design::Caveat::head_far_off,
+    design::Caveat::outside_table,   design::Caveat::capacity_unlike_table, design::Caveat::flow_far_off,
 };
 
 /// The sentence of one kind of caveat, for all its subjects together.
@@ -42,7 +42,7 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::outside_table: return words(outside_table{.subjects = std::move(subjects)});
         case design::Caveat::capacity_unlike_table:
             return words(capacity_unlike_table{.subjects = std::move(subjects)});
-        case design::Caveat::head_far_off: return words(head_far_off{.subjects = std::move(subjects)});
+        case design::Caveat::flow_far_off: return words(flow_far_off{.subjects = std::move(subjects)});
     }
     return "";
 }
@@ -53,7 +53,8 @@ std::string flagged(const job::Job& job, const design::Flag& flag, const templat
         return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
     if (flag.caveat == design::Caveat::capacity_unlike_table)
         return words(times_the_table{.ratio = fixed(flag.figure, 2)});
-    if (flag.caveat == design::Caveat::head_far_off) return text(Pressure::from_si(flag.figure), unit::kilopascal, 0);
+    if (flag.caveat == design::Caveat::flow_far_off)
+        return text(VolumeFlow::from_si(flag.figure), unit::litre_per_minute, 0);
     switch (flag.subject) {
         case design::Subject::room: return name_of(job.rooms.at(i));
         case design::Subject::emitter: return job.emitters.at(i).id;

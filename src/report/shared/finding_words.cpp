@@ -203,6 +203,7 @@ FindingWords words_of(const Context& c, const Finding& f) {
         case Check::section_velocity:
         case Check::section_gradient: return {};
         case Check::circulator_head:
+        case Check::usual_head:
         case Check::mixer_head:
         case Check::separation_head: return pump_words(c, f);
         case Check::source_capacity:

@@ -43,6 +43,10 @@ std::string short_kind(const Context& c, const job::Emitter& emitter) {
 
 std::string degrees(Temperature temperature) { return trimmed(temperature.celsius(), 1) + "\u00a0°C"; }
 
+bool is_radiator(const job::Emitter& emitter) {
+    return emitter.kind.starts_with("panel_") || emitter.kind == "column" || emitter.kind == "fan_radiator";
+}
+
 std::string node_label(const Context& context, int node) {
     const auto& names = context.design.nodes;
     if (node < 0 || static_cast<std::size_t>(node) >= names.size()) return {};

@@ -18,6 +18,8 @@ namespace loopfolio::report {
 [[nodiscard]] std::string name_of(const Context& context, const job::HeatSource& source);
 [[nodiscard]] std::string pipe_label(const Context& context, std::string_view pipe);
 [[nodiscard]] std::string kind_label(const Context& context, const job::Emitter& emitter);
+/// Whether people would call it a radiator: not a floor, a towel rail, a fan unit or skirting.
+[[nodiscard]] bool is_radiator(const job::Emitter& emitter);
 [[nodiscard]] std::string node_label(const Context& context, int node);
 
 /// The title of a source by its key. Words that are not a key are returned unchanged.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/shared/phrases.hpp"
 
+#include "report/shared/blocks.hpp"
+
 #include "loopfolio/base/number_text.hpp"
 #include "texts/common.hpp"
 
@@ -132,6 +134,17 @@ std::string times_as_much(const templates::Texts& words, double ratio) {
     // Up to 4.5 in steps of a half, as people say it.
     const double number = ratio < 4.75 ? std::round(2.0 * ratio) / 2.0 : std::round(ratio);
     return words(ratio_times{.number = trimmed(number, 1)});
+}
+
+std::string plain_velocities(const Context& c, const study::Span<Velocity>& span) {
+    std::string low = figure(span.low, unit::metre_per_second, 2);
+    std::string high = figure(span.high, unit::metre_per_second, 2);
+    if (low == high) return low;
+    return c.words(texts::common::span{.low = std::move(low), .high = std::move(high)});
+}
+
+std::string velocities(const Context& c, const study::Span<Velocity>& span) {
+    return plain_velocities(c, span) + "\u00a0" + std::string{unit::metre_per_second.symbol};
 }
 
 }  // namespace loopfolio::report

@@ -37,4 +37,9 @@ namespace loopfolio::report {
 /// A ratio as people say it, before words such as `what a kettle uses`: `about half of`, `about twice`.
 [[nodiscard]] std::string times_as_much(const templates::Texts& words, double ratio);
 
+/// One velocity, or the least and the largest where sections have different ones: `0.90 to 1.00 m/s`.
+[[nodiscard]] std::string velocities(const Context& context, const study::Span<Velocity>& span);
+/// The same without the unit, for the household.
+[[nodiscard]] std::string plain_velocities(const Context& context, const study::Span<Velocity>& span);
+
 }  // namespace loopfolio::report

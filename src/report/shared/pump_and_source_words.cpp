@@ -34,23 +34,36 @@ std::string there_of(const Context& c, Q there, Q needed, const U& unit, int dec
 
 std::string pump_compared(const Context& c, const Finding& f) {
     const std::string needed = metres(c, figure_as<Pressure>(f)), available = metres(c, limit_as<Pressure>(f));
+    if (f.check == Check::usual_head) {
+        const std::string flow = litres(c.design.duty.volume_flow);
+        if (f.verdict == Verdict::keep)
+            return c.words(plain::compared_usual_kept{.needed = needed, .litres = flow, .usual = available});
+        return f.verdict == Verdict::change
+                   ? c.words(plain::compared_usual_most{.needed = needed, .litres = flow, .usual = available})
+                   : c.words(plain::compared_usual_small{.needed = needed, .litres = flow, .usual = available});
+    }
     if (f.check != Check::circulator_head)
         return c.words(plain::compared_second_pump{.needed = needed, .available = available});
     if (c.design.duty.available) return c.words(plain::compared_pump{.needed = needed, .available = available});
     return c.words(plain::compared_pump_beyond_curve{.litres = litres(c.design.duty.volume_flow), .needed = needed});
 }
 
+/// The pipes whose replacement by wider ones makes the pump strong enough, each with its new size.
+std::string wider_pipe_names(const Context& c) {
+    std::vector<std::string> pipes;
+    for (const auto& change : c.study.wider_pipes->changes) {
+        pipes.push_back(c.words(plain::made_wider{.pipe = pipe_name(c, static_cast<std::size_t>(change.section)),
+                                                  .wider = c.named(change.to->label)}));
+    }
+    return list_of(c.words, pipes);
+}
+
 /// The alternative to a new pump: keep it and replace the pipes with the largest pressure drops by wider ones.
 std::string wider_pipes(const Context& c) {
     const auto& wider = c.study.wider_pipes;
     if (!wider) return c.words(plain::wider_pipes_help{});
-    std::vector<std::string> pipes;
-    for (const auto& change : wider->changes) {
-        pipes.push_back(c.words(plain::made_wider{.pipe = pipe_name(c, static_cast<std::size_t>(change.section)),
-                                                  .wider = c.named(change.to->label)}));
-    }
     return c.words(plain::wider_pipes_named{
-        .pipes = list_of(c.words, pipes), .needed = metres(c, wider->head), .available = metres(c, wider->available)});
+        .pipes = wider_pipe_names(c), .needed = metres(c, wider->head), .available = metres(c, wider->available)});
 }
 
 /// The head that the pump must give once every pipe listed in this part is replaced by a wider one; empty if none is.
@@ -66,7 +79,21 @@ std::string with_all_changes(const Context& c) {
                                                  .needed = metres(c, c.operation.changed_head)});
 }
 
+/// Names the length of pipe that takes most of the head, if one does.
+std::string cause(const Context& c) {
+    const int heaviest = c.design.duty.heaviest_section;
+    if (heaviest < 0) return {};
+    const auto i = static_cast<std::size_t>(heaviest);
+    return " " + c.words(plain::most_of_it{.share = text(c.design.sections[i].head_share, unit::percent, 0),
+                                           .pipe = pipe_name(c, i)});
+}
+
 std::string pump_remedy(const Context& c, const Finding& f) {
+    if (f.check == Check::usual_head) {
+        if (!c.study.wider_pipes) return c.words(plain::remedy_usual{});
+        return c.words(
+            plain::remedy_usual_pipes{.pipes = wider_pipe_names(c), .needed = metres(c, c.study.wider_pipes->head)});
+    }
     if (f.check != Check::circulator_head) return c.words(plain::remedy_second_pump{});
     return c.words(plain::remedy_pump{.needed = metres(c, figure_as<Pressure>(f)),
                                       .litres = litres(c.design.duty.volume_flow),
@@ -74,27 +101,37 @@ std::string pump_remedy(const Context& c, const Finding& f) {
 }
 
 /// The line on the pump in the summary.
-std::string pump_line(const Context& c) {
-    if (!c.study.wider_pipes) return c.words(summary::pump{});
+std::string pump_line(const Context& c, const Finding& f) {
+    const bool usual = f.check == Check::usual_head;
+    if (!c.study.wider_pipes) return usual ? c.words(summary::usual_pump{}) : c.words(summary::pump{});
     std::vector<std::string> pipes;
     for (const auto& change : c.study.wider_pipes->changes) {
         pipes.push_back(c.words(summary::pump_pipe{.mark = c.job.sections[static_cast<std::size_t>(change.section)].id,
                                                    .wider = c.named(change.to->label)}));
     }
+    if (usual) return c.words(summary::usual_pump_pipes{.pipes = list_of(c.words, pipes)});
     return c.words(summary::pump_or_pipes{.pipes = list_of(c.words, pipes)});
 }
 
 /// The head that a new pump must give, or the wider pipes with which the existing pump is enough.
-std::string circulator_work(const Context& c) {
+std::string circulator_work(const Context& c, const Finding& f) {
     const std::string head = text(c.design.duty.head, unit::kilopascal, 1);
     const std::string at = text(c.design.duty.volume_flow, unit::litre_per_minute, 1);
     const auto& wider = c.study.wider_pipes;
-    if (!wider) return c.words(list::circulator_needed{.head = head, .at = at});
+    const bool usual = f.check == Check::usual_head;
+    if (!wider) {
+        return usual ? c.words(list::less_head{.head = head, .at = at})
+                     : c.words(list::circulator_needed{.head = head, .at = at});
+    }
     std::vector<std::string> pipes;
     for (const auto& change : wider->changes) {
         pipes.push_back(
             c.words(list::pipe_changed{.section = c.job.sections[static_cast<std::size_t>(change.section)].id,
                                        .pipe = c.named(change.to->label)}));
+    }
+    if (usual) {
+        return c.words(
+            list::pipes_for_head{.pipes = list_of(c.words, pipes), .brought = text(wider->head, unit::kilopascal, 1)});
     }
     return c.words(list::circulator_or_pipes{
         .head = head, .at = at, .pipes = list_of(c.words, pipes), .brought = text(wider->head, unit::kilopascal, 1)});
@@ -175,12 +212,19 @@ FindingWords pump_words(const Context& c, const Finding& f) {
                      .finding = there_of(c, there, needed, unit::kilopascal, 1),
                      .work = c.words(list::stronger_pump{})};
     std::string subject;
-    if (f.check == Check::circulator_head) {
+    if (f.check == Check::circulator_head || f.check == Check::usual_head) {
         subject = c.words(plain::the_pump{});
-        out.line = pump_line(c);
-        out.head = c.words(plain::pump_heading{});
+        out.line = pump_line(c, f);
+        out.head = f.check == Check::usual_head ? c.words(plain::usual_pump_heading{}) : c.words(plain::pump_heading{});
         out.item = c.words(list::circulator{});
-        out.work = circulator_work(c);
+        out.work = circulator_work(c, f);
+        if (const int heaviest = c.design.duty.heaviest_section; heaviest >= 0) {
+            const auto i = static_cast<std::size_t>(heaviest);
+            out.finding = c.words(
+                list::finding_and_cause{.finding = out.finding,
+                                        .section = c.job.sections[i].id,
+                                        .share = text(c.design.sections[i].head_share, unit::percent, 0)});
+        }
     } else if (f.check == Check::mixer_head) {
         subject = c.words(plain::the_mixing_pump{});
         out.listed = c.words(summary::the_mixing_pump{});
@@ -192,7 +236,13 @@ FindingWords pump_words(const Context& c, const Finding& f) {
         out.line = c.words(summary::source_pump{});
         out.item = c.words(list::source_side_pump{});
     }
-    say_of(c, subject, pump_compared(c, f), pump_remedy(c, f), c.words(plain::keeps_strength{.pump = subject}), out);
+    const bool usual = f.check == Check::usual_head;
+    std::string comparison = pump_compared(c, f);
+    if (f.verdict == Verdict::change && (usual || f.check == Check::circulator_head)) comparison += cause(c);
+    say_of(c, subject, comparison, pump_remedy(c, f),
+           usual ? c.words(plain::keeps_usual{}) : c.words(plain::keeps_strength{.pump = subject}), out);
+    // A usual pump that has to be one of the stronger ones is not short of anything.
+    if (usual) out.noted = c.words(plain::keeps{.verdict = subject, .comparison = comparison});
     return out;
 }
 

@@ -51,7 +51,7 @@ std::string outcome_sentence(const Context& c, const Outcome& o) {
 
 std::string pipe_line(const Context& c, std::size_t i) {
     const auto& section = c.job.sections[i];
-    const auto* wider = c.design.sections[i].next_size;
+    const auto* wider = c.study.remedies[i].next_size;
     std::string length = text(section.length.value, unit::metre, 1), kind = pipe_label(c, section.pipe);
     if (wider == nullptr)
         return c.words(pipe_other{.mark = section.id, .length = std::move(length), .kind = std::move(kind)});
@@ -66,8 +66,11 @@ std::vector<std::string> change_lines(const Context& c, const Points& change) {
         out.push_back(c.words(bare_room{.room = name_of(c.job.rooms[i]), .loss = watts(c.design.rooms[i].loss)}));
     }
     for (const std::size_t i : change.emitters) {
-        out.push_back(
-            c.words(radiator{.radiator = radiator_name(c, i), .needed = watts(c.design.emitters[i].rating_to_buy)}));
+        const auto& emitter = c.job.emitters[i];
+        out.push_back(emitter.floor || emitter.kind == "underfloor"
+                          ? c.words(floor{.floor = radiator_name(c, i)})
+                          : c.words(radiator{.radiator = radiator_name(c, i),
+                                             .needed = watts(c.design.emitters[i].rating_to_buy)}));
     }
     for (const std::size_t i : change.sections) out.push_back(pipe_line(c, i));
     for (const auto& finding : change.plant) {

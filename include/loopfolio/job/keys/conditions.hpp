@@ -28,15 +28,14 @@ inline constexpr auto conditions = table(
         .advises("the flow that carries the heat grows as the drop shrinks: with no drop it has no end")
         .means("Flow less return at the heat source. Never 0: the flow that carries the heat would have no end."),
     number("velocity_preferred_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Conditions::velocity_preferred)
-        .in_register("preferred velocity", 2)
-        .otherwise(&reference::Limits::velocity_preferred)
-        .left_out("reference")
-        .means("Past this a pipe is kept with a note. Not above `velocity_limit_m_per_s`."),
+        .not_in_register("each section has a line of its own")
+        .left_out("[by pipe](methods.md#velocity)")
+        .means("For every section that states none: a faster pipe is kept with a note. Not above "
+               "`velocity_limit_m_per_s`."),
     number("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Conditions::velocity_limit)
-        .in_register("velocity limit", 2)
-        .otherwise(&reference::Limits::velocity_limit)
-        .left_out("reference")
-        .means("Past this a pipe is changed."),
+        .not_in_register("each section has a line of its own")
+        .left_out("[by pipe](methods.md#velocity)")
+        .means("For every section that states none: a faster pipe has to change."),
     number("gradient_preferred_pa_per_m", optional, 20, 5000, unit::pascal_per_metre, &Conditions::gradient_preferred)
         .in_register("preferred pressure gradient", 0)
         .otherwise(&reference::Limits::gradient_preferred)

@@ -56,7 +56,15 @@ inline constexpr auto section = table(
     number("roughness_mm", optional, 0, 5, unit::millimetre, &Section::roughness)
         .in_register("roughness", 4)
         .left_out("from `pipe`")
-        .means("Absolute roughness of the inside."));
+        .means("Absolute roughness of the inside."),
+    number("velocity_preferred_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Section::velocity_preferred)
+        .in_register("preferred velocity", 2)
+        .left_out("the conditions', else [by pipe](methods.md#velocity)")
+        .means("A faster flow is kept with a note. Not above `velocity_limit_m_per_s`."),
+    number("velocity_limit_m_per_s", optional, 0.1, 5, unit::metre_per_second, &Section::velocity_limit)
+        .in_register("velocity limit", 2)
+        .left_out("the conditions', else [by pipe](methods.md#velocity)")
+        .means("With a faster flow the pipe has to change."));
 
 inline constexpr auto fitting = table(
     choice("kind", always).means("One of the [fittings](#fittings-by-name), or `other`."),
