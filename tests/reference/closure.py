@@ -11,8 +11,8 @@ import json
 import sys
 from collections import defaultdict
 
-MASS = 2e-4      # L/min that a junction may be off: the record rounds to six figures
-ENERGY = 2e-3    # share of the heat that a state may be off
+MASS = 1e-6      # share of the flow round the emitters that a junction may be off
+ENERGY = 1e-6    # share of the heat that a state may be off
 
 
 def junctions_of(job):
@@ -75,7 +75,7 @@ def main(names):
             made = state["heat_w"]
             off = abs(made - given - below - state["pipe_loss_w"]) / made if made > 0 else 0.0
             checked += 1
-            if worst > MASS * max(1.0, state["flow_l_per_min"]) or off > ENERGY:
+            if worst > MASS * state["flow_l_per_min"] or off > ENERGY:
                 faults += 1
                 print(f"{name}: {state['state']}: a junction is off by {worst:.2g} L/min, the heat by {off:.2%}")
     print(f"{checked} states of {len(names)} records close" if not faults else f"{faults} states do not close")
