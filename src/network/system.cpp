@@ -13,7 +13,8 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr int most_rounds = 50;
+constexpr int most_rounds = 100;
+constexpr int undamped_rounds = 20;  // nearly every system converges in fewer
 constexpr double same_temperature = 1e-6;  // K
 constexpr double same_flow = 1e-9;         // of the largest
 constexpr double same_state = 1e-8;        // K: properties are not looked up again for a smaller change
@@ -69,13 +70,14 @@ double mean_of(const ThermalResult& t, std::size_t link) {
     return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin());
 }
 
-/// Takes the mean temperature of each link, but none below freezing. Returns the largest change, kelvin.
-double take_means(PropertyState& p, const ThermalResult& t, double coldest) {
+/// Moves each link by a share of the way to its mean temperature, but none below freezing. Returns the largest distance
+/// there was, kelvin.
+double take_means(PropertyState& p, const ThermalResult& t, double coldest, double share) {
     double moved = 0.0;
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
         const double mean = std::max(mean_of(t, i), coldest);
         moved = std::max(moved, std::abs(mean - p.wanted[i]));
-        p.wanted[i] = mean;
+        p.wanted[i] += share * (mean - p.wanted[i]);
     }
     return moved;
 }
@@ -143,7 +145,8 @@ void iterate(const System& system, Workspace& workspace, SystemResult& r) {
             fail(r, FindingKind::fluid_out_of_range, -1, r.thermal.sources.front().outlet.kelvin());
             return;
         }
-        moved = take_means(p, r.thermal, coldest_liquid(system.fluid));
+        // Little water in long pipes may answer each change with a larger one: then only half of a change is taken.
+        moved = take_means(p, r.thermal, coldest_liquid(system.fluid), r.rounds <= undamped_rounds ? 1.0 : 0.5);
         const bool same_heat = std::abs(*cp / r.specific_heat - 1.0) <= same_flow;
         r.solved = same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
         if (r.solved) return;

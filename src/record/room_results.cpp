@@ -30,6 +30,7 @@ Json area_json(const std::optional<design::AreaMethod>& area) {
     put(out, "floor_u_value", area->floor_u_value, u);
     put(out, "per_kelvin", area->per_kelvin, u);
     put(out, "rate", area->rate, unit::watt_per_square_metre);
+    put(out, "fixed_rate", area->fixed_rate, unit::watt_per_square_metre);
     put(out, "loss", area->loss, unit::watt);
     return out;
 }

@@ -132,6 +132,7 @@ Json rooms_json(const study::Study& study) {
         put(line, "surplus", room.surplus, unit::watt);
         put(line, "rate", room.rate, unit::watt_per_square_metre);
         put(line, "methods_apart", room.methods_apart, unit::percent);
+        put(line, "size_effect", room.size_effect, unit::percent);
         out.push_back(std::move(line));
     }
     return out;

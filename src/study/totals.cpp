@@ -19,6 +19,8 @@ RoomTotal room_total(const job::Room& room, const design::RoomResult& result) {
     if (result.by_area && result.by_elements && result.by_elements->loss > Power{}) {
         out.methods_apart = result.by_area->loss / result.by_elements->loss - 1.0;
     }
+    if (result.by_area && !result.by_area->stated_rate && result.by_area->fixed_rate > HeatFlux{})
+        out.size_effect = result.by_area->rate / result.by_area->fixed_rate - 1.0;
     return out;
 }
 

@@ -3,8 +3,12 @@
 #include "loopfolio/design/design.hpp"
 #include "loopfolio/physics/fabric.hpp"
 #include "support/catch.hpp"
+#include "support/fault_jobs.hpp"
 #include "support/small_job.hpp"
 #include "support/verification.hpp"
+
+#include <algorithm>
+#include <cmath>
 
 using namespace loopfolio;
 using namespace loopfolio::tests;
@@ -94,6 +98,7 @@ TEST_CASE("the derived rate is the sum of its terms for a room of 16 m²") {
     auto room = stated_room("room", 1.0);
     room.heat_loss.reset();
     room.air_changes = measured(unit::per_hour(1.5));
+    room.floor_area = measured(unit::square_metre(16.0));
     room.fabric = semi_fabric(2);
     room.fabric->wall_u_value = measured(unit::watt_per_square_metre_kelvin(1.5));
     room.fabric->glazing_u_value = measured(unit::watt_per_square_metre_kelvin(2.0));
@@ -109,7 +114,59 @@ TEST_CASE("the derived rate is the sum of its terms for a room of 16 m²") {
     verify({"floor of a derived rate", "BS EN ISO 13370, by hand", Certainty::computed, "W/m²K"}, 0.69756, a.floor.si(),
            6.9e-5);
     CHECK(a.per_kelvin.si() == Approx((a.walls + a.glazing + a.floor + a.bridges + a.ventilation).si()));
-    CHECK(d.rooms[0].loss.si() == Approx(a.per_kelvin.si() * 25.0 * 20.0));
+    CHECK(d.rooms[0].loss.si() == Approx(a.per_kelvin.si() * 25.0 * 16.0));
+}
+
+TEST_CASE("by area, a square room of any size loses what its elements lose") {
+    // The same room written element by element: sides, glazing of a fifth of the floor, and ISO 13370 for its own slab.
+    constexpr double wall = 1.5, glazing = 2.0, roof = 0.4, bridge = 0.1;
+    for (const double area : {2.0, 3.0, 4.0, 6.0, 9.0, 12.0, 16.0, 25.0, 40.0}) {
+        for (const int walls : {0, 1, 2, 3, 4}) {
+            INFO(area << " m², " << walls << " outside walls");
+            auto room = stated_room("room", 1.0);
+            room.heat_loss.reset();
+            room.floor_area = measured(unit::square_metre(area));
+            room.air_changes = measured(unit::per_hour(1.0));
+            room.fabric = semi_fabric(walls);
+            room.fabric->wall_u_value = measured(unit::watt_per_square_metre_kelvin(wall));
+            room.fabric->glazing_u_value = measured(unit::watt_per_square_metre_kelvin(glazing));
+            room.fabric->roof = reference::RoofKind::pitched;
+            room.fabric->roof_u_value = measured(unit::watt_per_square_metre_kelvin(roof));
+            room.fabric->thermal_bridge = measured(unit::watt_per_square_metre_kelvin(bridge));
+            room.fabric->floor = reference::FloorKind::none;
+            const double by_area = designed(textbook_job(room)).rooms[0].by_area->loss.si();
+
+            const double gross = walls * std::sqrt(area) * 2.4, panes = std::min(0.2 * area, 0.8 * gross);
+            room.fabric.reset();
+            room.element_thermal_bridge = measured(unit::watt_per_square_metre_kelvin(bridge));
+            room.elements = {element(job::ElementKind::roof, area, roof)};
+            if (walls > 0) {
+                room.elements.push_back(element(job::ElementKind::wall, gross - panes, wall));
+                room.elements.push_back(element(job::ElementKind::window, panes, glazing));
+            }
+            CHECK(by_area == Approx(designed(textbook_job(room)).rooms[0].by_elements->loss.si()).epsilon(0.05));
+        }
+    }
+}
+
+TEST_CASE("a firm's own rate is not touched by the size of the room, and the fixed size is only shown") {
+    auto room = stated_room("room", 1.0);
+    room.heat_loss.reset();
+    room.heat_loss_rate = measured(unit::watt_per_square_metre(80.0));
+    room.floor_area = measured(unit::square_metre(4.0));
+    CHECK(designed(textbook_job(room)).rooms[0].loss.si() == Approx(320.0));
+    const auto job = fault_job("small");
+    design::Trace trace;
+    const auto d = designed(job, &trace);
+    for (std::size_t i = 0; i < job.rooms.size(); ++i) {
+        if (!d.rooms[i].by_area || d.rooms[i].by_area->stated_rate) continue;
+        const auto& a = *d.rooms[i].by_area;
+        INFO(job.rooms[i].id);
+        // Smaller rooms have more outside wall to the square metre.
+        const double size = job.rooms[i].floor_area.value.si();
+        if (size < 16.0) CHECK(a.rate > a.fixed_rate);
+        if (size > 16.0) CHECK(a.rate < a.fixed_rate);
+    }
 }
 
 TEST_CASE("rates rise with everything that loses heat") {

@@ -49,8 +49,8 @@ auto fabric_of(const job::Room& room) {
                            f.thermal_bridge.value.si());
 }
 auto rate_of(const job::Room& room) {
-    return std::make_tuple(fabric_of(room), room.ceiling_height.value.si(), room.air_changes.value.si(),
-                           room.temperature.value.celsius());
+    return std::make_tuple(fabric_of(room), room.floor_area.value.si(), room.ceiling_height.value.si(),
+                           room.air_changes.value.si(), room.temperature.value.celsius());
 }
 
 bool by_default_rate(const Printing& p, std::size_t i) {
@@ -84,12 +84,6 @@ ExpectedTable fabrics(const Printing& p) {
                      return fabric(i).roof == reference::RoofKind::none ? std::nullopt
                                                                         : std::optional{fabric(i).roof_u_value.value};
                  })
-        .figures(w(column_floor{}), u, 2,
-                 [&](std::size_t i) {
-                     return fabric(i).floor == reference::FloorKind::none
-                                ? std::nullopt
-                                : std::optional{p.d.rooms[i].by_area->floor_u_value};
-                 })
         .figures(w(column_bridges{}), u, 2, [&](std::size_t i) { return fabric(i).thermal_bridge.value; });
 }
 
@@ -106,6 +100,8 @@ ExpectedTable terms(const Printing& p) {
                         kinds, [&](std::size_t k) { return fabric_of(p.job.rooms[k]) == fabric_of(p.job.rooms[i]); });
                     return "F" + std::to_string(same - kinds.begin() + 1);
                 })
+        .figures(w(column_area{}), unit::square_metre, 1,
+                 [&](std::size_t i) { return p.job.rooms[i].floor_area.value; })
         .figures(w(column_air_changes{}), unit::per_hour, 2,
                  [&](std::size_t i) { return p.job.rooms[i].air_changes.value; })
         .figures(w(column_height{}), unit::metre, 2, [&](std::size_t i) { return p.job.rooms[i].ceiling_height.value; })
@@ -119,6 +115,21 @@ ExpectedTable terms(const Printing& p) {
         .figures("Δθ", unit::kelvin, 1,
                  [&](std::size_t i) { return p.job.rooms[i].temperature.value - p.job.conditions.outdoor.value; })
         .figures(w(column_rate{}), unit::watt_per_square_metre, 1, [&](std::size_t i) { return area(i).rate; });
+}
+
+ExpectedTable sizes(const Printing& p) {
+    using namespace texts::fabrics;
+    const auto& w = p.words;
+    const auto area = [&](std::size_t i) -> const design::AreaMethod& { return *p.d.rooms[i].by_area; };
+    ExpectedTable t{first_of_each(p, [](const job::Room& room) { return room.id; })};
+    return t
+        .figures(w(column_area{}), unit::square_metre, 1,
+                 [&](std::size_t i) { return p.job.rooms[i].floor_area.value; })
+        .figures(w(column_rate{}), unit::watt_per_square_metre, 1, [&](std::size_t i) { return area(i).rate; })
+        .figures(w(column_fixed_rate{}), unit::watt_per_square_metre, 1,
+                 [&](std::size_t i) { return area(i).fixed_rate; })
+        .figures(w(column_own_over_fixed{}), unit::percent, 0,
+                 [&](std::size_t i) { return area(i).rate / area(i).fixed_rate - 1.0; });
 }
 
 /// One element of a room whose elements count.
@@ -394,6 +405,7 @@ void add_assessor_tables(const Printing& p, TableChecks& out) {
     out[w(parts::house_caption{})] = [p] { return whole_house(p); };
     out[w(fabric_texts::fabrics_caption{})] = [p] { return fabrics(p); };
     out[w(fabric_texts::terms_caption{})] = [p] { return terms(p); };
+    out[w(fabric_texts::sizes_caption{})] = [p] { return sizes(p); };
     out[w(fabric_texts::elements_caption{})] = [p] { return elements(p); };
     out[w(fabric_texts::methods_caption{})] = [p] { return methods_compared(p); };
     out[w(parts::layers_caption{})] = [p] { return layers(p); };

@@ -106,7 +106,7 @@ inline job::Job sample_job() {
     wall.u_value = measured(1.5 * unit::watt_per_square_metre_kelvin);
     job.rooms[3].elements.push_back(wall);
     job.emitters = {sample_emitter("R1", "living", "a", 2400.0), sample_emitter("R2", "kitchen", "b", 5000.0),
-                    sample_emitter("R3", "hall", "c", 1670.0), sample_emitter("R4", "bed", "d", 4600.0)};
+                    sample_emitter("R3", "hall", "c", 2064.0), sample_emitter("R4", "bed", "d", 4600.0)};
     job.sections = {sample_section("S1", "plant", "a", "copper_15", 6.0),
                     sample_section("S2", "a", "b", "copper_22", 5.0), sample_section("S3", "b", "c", "copper_15", 4.0),
                     sample_section("S4", "c", "d", "copper_15", 7.0)};

@@ -25,13 +25,15 @@
 /// job's: `rooms[i]` belongs to `job.rooms[i]`.
 namespace loopfolio::design {
 
-/// Heat loss of the reference room for this room's fabric, per m2 of floor and kelvin, term by term.
+/// Heat loss of a square room of this room's size and fabric, per m2 of floor and kelvin, term by term.
 struct AreaMethod {
     bool stated_rate = false;  ///< the rate is the firm's own: the terms below are then zero
     UValue walls, glazing, roof, floor, bridges, ventilation;  ///< W/(m2 K) of floor area
     UValue floor_u_value;  ///< of the reference room by ISO 13370, where the floor is on the ground
     UValue per_kelvin;     ///< the sum
     HeatFlux rate;         ///< at the design temperature difference
+    /// The same for a room of one fixed size, 16 m2, as rates by area are often listed. Only with a trace.
+    HeatFlux fixed_rate;
     Power loss;
 };
 

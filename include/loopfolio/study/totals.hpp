@@ -20,6 +20,8 @@ struct RoomTotal {
     Power surplus;                        ///< output less load
     std::optional<HeatFlux> rate;         ///< loss for each square metre of floor; absent without floor
     std::optional<double> methods_apart;  ///< loss by area over loss by elements, less 1
+    /// Default rate by area for the room's own size over that for a room of 16 m2, less 1; absent for stated rates.
+    std::optional<double> size_effect;
 };
 
 /// Over the heated rooms.

@@ -24,21 +24,20 @@ namespace shared = texts::steps_shared;
 
 namespace {
 
-/// Outside surfaces of the reference room with this room's fabric and ceiling height.
+/// Outside surfaces of a square room with this floor area, fabric and ceiling height.
 struct ReferenceSurfaces {
     Area floor, gross_wall, glazing, opaque_wall;
     Length exposed_perimeter;
 };
 
-ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling) {
-    const auto& room = reference::reference_room();
-    const Length side = Length::from_si(std::sqrt(room.floor_area.si()));
+ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling, Area floor) {
+    const Length side = Length::from_si(std::sqrt(floor.si()));
     ReferenceSurfaces s;
-    s.floor = room.floor_area;
+    s.floor = floor;
     s.exposed_perimeter = fabric.outside_walls * side;
     s.gross_wall = s.exposed_perimeter * ceiling;
     // A room without an outside wall has no window. In a room with little wall the window takes up at most 80 % of it.
-    s.glazing = std::min(room.glazing_share_of_floor * room.floor_area, 0.8 * s.gross_wall);
+    s.glazing = std::min(reference::reference_room().glazing_share_of_floor * floor, 0.8 * s.gross_wall);
     s.opaque_wall = s.gross_wall - s.glazing;
     return s;
 }
@@ -94,9 +93,9 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     trace.step({steps::sum_per_kelvin{}, {}, per(a.per_kelvin), ""});
 }
 
-std::optional<AreaMethod> derived_rate(const job::Room& room, Trace* trace) {
+std::optional<AreaMethod> derived_rate(const job::Room& room, Area size, Trace* trace) {
     const auto& f = *room.fabric;
-    const auto s = surfaces_of(f, room.ceiling_height.value);
+    const auto s = surfaces_of(f, room.ceiling_height.value, size);
     AreaMethod a;
     a.walls = f.wall_u_value.value * (s.opaque_wall / s.floor);
     a.glazing = f.glazing_u_value.value * (s.glazing / s.floor);
@@ -123,10 +122,16 @@ std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference d
         a.rate = room.heat_loss_rate->value;
         if (difference.si() > 0.0) a.per_kelvin = a.rate / difference;
     } else {
-        const auto derived = derived_rate(room, trace);
+        const auto derived = derived_rate(room, room.floor_area.value, trace);
         if (!derived) return {};
         a = *derived;
         a.rate = a.per_kelvin * difference;
+        // Shown to the assessor only, so that it costs nothing where nothing is printed.
+        if (const auto fixed_size = trace == nullptr
+                                        ? std::nullopt
+                                        : derived_rate(room, reference::reference_room().floor_area, nullptr)) {
+            a.fixed_rate = fixed_size->per_kelvin * difference;
+        }
     }
     a.loss = a.rate * room.floor_area.value;
     if (trace != nullptr) {

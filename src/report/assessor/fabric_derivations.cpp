@@ -32,7 +32,8 @@ auto fabric_key(const job::Room& room) {
 }
 
 auto rate_key(const job::Room& room) {
-    return std::make_tuple(fabric_key(room), room.ceiling_height.value, room.air_changes.value, room.temperature.value);
+    return std::make_tuple(fabric_key(room), room.floor_area.value, room.ceiling_height.value, room.air_changes.value,
+                           room.temperature.value);
 }
 
 std::vector<Group> rate_groups(const Context& c) {
@@ -73,12 +74,10 @@ std::string label_of_fabric(std::size_t index) { return "F" + fixed(static_cast<
 
 Row fabric_row(const Context& c, const Group& group) {
     const auto& f = *c.job.rooms[group.first].fabric;
-    const auto& by_area = *c.design.rooms[group.first].by_area;
     const bool roof = f.roof != reference::RoofKind::none;
-    const bool floor = f.floor != reference::FloorKind::none;
     return row({label_of_fabric(group.fabric), fabric_words(c, f), u_text(f.wall_u_value.value),
                 u_text(f.glazing_u_value.value), roof ? u_text(f.roof_u_value.value) : "\u2013",
-                floor ? u_text(by_area.floor_u_value) : "\u2013", u_text(f.thermal_bridge.value)});
+                u_text(f.thermal_bridge.value)});
 }
 
 Table fabric_table(const Context& c, const std::vector<Group>& groups) {
@@ -87,8 +86,7 @@ Table fabric_table(const Context& c, const std::vector<Group>& groups) {
     table.compact = true;
     table.columns = {name_column(c.words(column_fabric{})), words_column(c.words(column_description{})),
                      u_column(c.words(column_wall{})),      u_column(c.words(column_glazing{})),
-                     u_column(c.words(column_roof{})),      u_column(c.words(column_floor{})),
-                     u_column(c.words(column_bridges{}))};
+                     u_column(c.words(column_roof{})),      u_column(c.words(column_bridges{}))};
     for (const auto& group : groups) {
         if (group.fabric != table.rows.size()) continue;  // a fabric is shown where it is first used
         table.rows.push_back(fabric_row(c, group));
@@ -103,9 +101,9 @@ Row terms_row(const Context& c, const Group& group) {
     std::vector<std::string> names;
     for (const std::size_t i : group.rooms) names.push_back(name_of(c.job.rooms[i]));
     return row({list_of(c.words, names, 6), label_of_fabric(group.fabric),
-                figure(room.air_changes.value, unit::per_hour, 2), figure(room.ceiling_height.value, unit::metre, 2),
-                u_text(a.walls), u_text(a.glazing), u_text(a.roof), u_text(a.floor), u_text(a.bridges),
-                u_text(a.ventilation), u_text(a.per_kelvin),
+                figure(room.floor_area.value, unit::square_metre, 1), figure(room.air_changes.value, unit::per_hour, 2),
+                figure(room.ceiling_height.value, unit::metre, 2), u_text(a.walls), u_text(a.glazing), u_text(a.roof),
+                u_text(a.floor), u_text(a.bridges), u_text(a.ventilation), u_text(a.per_kelvin),
                 figure(room.temperature.value - c.job.conditions.outdoor.value, unit::kelvin, 1),
                 figure(a.rate, unit::watt_per_square_metre, 1)});
 }
@@ -116,6 +114,7 @@ Table terms_table(const Context& c, const std::vector<Group>& groups) {
     table.compact = true;
     table.columns = {words_column(c.words(column_rooms{})),
                      name_column(c.words(column_fabric{})),
+                     figure_column(c.words(column_area{}), "m²"),
                      figure_column(c.words(column_air_changes{}), "1/h"),
                      figure_column(c.words(column_height{}), "m"),
                      u_column(c.words(column_walls{})),
@@ -132,6 +131,27 @@ Table terms_table(const Context& c, const std::vector<Group>& groups) {
     return table;
 }
 
+/// What the room's own size does to its rate: beside that of a room of one fixed size.
+Table sizes_table(const Context& c) {
+    Table table;
+    table.caption = c.words(sizes_caption{});
+    table.compact = true;
+    table.columns = {words_column(c.words(column_room{})), figure_column(c.words(column_area{}), "m²"),
+                     figure_column(c.words(column_rate{}), "W/m²"), figure_column(c.words(column_fixed_rate{}), "W/m²"),
+                     figure_column(c.words(column_own_over_fixed{}), "%")};
+    for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
+        const auto& by_area = c.design.rooms[i].by_area;
+        if (!by_area || by_area->stated_rate) continue;
+        table.rows.push_back(
+            row({name_of(c.job.rooms[i]), figure(c.job.rooms[i].floor_area.value, unit::square_metre, 1),
+                 figure(by_area->rate, unit::watt_per_square_metre, 1),
+                 figure(by_area->fixed_rate, unit::watt_per_square_metre, 1),
+                 figure(c.study.totals.rooms[i].size_effect, unit::percent, 0)}));
+    }
+    table.note = c.words(sizes_note{});
+    return table;
+}
+
 }  // namespace
 
 Blocks fabric_derivations(const Context& c) {
@@ -142,11 +162,12 @@ Blocks fabric_derivations(const Context& c) {
         return out;
     }
     const auto& room = reference::reference_room();
-    say(out, c.words(rate_explained{.area = text(room.floor_area, unit::square_metre, 0),
-                                    .glazing = text(room.glazing_share_of_floor, unit::percent, 0),
+    say(out, c.words(rate_explained{.glazing = text(room.glazing_share_of_floor, unit::percent, 0),
+                                    .area = text(room.floor_area, unit::square_metre, 0),
                                     .source = source_title(room.source)}));
     out.push_back(fabric_table(c, groups));
     out.push_back(terms_table(c, groups));
+    out.push_back(sizes_table(c));
     return out;
 }
 
