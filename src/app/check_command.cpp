@@ -157,7 +157,7 @@ int check_filed(const std::string& folder, const Study& s, std::ostream& out, st
     const Diagnostics faults = mixed(filed);
     print(faults, err);
     if (!faults.empty()) return exit_file;
-    out << "pack and record in " << folder << ": " << state_of(filed, s.origin.inputs_sha256) << '\n';
+    out << "pack and record in " << folder << ": " << state_of(filed, record::inputs_sha256(s.origin)) << '\n';
     return exit_done;
 }
 

@@ -56,7 +56,8 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
                                                OutputFile{folder / pack_name(pack.stem, pack.part), pack.pdf}};
                         // Looked at while the folder is locked, so that no other run can issue it in between.
                         write_together(files, [&] {
-                            check_not_issued(filed_pack(folder, pack.stem), calculated.study.origin.inputs_sha256);
+                            check_not_issued(filed_pack(folder, pack.stem),
+                                             record::inputs_sha256(calculated.study.origin));
                         });
                         out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(),
                                            pack.pages.pages.size(), word(calculated.study.verdict));

@@ -72,7 +72,6 @@ std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::stri
     origin.job_file = identity.reference + "-" + identity.revision + ".yaml";
     origin.job_sha256 = record::sha256(text);
     for (const auto& f : out.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
-    origin.inputs_sha256 = record::inputs_sha256(origin);
     return out;
 }
 
@@ -115,7 +114,7 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
                                words(texts::pack::attached_file{.name = f.name})});
     }
     const pdf::Provenance provenance{std::string{job::name_of(job::status_names(), identity.status)},
-                                     study.origin.inputs_sha256, record::sha256(pack.record)};
+                                     record::inputs_sha256(study.origin), record::sha256(pack.record)};
     pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments, provenance);
     pack.part = style.part;
     return pack;

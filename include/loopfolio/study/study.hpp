@@ -32,7 +32,6 @@ struct Origin {
     std::string job_file;                ///< file name without folders
     std::string job_sha256;              ///< 64 hex digits of the job file's bytes
     std::vector<FileDigest> files = {};  ///< files that the job names, in the order in which they were read
-    std::string inputs_sha256 = {};      ///< over the job file and these files: see record::inputs_sha256
 };
 
 /// How much is calculated.
