@@ -18,8 +18,8 @@ constexpr std::array<Named<Basis>, 3> bases{{
     {Basis::assumed, word(Basis::assumed), "assumed"},
 }};
 constexpr std::array<Named<Status>, 2> statuses{{
-    {Status::draft, "draft"},
-    {Status::issued, "issued"},
+    {Status::draft, "draft", "draft"},
+    {Status::issued, "issued", "issued"},
 }};
 constexpr std::array<Named<FluidName>, 3> fluids{{
     {FluidName::water, "water", "water"},
