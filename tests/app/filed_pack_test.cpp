@@ -35,7 +35,7 @@ std::string changed(const std::string& text) { return with(text, "Ελένη Π�
 
 const std::vector<std::string> pair_alone{"HEL-0152-A.json", "HEL-0152-A.pdf"};
 
-struct Place {
+struct Desk {
     Folder jobs, packs;
     Run pack(const std::string& text, std::vector<std::string> more = {}) const {
         std::vector<std::string> args{"pack", jobs.write("job.yaml", text), "-o", packs.path};
@@ -79,7 +79,7 @@ TEST_CASE("a draft says so at the foot of every page and in its record, and what
         CHECK(page_says(page, "Drafft: heb ei gyhoeddi"));
         CHECK(page_says(page, "DRAFFT: cyfieithiad"));
     }
-    const Place place;
+    const Desk place;
     REQUIRE(place.pack(draft()).code == app::exit_done);
     CHECK(place.packs.read("HEL-0152-A.json").find("\"status\": \"draft\"") != std::string::npos);
     REQUIRE(place.pack(issued()).code == app::exit_done);
@@ -87,7 +87,7 @@ TEST_CASE("a draft says so at the foot of every page and in its record, and what
 }
 
 TEST_CASE("a draft is overwritten freely, and an issued pack never by another job") {
-    const Place place;
+    const Desk place;
     CHECK(place.pack(draft()).code == app::exit_done);
     CHECK(place.pack(changed(draft())).code == app::exit_done);
     CHECK(place.pack(issued()).code == app::exit_done);
@@ -130,7 +130,7 @@ TEST_CASE("a job is another one too where a file that it names is another") {
 }
 
 TEST_CASE("check looks at what lies in a folder of packs, and writes nothing there") {
-    const Place place;
+    const Desk place;
     CHECK(place.says(place.check(draft()), "none"));
     REQUIRE(place.pack(draft()).code == app::exit_done);
     CHECK(place.says(place.check(draft()), "of this job"));
@@ -168,7 +168,7 @@ TEST_CASE("check looks at what lies in a folder of packs, and writes nothing the
 }
 
 TEST_CASE("a run that is killed between the renames leaves a pair that check tells, and the next run mends it") {
-    const Place place;
+    const Desk place;
     REQUIRE(place.pack(draft()).code == app::exit_done);
     const int status = in_a_child([&] {
         seams().before_rename = [](int number) {
@@ -187,7 +187,7 @@ TEST_CASE("a run that is killed between the renames leaves a pair that check tel
 }
 
 TEST_CASE("no reference and revision can have the name of a part") {
-    const Place place;
+    const Desk place;
     const std::string close = with(with(draft(), "revision: A", "revision: A-household"), "Ελένη Παπαδάκη", "Else");
     REQUIRE(place.pack(draft(), {"--part", "household"}).code == app::exit_done);
     REQUIRE(place.pack(close).code == app::exit_done);
