@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands.hpp"
 #include "app/each_job.hpp"
+#include "app/filed_pack.hpp"
 #include "loopfolio/base/number_text.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/report/caveats.hpp"
@@ -9,7 +10,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <ostream>
+#include <string>
 
 namespace loopfolio::app {
 
@@ -160,25 +164,38 @@ std::string headed(std::string_view head, const std::string& lines) {
     return lines.empty() ? std::string{} : std::string{head} + "\n" + lines;
 }
 
+/// Whether what lies in a folder of packs for this job belongs together.
+int check_filed(const std::string& folder, const Study& s, std::ostream& out, std::ostream& err) {
+    const auto& identity = s.house.values.identity;
+    const FiledPack filed = filed_pack(folder, identity.reference + "-" + identity.revision);
+    const Diagnostics faults = mixed(filed);
+    print(faults, err);
+    if (!faults.empty()) return exit_file;
+    out << "pack and record in " << folder << ": " << state_of(filed, record::inputs_sha256(s.origin)) << '\n';
+    return exit_done;
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
     const auto look = templates::default_template(report::vocabulary());
-    return each_job(options.jobs, fonts, study::Scope::check, err,
-                    [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
-                        const Study& s = calculated.study;
-                        const Groups groups = groups_of(s);
-                        const auto& identity = s.house.values.identity;
-                        out << with_plain_spaces(identity.reference + ", revision " + identity.revision + "\n" +
-                                                 headed("rooms", groups.rooms) + headed("emitters", groups.emitters) +
-                                                 headed("sections", groups.sections) +
-                                                 headed("duty", circulator_line(s) + groups.duty) +
-                                                 headed("system water, hot water, sound", groups.other) +
-                                                 notes(s, look.texts)) +
-                                   fmt::format("verdict: {}\n", word(s.verdict));
-                        return options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
-                    });
+    return each_job(
+        options.jobs, fonts, study::Scope::check, err,
+        [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
+            const Study& s = calculated.study;
+            const Groups groups = groups_of(s);
+            const auto& identity = s.house.values.identity;
+            const bool draft = identity.status == job::Status::draft;
+            out << with_plain_spaces(identity.reference + ", revision " + identity.revision +
+                                     (draft ? ", draft\n" : "\n") + headed("rooms", groups.rooms) +
+                                     headed("emitters", groups.emitters) + headed("sections", groups.sections) +
+                                     headed("duty", circulator_line(s) + groups.duty) +
+                                     headed("system water, hot water, sound", groups.other) + notes(s, look.texts)) +
+                       fmt::format("verdict: {}\n", word(s.verdict));
+            const int code = options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
+            return options.folder.empty() ? code : std::max(code, check_filed(options.folder, s, out, err));
+        });
 }
 
 }  // namespace loopfolio::app

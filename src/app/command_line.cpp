@@ -7,7 +7,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <ostream>
+#include <string>
 
 namespace loopfolio::app {
 
@@ -19,7 +21,7 @@ constexpr const char* exit_codes =
     "  1  check --strict: a verdict is 'change'\n"
     "  2  the command line is wrong\n"
     "  3  a job file is invalid; nothing was written for it\n"
-    "  4  a file could not be read or written\n"
+    "  4  a file could not be read or written; or what lies in the folder was issued, or is mixed\n"
     "  70 a fault of the program itself";
 
 int dispatch(const CLI::App& pack, const PackOptions& pack_options, const CheckOptions& check_options,
@@ -28,7 +30,7 @@ int dispatch(const CLI::App& pack, const PackOptions& pack_options, const CheckO
     out.flush();
     if (out) return code;
     err << "standard output: cannot be written\n";
-    return exit_file;
+    return std::max<int>(code, exit_file);
 }
 
 }  // namespace
@@ -51,11 +53,15 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err)
     pack->add_option("--part", pack_options.part, "Print one part beside the summary: household, installer or assessor")
         ->type_name("PART");
     pack->footer(
-        "Writes REFERENCE-REVISION.pdf and REFERENCE-REVISION.json; with --part, REFERENCE-REVISION-PART.pdf.");
+        "Writes REFERENCE-REVISION.pdf and REFERENCE-REVISION.json; with --part, REFERENCE-REVISION+PART.pdf.");
 
     CheckOptions check_options;
     auto* check = program.add_subcommand("check", "Print a verdict for each room, emitter and section; write nothing");
     check->add_option("JOB", check_options.jobs, "Job files (YAML)")->required();
+    check
+        ->add_option("-o,--output", check_options.folder,
+                     "Folder of packs: look whether pack and record of each job there belong together")
+        ->type_name("DIR");
     check->add_flag("--strict", check_options.strict, "End with exit code 1 if a verdict is 'change'");
 
     try {

@@ -16,6 +16,7 @@ struct PackOptions {
 };
 struct CheckOptions {
     std::vector<std::string> jobs;
+    std::string folder;  ///< of packs, to be looked at too; empty: none
     bool strict = false;
 };
 

@@ -8,16 +8,38 @@
 #include "loopfolio/job/read_job.hpp"
 
 #include <algorithm>
+#include <exception>
 #include <ostream>
+#include <string>
+#include <variant>
+#include <vector>
 
 namespace loopfolio::app {
 
 inline void print(const Diagnostics& diagnostics, std::ostream& err) {
     for (const auto& d : diagnostics) err << text_of(d);
 }
+inline void print(const FileError& error, std::ostream& err) {
+    err << text_of({Severity::error,
+                    error.path,
+                    {},
+                    "",
+                    "",
+                    error.why,
+                    error.hint.empty() ? "look at its name, its permissions and the space on the disk" : error.hint});
+}
+inline void print_fault(const std::string& file, const char* what, std::ostream& err) {
+    err << text_of({Severity::error,
+                    file,
+                    {},
+                    "",
+                    "",
+                    std::string{"a fault of loopfolio itself: "} + what,
+                    "please report it, with this job file"});
+}
 
 /// Reads and calculates each job file. If that succeeds, calls `use(calculated, text, file)`, which returns an exit
-/// code.
+/// code. Whatever is thrown for one job is reported and ends that job alone.
 template <class Use>
 int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, study::Scope scope, std::ostream& err,
              Use&& use) {
@@ -36,8 +58,14 @@ int each_job(const std::vector<std::string>& files, const pdf::Fonts& fonts, stu
                 code = use(calculated, text, file);
             }
         } catch (const FileError& error) {
-            err << error.what() << '\n';
+            print(error, err);
             code = exit_file;
+        } catch (const std::exception& error) {
+            print_fault(file, error.what(), err);
+            code = exit_fault;
+        } catch (...) {
+            print_fault(file, "something was thrown that has no name", err);
+            code = exit_fault;
         }
         worst = std::max(worst, code);
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands.hpp"
 #include "app/each_job.hpp"
+#include "app/filed_pack.hpp"
 
 #include <fmt/format.h>
 
@@ -13,7 +14,13 @@
 namespace loopfolio::app {
 
 int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
-    auto loaded = load_style(options.look);
+    std::variant<std::unique_ptr<PackStyle>, Diagnostics> loaded;
+    try {
+        loaded = load_style(options.look);
+    } catch (const FileError& error) {
+        print(error, err);
+        return exit_file;
+    }
     if (const auto* diagnostics = std::get_if<Diagnostics>(&loaded)) {
         print(*diagnostics, err);
         return exit_invalid;
@@ -45,9 +52,13 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
                             return exit_invalid;
                         }
                         const std::filesystem::path folder{options.folder};
-                        const std::array files{OutputFile{folder / (pack.stem + ".json"), pack.record},
-                                               OutputFile{folder / (pack.stem + pack.suffix + ".pdf"), pack.pdf}};
-                        write_together(files);
+                        const std::array files{OutputFile{folder / record_name(pack.stem), pack.record},
+                                               OutputFile{folder / pack_name(pack.stem, pack.part), pack.pdf}};
+                        // Looked at while the folder is locked, so that no other run can issue it in between.
+                        write_together(files, [&] {
+                            check_not_issued(filed_pack(folder, pack.stem),
+                                             record::inputs_sha256(calculated.study.origin));
+                        });
                         out << fmt::format("{}: {} pages, verdict {}\n", files[1].path.string(),
                                            pack.pages.pages.size(), word(calculated.study.verdict));
                         return exit_done;

@@ -16,11 +16,7 @@ namespace {
 constexpr std::size_t largest_template_file = 8'000'000;
 constexpr std::string_view always_printed = "summary";
 
-std::optional<std::string> contents(const std::string& path) {
-    std::error_code fault;
-    if (!std::filesystem::is_regular_file(path, fault)) return std::nullopt;
-    return read_file(path, largest_template_file);
-}
+std::optional<std::string> contents(const std::string& path) { return read_file_if_there(path, largest_template_file); }
 
 /// The files in a template's folder and the folders below it. A folder that cannot be read gives none: the error is
 /// reported when its pack.yaml is read.
@@ -85,7 +81,7 @@ std::string keep_only(PackStyle& style, const std::string& part) {
                                    [&](const auto& p) { return p.part == part; });
     if (!there) return "the template has no part '" + part + "'; it has: " + known;
     std::erase_if(style.look.parts, [&](const auto& p) { return p.part != part && p.part != always_printed; });
-    style.suffix = "-" + part;
+    style.part = part;
     return {};
 }
 

@@ -5,6 +5,7 @@
 #include "app/unprintable.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/version.hpp"
+#include "loopfolio/job/names.hpp"
 #include "loopfolio/job/read_job.hpp"
 #include "loopfolio/layout/lay_out.hpp"
 #include "loopfolio/pdf/write_pdf.hpp"
@@ -66,7 +67,9 @@ std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::stri
     Calculated out{std::get<study::Study>(std::move(result)), std::move(read.diagnostics), std::move(read.files)};
     auto& origin = out.study.origin;
     origin.version = version();
-    origin.job_file = std::filesystem::path{file}.filename().string();
+    // The name under which it is attached: what it was called when it was read is no part of the result.
+    const auto& identity = out.study.house.values.identity;
+    origin.job_file = identity.reference + "-" + identity.revision + ".yaml";
     origin.job_sha256 = record::sha256(text);
     for (const auto& f : out.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
     return out;
@@ -110,8 +113,10 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
         attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
                                words(texts::pack::attached_file{.name = f.name})});
     }
-    pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments);
-    pack.suffix = style.suffix;
+    const pdf::Provenance provenance{std::string{job::name_of(job::status_names(), identity.status)},
+                                     record::inputs_sha256(study.origin), record::sha256(pack.record)};
+    pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments, provenance);
+    pack.part = style.part;
     return pack;
 }
 

@@ -66,12 +66,31 @@ std::vector<std::string_view> report_unknown(Findings& findings, const yaml::Fil
     return out;
 }
 
+/// Whether no column is known, or near one that is known: then the file is most likely somebody else's, named by
+/// mistake, and nothing of it is repeated in a message.
+bool is_foreign(const Group& known, const Node& table) {
+    return std::ranges::none_of(table.entries, [&](const Entry& column) {
+        return find_field(known, column.key) != nullptr || !meant_by(known, column.key).key.empty();
+    });
+}
+
 }  // namespace
 
 bool check_columns(Reading& reading, const yaml::FileKind& kind, const Columns& columns, OpenedFile& file) {
     Node& table = file.list;
     const std::vector<Field> fields = known_fields(columns);
     const Group known{"", fields};
+    if (is_foreign(known, table)) {
+        reading.findings.add({Severity::error,
+                              {},
+                              table.entries.front().place,
+                              "",
+                              "",
+                              "the first line names no column of " + std::string{kind.one},
+                              names_hint(known)});
+        reading.files_told_of.push_back(table.place.file);
+        return false;
+    }
     const auto meant = report_unknown(reading.findings, kind, known, table);
     file.whole = meant.empty();
     bool lacking = false;

@@ -17,6 +17,10 @@ constexpr std::array<Named<Basis>, 3> bases{{
     {Basis::document, word(Basis::document), "read in a document"},
     {Basis::assumed, word(Basis::assumed), "assumed"},
 }};
+constexpr std::array<Named<Status>, 2> statuses{{
+    {Status::draft, "draft", "draft"},
+    {Status::issued, "issued", "issued"},
+}};
 constexpr std::array<Named<FluidName>, 3> fluids{{
     {FluidName::water, "water", "water"},
     {FluidName::propylene_glycol, "propylene_glycol", "propylene glycol"},
@@ -78,6 +82,7 @@ std::vector<std::string_view> names_of(std::span<const Row> rows) {
 }  // namespace
 
 NamesFor<Basis> basis_names() { return bases; }
+NamesFor<Status> status_names() { return statuses; }
 NamesFor<FluidName> fluid_names() { return fluids; }
 NamesFor<ConcentrationBasis> concentration_basis_names() { return concentration_bases; }
 NamesFor<ElementKind> element_kind_names() { return element_kinds; }

@@ -3,6 +3,7 @@
 #include "pdf/description.hpp"
 
 #include "pdf/characters.hpp"
+#include "pdf/provenance.hpp"
 
 #include <fmt/format.h>
 
@@ -43,12 +44,13 @@ std::string plain(std::string_view name, std::string_view text) {
 constexpr std::string_view producer = "loopfolio with libharu";
 
 /// PDF/A accepts the names of PDF/UA only if they are declared (ISO 19005-3, 6.6.2.3; ISO 14289-1, clause 5).
-constexpr std::string_view schema_of_pdfua =
+constexpr std::string_view schemas_begin =
     "  <rdf:Description rdf:about=\"\"\n"
     "    xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\"\n"
     "    xmlns:pdfaSchema=\"http://www.aiim.org/pdfa/ns/schema#\"\n"
     "    xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\">\n"
-    "   <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">\n"
+    "   <pdfaExtension:schemas><rdf:Bag>\n"
+    "   <rdf:li rdf:parseType=\"Resource\">\n"
     "    <pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>\n"
     "    <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>\n"
     "    <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>\n"
@@ -58,7 +60,9 @@ constexpr std::string_view schema_of_pdfua =
     "     <pdfaProperty:category>internal</pdfaProperty:category>\n"
     "     <pdfaProperty:description>The part of ISO 14289 that the file holds to</pdfaProperty:description>\n"
     "    </rdf:li></rdf:Seq></pdfaSchema:property>\n"
-    "   </rdf:li></rdf:Bag></pdfaExtension:schemas>\n"
+    "   </rdf:li>\n";
+constexpr std::string_view schemas_end =
+    "   </rdf:Bag></pdfaExtension:schemas>\n"
     "  </rdf:Description>\n";
 
 void fill_info(const HaruDocument& document, const layout::DocumentInfo& info) {
@@ -80,20 +84,21 @@ std::string pdf_date(const layout::DocumentInfo& info) {
     return fmt::format("D:{:04}{:02}{:02}000000Z", info.year, info.month, info.day);
 }
 
-void describe(const HaruDocument& document, const layout::DocumentInfo& info) {
+void describe(const HaruDocument& document, const layout::DocumentInfo& info, const Provenance& provenance) {
     fill_info(document, info);
     document.set_text(document.catalog(), "Lang", info.language);
     HPDF_Dict shown = document.inner_dictionary();
     HPDF_Dict_AddBoolean(shown, "DisplayDocTitle", HPDF_TRUE);
     HPDF_Dict_Add(document.catalog(), "ViewerPreferences", shown);
-    HPDF_Dict metadata = document.plain_stream(xmp(info));  // not compressed, so that any program can find it
+    // Not compressed, so that any program can find it.
+    HPDF_Dict metadata = document.plain_stream(xmp(info, provenance));
     HPDF_Dict_AddName(metadata, "Type", "Metadata");
     HPDF_Dict_AddName(metadata, "Subtype", "XML");
     HPDF_Dict_Add(document.catalog(), "Metadata", metadata);
     document.check("writing the title and its like");
 }
 
-std::string xmp(const layout::DocumentInfo& info) {
+std::string xmp(const layout::DocumentInfo& info, const Provenance& provenance) {
     const std::string date = fmt::format("{:04}-{:02}-{:02}T00:00:00Z", info.year, info.month, info.day);
     std::string out =
         "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
@@ -104,14 +109,16 @@ std::string xmp(const layout::DocumentInfo& info) {
         "    xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"\n"
         "    xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"\n"
         "    xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\"\n"
-        "    xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n";
+        "    xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\"";
+    out += provenance_prefix(provenance) + ">\n";
     out += plain("pdfaid:part", "3") + plain("pdfaid:conformance", "A") + plain("pdfuaid:part", "1");
     out += plain("dc:format", "application/pdf");
     out += list("dc:title", "Alt", info.title) + list("dc:creator", "Seq", info.author);
     out += list("dc:description", "Alt", info.subject) + list("dc:language", "Bag", info.language);
     out += plain("xmp:CreatorTool", info.creator) + plain("xmp:CreateDate", date);
-    out += plain("pdf:Producer", producer) + "  </rdf:Description>\n";
-    out += schema_of_pdfua;
+    out += plain("pdf:Producer", producer) + provenance_properties(provenance) + "  </rdf:Description>\n";
+    out += std::string{schemas_begin} + provenance_schema(provenance);
+    out += schemas_end;
     return out + " </rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
 }
 

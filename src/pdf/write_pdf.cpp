@@ -159,7 +159,8 @@ void fill_page(const HaruDocument& document, HPDF_Page page, Drawing& drawing) {
 
 }  // namespace
 
-std::string write_pdf(const layout::Pages& pages, const Fonts& fonts, std::span<const Attachment> attachments) {
+std::string write_pdf(const layout::Pages& pages, const Fonts& fonts, std::span<const Attachment> attachments,
+                      const Provenance& provenance) {
     const HaruDocument document;
     DocumentFonts document_fonts{document, fonts.impl()};
     DocumentImages document_images{document, pages.images};
@@ -178,7 +179,7 @@ std::string write_pdf(const layout::Pages& pages, const Fonts& fonts, std::span<
         add_links(document, pages.pages[i].links, static_cast<int>(i), made, tagging);
     }
     add_bookmarks(document, pages.bookmarks, made);
-    describe(document, pages.info);
+    describe(document, pages.info, provenance);
     attach(document, attachments, pdf_date(pages.info));
     make_archivable(document);
     const ObjectTexts structure = structure_objects(document, tagging, made);  // last, as it numbers objects

@@ -17,6 +17,7 @@ Json origin_json(const study::Origin& origin) {
     out["job_sha256"] = origin.job_sha256;
     out["files"] = Json::array();
     for (const auto& file : origin.files) out["files"].push_back({{"name", file.name}, {"sha256", file.sha256}});
+    out["inputs_sha256"] = inputs_sha256(origin);
     return out;
 }
 

@@ -47,6 +47,13 @@ PageWords page_words(const Context& c) {
 
 Picture pictured(const templates::Picture& picture) { return {picture.image, picture.height_mm, picture.alternative}; }
 
+/// What the foot of every page says of a job or a template that is not final; nothing where both are.
+std::string draft_words(const Context& c) {
+    if (c.job.identity.status == job::Status::issued) return c.look.draft;
+    std::string out = c.words(draft_status{});
+    return c.look.draft.empty() ? out : out + " · " + c.look.draft;
+}
+
 Report cover(const Context& c) {
     const auto& job = c.job;
     const std::string place = job.property.address.empty() ? std::string{} : job.property.address.front();
@@ -66,7 +73,7 @@ Report cover(const Context& c) {
     report.month = static_cast<int>(static_cast<unsigned>(job.identity.design_date.month()));
     report.day = static_cast<int>(static_cast<unsigned>(job.identity.design_date.day()));
     report.language = c.look.language;
-    report.draft = c.look.draft;
+    report.draft = draft_words(c);
     report.words = page_words(c);
     report.paper = c.look.paper;
     report.palette = c.look.palette;

@@ -138,8 +138,7 @@ private:
             const auto same = [&](const Cell& c) { return c.text == head_[i].text; };
             if (std::find_if(head_.begin(), head_.begin() + static_cast<std::ptrdiff_t>(i), same) !=
                 head_.begin() + static_cast<std::ptrdiff_t>(i)) {
-                throw Stop{head_[i].at, "the column " + named(printable(head_[i].text, 40)) + " stands twice",
-                           "remove one of the two"};
+                throw Stop{head_[i].at, "a column of this name stands in the line already", "remove one of the two"};
             }
         }
     }

@@ -4,6 +4,12 @@
 
 #include "support/catch.hpp"
 
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <string>
+#include <vector>
+
 using namespace loopfolio;
 using namespace loopfolio::tests;
 
@@ -40,7 +46,7 @@ TEST_CASE("one part is printed with the summary, under a name of its own") {
     const Folder folder;
     const auto ran = program({"pack", example("manifold-flat"), "-o", folder.path, "--part", "assessor"});
     CHECK(ran.code == 0);
-    CHECK(folder.names() == std::vector<std::string>{"HEL-0152-A-assessor.pdf", "HEL-0152-A.json"});
+    CHECK(folder.names() == std::vector<std::string>{"HEL-0152-A+assessor.pdf", "HEL-0152-A.json"});
     const auto wrong = program({"pack", example("manifold-flat"), "-o", folder.path, "--part", "summary"});
     CHECK(wrong.code == 2);
     CHECK(wrong.err == "--part: the summary is printed with every part; name one of the others\n");
@@ -102,4 +108,50 @@ TEST_CASE("a job without a firm takes the template's, whole, or is told that the
     const auto made = program({"pack", file, "-o", out.path, "--template", folder.path + "/look"});
     CHECK(made.code == 0);
     CHECK(out.read("HEL-0152-A.json").find("Quarrybank Heat") != std::string::npos);
+}
+
+TEST_CASE("a file of a template that is there and cannot be read ends with 4, and never with other words") {
+    namespace fs = std::filesystem;
+    const Folder out;
+    struct Case {
+        std::function<void(const std::string& folder)> spoil;
+        std::string said;
+    };
+    const std::vector<Case> cases{
+        {[](const auto& f) { fs::create_directory(f + "/wording/household.yaml"); },
+         "/wording/household.yaml: error: cannot be read: Is a directory"},
+        {[](const auto& f) { fs::create_symlink("nowhere", f + "/wording/household.yaml"); },
+         "/wording/household.yaml: error: cannot be read: No such file or directory"},
+        {[](const auto& f) { fs::create_symlink("household.yaml", f + "/wording/household.yaml"); },
+         "/wording/household.yaml: error: cannot be read: Too many levels of symbolic links"},
+        {[](const auto& f) {
+             fs::remove(f + "/wording");
+             fs::create_symlink("nowhere", f + "/wording");
+         },
+         ".yaml: error: cannot be read: No such file or directory"},
+        {[](const auto& f) {
+             fs::remove(f + "/wording");
+             std::ofstream{f + "/wording"} << "no folder";
+         },
+         ".yaml: error: cannot be read: Not a directory"},
+        {[](const auto& f) { fs::create_directory(f + "/cautions.yaml"); },
+         "/cautions.yaml: error: cannot be read: Is a directory"},
+        {[](const auto& f) {
+             fs::remove(f + "/pack.yaml");
+             fs::create_symlink("pack.yaml", f + "/pack.yaml");
+         },
+         "/pack.yaml: error: cannot be read: Too many levels of symbolic links"},
+    };
+    for (const auto& c : cases) {
+        INFO(c.said);
+        const Folder folder;
+        fs::create_directories(folder.path + "/wording");
+        folder.write("pack.yaml", "loopfolio_template: 1\n");
+        c.spoil(folder.path);
+        const auto ran = program({"pack", example("manifold-flat"), "-o", out.path, "--template", folder.path});
+        INFO(ran.err);
+        CHECK(ran.code == 4);
+        CHECK(ran.err.find(c.said) != std::string::npos);
+        CHECK(out.names().empty());
+    }
 }

@@ -340,7 +340,7 @@ TEST_CASE("a season takes its hours from a climate file") {
              {"outdoor_c\n5\n", "warning: season.climate_file = w.csv: has 1 hours, and a year has 8760"},
              {"outdoor_c,hours\n", "names a file without a line"},
              {"temperature\n5\n",
-              "jobs/w.csv:1:1: error: temperature: is not a column of a climate file\n    hint: its columns are "
+              "jobs/w.csv:1:1: error: the first line names no column of a climate file\n    hint: its columns are "
               "`outdoor_c` and `hours`\n"}}) {
         INFO(c.said);
         const std::string all = said(text, {{"s.yaml", sources}, {"w.csv", c.weather}});

@@ -167,6 +167,18 @@ TEST_CASE("an attachment that PDF/A would not have is refused by name") {
     CHECK_THROWS_WITH(pdf::write_pdf(described(), tests::fonts(), twice), ContainsSubstring("another has its name"));
 }
 
+TEST_CASE("a file says where it comes from, and any program can read it") {
+    const pdf::Provenance provenance{"issued", std::string(64, 'a'), std::string(64, 'b')};
+    const std::string file = pdf::write_pdf(described(), tests::fonts(), attachments, provenance);
+    CHECK(pdf::provenance_of(file) == provenance);
+    CHECK(file.find("<loopfolio:recordSHA256>" + provenance.record_sha256 + "</loopfolio:recordSHA256>") !=
+          std::string::npos);
+    CHECK_FALSE(pdf::provenance_of(pdf::write_pdf(described(), tests::fonts(), attachments)));
+    for (const std::string_view other :
+         {"", "%PDF-1.7", "<?xpacket begin=", "<loopfolio:status>issued</loopfolio:status>"})
+        CHECK_FALSE(pdf::provenance_of(other));
+}
+
 TEST_CASE("the file's identifier is the digest of its content") {
     std::string file = pdf::write_pdf(described(), tests::fonts(), attachments);
     const auto [first, second] = identifiers(file);
@@ -193,7 +205,8 @@ TEST_CASE("samples for the validator", "[.samples]") {
     const auto write = [&](const char* name, const std::string& bytes) {
         std::ofstream{std::filesystem::path{folder} / name, std::ios::binary} << bytes;
     };
-    write("everything.pdf", pdf::write_pdf(everything(), tests::fonts(), attachments));
+    write("everything.pdf", pdf::write_pdf(everything(), tests::fonts(), attachments,
+                                           {"draft", std::string(64, 'a'), std::string(64, 'b')}));
     auto least = pages_of({{}});
     least.info.title = "x";
     write("least.pdf", pdf::write_pdf(least, tests::fonts()));

@@ -51,6 +51,29 @@ TEST_CASE("the record reads back and ends in a newline") {
     CHECK(text.find("NaN") == std::string::npos);
 }
 
+TEST_CASE("a record on a disk tells its status and the digest of its inputs") {
+    study::Study s = sample();
+    s.house.values.identity.status = job::Status::issued;
+    const auto filed = record::filed(record_of(s));
+    REQUIRE(filed);
+    CHECK(filed->status == "issued");
+    CHECK(filed->inputs_sha256 == record::inputs_sha256(s.origin));
+    const auto earlier = record::filed(R"({"record": "loopfolio design record", "job": {}, "origin": 1})");
+    REQUIRE(earlier);
+    CHECK(earlier->status + earlier->inputs_sha256 == "");
+    for (const std::string_view other : {"", "{", "[]", "{\"record\": 1}", "{\"record\": \"of a concert\"}", "\xff"})
+        CHECK_FALSE(record::filed(other));
+}
+
+TEST_CASE("the digest of the inputs is that of their digests, one a line, as sha256sum prints them") {
+    study::Origin origin;
+    origin.job_sha256 = record::sha256("job");
+    CHECK(record::inputs_sha256(origin) == record::sha256(record::sha256("job") + "\n"));
+    origin.files = {{"a/b.csv", record::sha256("b")}};
+    CHECK(record::inputs_sha256(origin) ==
+          record::sha256(record::sha256("job") + "\n" + record::sha256("b") + "  a/b.csv\n"));
+}
+
 TEST_CASE("the record states its version, and so does its description") {
     CHECK(Json::parse(record_of(sample()))["record_version"] == record::record_version);
     std::ifstream in{std::string{LOOPFOLIO_SOURCE_DIR} + "/docs/record.md"};

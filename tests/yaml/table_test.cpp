@@ -85,7 +85,7 @@ TEST_CASE("tables that cannot be read are told with their place") {
         {"a,b\n1,\"2\n", "table.csv:2:3: error: a quoted text is not closed on its line"},
         {"a,b\n\"1\"x,2\n", "table.csv:2:4: error: something stands behind a closed quote"},
         {"a,,c\n1,2,3\n", "table.csv:1:3: error: a column has no name"},
-        {"a,b,a\n", "table.csv:1:5: error: the column `a` stands twice"},
+        {"a,b,a\n", "table.csv:1:5: error: a column of this name stands in the line already"},
         {"a,b\n1,2,3\n", "table.csv:2:5: error: has more cells than the first line names, 2"},
         {"a,b\n1,\xff\n", "table.csv:2:3: error: is not UTF-8 text"},
     };

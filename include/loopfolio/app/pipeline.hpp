@@ -34,8 +34,8 @@ struct Calculated {
 
 /// The two files of a pack as bytes, and the pages that the PDF was written from.
 struct Pack {
-    std::string stem;    ///< file name without its ending: `MILL-014-A`
-    std::string suffix;  ///< of the PDF's name, after the stem
+    std::string stem;  ///< file name without its ending: `MILL-014-A`
+    std::string part;  ///< the one part that is printed with the summary; empty: all
     std::string pdf;
     std::string record;
     layout::Pages pages;

@@ -33,10 +33,14 @@ struct Property {
     std::string description;           ///< `semi-detached house, built about 1936`
 };
 
+/// A draft may still change, and says so on every page. An issued pack is never overwritten by another job.
+enum class Status { draft, issued };
+
 struct Identity {
     std::string reference;  ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
     std::string revision;   ///< same characters as `reference`
     date::year_month_day design_date;
+    Status status = Status::draft;
     std::string supersedes;  ///< earlier revision, may be empty
 };
 

@@ -4,6 +4,7 @@
 
 #include "loopfolio/layout/page.hpp"
 #include "loopfolio/pdf/fonts.hpp"
+#include "loopfolio/pdf/provenance.hpp"
 
 #include <span>
 #include <string>
@@ -28,6 +29,6 @@ struct Attachment {
 /// Throws std::runtime_error naming the character where no font holds it, the attachment or image that cannot
 /// be carried, what is wrong with the structure, or the library's error code.
 [[nodiscard]] std::string write_pdf(const layout::Pages& pages, const Fonts& fonts,
-                                    std::span<const Attachment> attachments = {});
+                                    std::span<const Attachment> attachments = {}, const Provenance& provenance = {});
 
 }  // namespace loopfolio::pdf

@@ -4,6 +4,7 @@
 
 #include "loopfolio/job/job.hpp"
 #include "loopfolio/job/keys/makers.hpp"
+#include "loopfolio/job/names.hpp"
 #include "loopfolio/job/version.hpp"
 
 /// The keys of the file itself, of the people in it and of a value with its basis.
@@ -57,6 +58,10 @@ inline constexpr auto identity = table(
     id("reference", always, &Identity::reference, 60).means("Names the job and its output files."),
     id("revision", always, &Identity::revision, 60).means("Tells one issue from the next; part of the file names."),
     makers::words("design_date", Form::date, always).means("The day that the design speaks for: year-month-day."),
+    choice("status", optional, "status", &Identity::status, status_names)
+        .left_out("`draft`")
+        .means("`draft`: every page says that it is one, and the next run overwrites it. `issued`: the pack is never "
+               "overwritten by another job of this reference and revision."),
     maybe_line("supersedes", &Identity::supersedes).left_out("nothing").means("The issue that this one replaces."));
 
 inline constexpr auto firm = table(
