@@ -206,6 +206,14 @@ enum class Caveat {
     /// The stated capacity and the manufacturer's table differ by over 10 %; figure: their ratio.
     capacity_unlike_table,
     head_far_off,  ///< more head than domestic pumps give, 100 kPa: common practice, no source; figure: Pa
+    // What the job states and is not usual, as `job::Unusual` says.
+    unusual_outdoor,           ///< figure: °C
+    unusual_room,              ///< figure: m2
+    emitter_longer_than_room,  ///< figure: metres
+    performance_rises,         ///< figure: the colder outdoor temperature in °C
+    nominal_capacity,          ///< figure: W
+    same_name,                 ///< of two rooms, the later one; figure: 0
+    pipework_far_off,          ///< figure: metres
 };
 struct Flag {
     Caveat caveat{};
@@ -252,6 +260,10 @@ struct Design {
     [[nodiscard]] const Finding& at(FindingId id) const { return findings.at(static_cast<std::size_t>(id.at)); }
     [[nodiscard]] Verdict verdict_of(FindingId id) const { return at(id).verdict; }
 };
+
+/// What the job states and is not usual, as flags. They depend on no figure of the design, so they are asked for once
+/// and not in each design of a search.
+[[nodiscard]] std::vector<Flag> unusual_flags(const job::Job& values);
 
 /// Why a design was not possible. `field` is a path in the job.
 struct Refusal {
