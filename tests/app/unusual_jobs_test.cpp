@@ -50,7 +50,7 @@ TEST_CASE("jobs that state what is unusual are asked about, and check lists it w
     } rows[] = {
         {"cop_rises_when_colder", "warning: heat_source.performance.points: have a higher `ratio` at ",
          "has a better COP in colder air, at "},
-        {"minus40", "warning: conditions.outdoor_temperature_c = -40: ", "temperature, -40 °C, is unusual"},
+        {"minus40", "warning: conditions.outdoor_temperature_c = -40: ", "temperature, \u221240 °C, is unusual"},
         {"emitter_20m_in_tiny", "length_mm = 20000: is longer than a wall of its room",
          "longer than a wall of its room"},
         {"emitter_20m_in_tiny", "floor_area_m2 = 0.5: is unusual for one room", "is unusual for one room"},
