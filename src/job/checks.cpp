@@ -48,9 +48,6 @@ void check_temperatures(const Draft& draft) {
     if (c.flow.given() && c.flow.value > Temperature::from_celsius(65)) {
         warn(*draft.conditions, "flow_temperature_c", "is high for a low-temperature heat source");
     }
-    if (c.outdoor.given() && c.outdoor.value > Temperature::from_celsius(5)) {
-        warn(*draft.conditions, "outdoor_temperature_c", "is mild for a design outdoor temperature");
-    }
     if (c.mild_day.given() && c.outdoor.given() && c.mild_day.value <= c.outdoor.value) {
         complain(*draft.conditions, "mild_day_temperature_c",
                  "must be above the design outdoor temperature, " + celsius_text(c.outdoor.value));

@@ -20,6 +20,7 @@ struct Draft {
     std::vector<Mapping> emitters;
     std::vector<Mapping> sections;
     std::optional<Mapping> heat_source;
+    std::vector<Mapping> further_units;  ///< of the heat source
     std::optional<Mapping> season;
     std::vector<Mapping> mixers;
     std::vector<Mapping> further_circulators;
@@ -64,6 +65,8 @@ void check_season(const Draft& draft);
 /// Warns of a price that is not realistic for electricity.
 void check_price(const Draft& draft);
 void check_ids(const Draft& draft);
+/// Asks about values that are more often a slip than the truth.
+void check_unusual(const Draft& draft);
 void check_references(const Draft& draft);
 void check_pipework(const Draft& draft);
 /// Checks that every emitter has a flow route and a return route. Sections and references must be valid already.

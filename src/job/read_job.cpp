@@ -30,6 +30,7 @@ void check(const Draft& draft) {
     check_temperatures(draft);
     check_season(draft);
     check_price(draft);
+    check_unusual(draft);
     check_ids(draft);
     check_references(draft);
     check_pipework(draft);

@@ -114,6 +114,22 @@ std::vector<PerformancePoint> read_points(const Mapping& m) {
     return out;
 }
 
+/// A manufacturer states one minimum output for all temperatures, which may lie above the capacity in great cold. Above
+/// the largest capacity of the table it is a mistake.
+template <class Units>
+void check_least_under_table(const Mapping& m, const Units& units) {
+    if (!units.least_output || units.performance.empty()) return;
+    Power largest;
+    for (const auto& point : units.performance) {
+        if (!point.capacity) return;
+        largest = std::max(largest, *point.capacity);
+    }
+    if (units.least_output->value <= largest) return;
+    complain(m, "minimum_output_kw",
+             "must not be above the capacity, at most " + decimal(largest.in(unit::kilowatt)) + " kW by the points",
+             "it is what one unit can be turned down to");
+}
+
 /// Reads the keys that the heat source shares with further units.
 template <class Units>
 void read_table(const Mapping& m, Units& out) {
@@ -124,12 +140,14 @@ void read_table(const Mapping& m, Units& out) {
     const bool by_point = std::ranges::any_of(out.performance, [](const auto& p) { return p.least.has_value(); });
     if (out.least_output && by_point)
         complain(m, "minimum_output_kw", "is stated by the points too, as `least_kw`", "keep one of the two");
+    else check_least_under_table(m, out);
 }
 
 constexpr std::string_view shared_by_capacity = "units of different kinds share the load by it";
 
-void read_further(const Mapping& m, HeatSource& out, bool sound_asked) {
-    for (const auto& item : open_items(m, "further_units", group("further_units"))) {
+void read_further(const Mapping& m, HeatSource& out, std::vector<Mapping>& items, bool sound_asked) {
+    items = open_items(m, "further_units", group("further_units"));
+    for (const auto& item : items) {
         FurtherUnits units;
         read_keys(item, keys::further_units, units);
         read_table(item, units);
@@ -181,14 +199,25 @@ void check_running(const Mapping& m, const HeatSource& out) {
         demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");
 }
 
-HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
+/// Of units without a table the stated capacity is the only one known. It is that of all of them together.
+void check_turned_down(const Mapping& m, const HeatSource& source) {
+    if (!source.performance.empty() || !source.least_output || !source.capacity) return;
+    if (static_cast<double>(source.number) * source.least_output->value <= source.capacity->value) return;
+    complain(m, "minimum_output_kw",
+             source.number == 1 ? "must not be above `capacity_kw`"
+                                : "must not be above the share of one unit in `capacity_kw`",
+             "it is what one unit can be turned down to");
+}
+
+HeatSource read_heat_source(const Mapping& m, std::vector<Mapping>& further_units, bool sound_asked) {
     HeatSource out;
     read_keys(m, keys::heat_source, out);
     read_keys(m, keys::running, out);
     read_keys(m, keys::heat_source_cautions, out);
     out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
     read_table(m, out);
-    read_further(m, out, sound_asked);
+    read_further(m, out, further_units, sound_asked);
+    check_turned_down(m, out);
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));
     out.pressure_drop_flow = if_given(flow_at(m, "pressure_drop_flow_l_per_min", "pressure_drop_flow_l_per_s"));
     check_running(m, out);
@@ -204,7 +233,8 @@ HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
 
 void read_plant(const Mapping& top, Draft& draft) {
     draft.heat_source = open_child(top, "heat_source", group("heat_source"));
-    if (draft.heat_source) draft.job.heat_source = read_heat_source(*draft.heat_source, has(top, "sound"));
+    if (draft.heat_source)
+        draft.job.heat_source = read_heat_source(*draft.heat_source, draft.further_units, has(top, "sound"));
     if (const auto m = open_child(top, "circulator", group("circulator"))) {
         draft.job.circulator = read_circulator(*m);
     }

@@ -6,6 +6,7 @@
 #include "loopfolio/job/keys/season.hpp"
 #include "loopfolio/reference/climate.hpp"
 #include "loopfolio/reference/defaults.hpp"
+#include "loopfolio/reference/thresholds.hpp"
 
 #include <algorithm>
 #include <array>
@@ -46,6 +47,7 @@ constexpr yaml::FileKind climate_kind{
     "a climate file", "climate files", "each item starts with `- outdoor_c:`",
     "the first line names the columns: `outdoor_c`, and `hours` unless each line is an hour"};
 constexpr double whole_year = 8760.0;
+constexpr double year_with_gaps = 0.99 * whole_year;  // a station that misses a few readings has still had its year
 
 /// Groups rows by temperature. Rows with hours may repeat a temperature; rows without are one hour each, grouped by
 /// whole degrees.
@@ -89,7 +91,8 @@ void read_climate_file(const Mapping& m, Season& out) {
                  "give one year");
         return;
     }
-    if (hourly && sum < whole_year) warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760");
+    if (hourly && sum < whole_year && sum >= year_with_gaps)
+        warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760");
     if (!rows.empty() && sum <= 0.0) complain(m, "climate_file", "has no hours at all");
     out.bins = gathered(rows, hourly);
     out.readings = hourly ? static_cast<int>(rows.size()) : 0;
@@ -109,6 +112,8 @@ void read_climate(const Mapping& m, Season& out) {
     for (auto way = first + 1; way != ways.end(); ++way) {
         if (has(m, *way)) complain(m, *way, "says the same as " + named(*first), "keep one of them");
     }
+    if (has(m, "period") && *first == "climate")
+        complain(m, "period", "is read only with `bins` or `climate_file`: a reference climate is a whole year's");
 }
 
 void check_prices(const Mapping& m) {
@@ -160,8 +165,51 @@ void check_coldest(const Draft& draft) {
          "check the place, and that temperatures are in °C");
 }
 
+namespace {
+
+Duration total_of(const std::vector<OutdoorHours>& bins) {
+    Duration out;
+    for (const auto& bin : bins) out += bin.time;
+    return out;
+}
+
+/// Whether the hours go up to where heating ends: the warmest lies as near below the base as to its colder neighbour.
+bool reach_base(const std::vector<OutdoorHours>& bins, Temperature base) {
+    const Temperature warmest = bins.back().outdoor;
+    return warmest >= base || (bins.size() > 1 && base - warmest <= warmest - bins[bins.size() - 2].outdoor);
+}
+
+/// Whether every line of the hours could be read: a line that is missing has been reported, and would be again.
+bool are_whole(const Draft& draft) {
+    const Node* bins = value_at(*draft.season, "bins");
+    const auto& read = draft.job.season->bins;
+    if (has(*draft.season, "climate") || read.empty()) return false;
+    return bins == nullptr || (bins->items.size() == read.size() && !has(*draft.season, "climate_file"));
+}
+
+/// Hours that are neither a year nor all of a year that need heat would be printed as if they were.
+void check_year(const Draft& draft) {
+    const Season& season = *draft.job.season;
+    if (!are_whole(draft) || has(*draft.season, "period")) return;
+    const Duration total = total_of(season.bins);
+    const Temperature base = season.base.given() ? season.base.value : reference::defaults().season_base.value;
+    const bool heating_season = total >= reference::thresholds().shortest_season.value && reach_base(season.bins, base);
+    if (total <= Duration{} || total >= unit::hour(year_with_gaps) || heating_season) return;
+    const bool from_file = !season.climate_file.empty();
+    complain(*draft.season, from_file ? "climate_file" : "bins",
+             (from_file ? "has " : "have ") + decimal(total.in(unit::hour)) + " hours up to " +
+                 in_celsius(season.bins.back().outdoor) + ", which is neither a year nor all of it that needs heat",
+             "give all hours of a year that are colder than " + in_celsius(base) +
+                 ", or say with `period` what they are: `January 2026`");
+}
+
+}  // namespace
+
 void check_season(const Draft& draft) {
-    if (draft.season && draft.job.season) check_coldest(draft);
+    if (draft.season && draft.job.season) {
+        check_coldest(draft);
+        check_year(draft);
+    }
     if (!draft.season || !draft.job.season || !draft.heat_source || !draft.job.heat_source) return;
     const Season& season = *draft.job.season;
     const HeatSource& source = *draft.job.heat_source;

@@ -11,8 +11,10 @@ namespace loopfolio::network {
 
 namespace {
 
-/// Slopes at the points of a monotone piecewise cubic (Fritsch and Carlson 1980, in Butland's harmonic-mean form; from
-/// memory): zero where the sign of the secants changes, and their weighted harmonic mean elsewhere.
+/// Slopes at the points of a monotone piecewise cubic (Fritsch and Butland 1984, from memory; scipy's PchipInterpolator
+/// has the same inner ones): zero where the sign of the secants changes, and elsewhere their weighted harmonic mean,
+/// 1 / (α/left secant + (1 − α)/right secant) with α = (left width + 2 right width) / (3 (left width + right width)).
+/// So the secant over the narrower gap, whose points are nearer, counts more. At the ends the slope is the secant.
 std::vector<double> monotone_slopes(const std::vector<double>& x, const std::vector<double>& y) {
     const std::size_t n = x.size();
     std::vector<double> slope(n, (y[1] - y[0]) / (x[1] - x[0]));
@@ -23,7 +25,7 @@ std::vector<double> monotone_slopes(const std::vector<double>& x, const std::vec
         const double b = (y[i + 1] - y[i]) / right;
         const double wa = left + 2.0 * right;
         const double wb = 2.0 * left + right;
-        slope[i] = a * b > 0.0 ? (wa + wb) / (wa / b + wb / a) : 0.0;
+        slope[i] = a * b > 0.0 ? (wa + wb) / (wa / a + wb / b) : 0.0;
     }
     slope[n - 1] = (y[n - 1] - y[n - 2]) / (x[n - 1] - x[n - 2]);
     return slope;

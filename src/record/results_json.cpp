@@ -57,6 +57,13 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::outside_table: return "outside_table";
         case design::Caveat::capacity_unlike_table: return "capacity_unlike_table";
         case design::Caveat::flow_far_off: return "flow_far_off";
+        case design::Caveat::unusual_outdoor: return "unusual_outdoor";
+        case design::Caveat::unusual_room: return "unusual_room";
+        case design::Caveat::emitter_longer_than_room: return "emitter_longer_than_room";
+        case design::Caveat::performance_rises: return "performance_rises";
+        case design::Caveat::nominal_capacity: return "nominal_capacity";
+        case design::Caveat::same_name: return "same_name";
+        case design::Caveat::pipework_far_off: return "pipework_far_off";
     }
     return "";
 }

@@ -163,6 +163,7 @@ Json season_json(const study::Totals& totals) {
     out["bins_kwh"] = Json::array();
     for (const auto energy : totals.bin_electricity) out["bins_kwh"].push_back(number_in(energy, unit::kilowatt_hour));
     put(out, "sum", totals.electricity, unit::kilowatt_hour);
+    put(out, "time", totals.season_time, unit::hour);
     return out;
 }
 

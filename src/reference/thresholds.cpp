@@ -31,6 +31,15 @@ constexpr Thresholds table = {
     .longest_reheat = cited(unit::hour, 8.0, 6.0, 10.0, "common-practice"),
     .left_to_coil = cited(unit::kelvin, 5.0, 3.0, 8.0, "common-practice"),
     .round_the_store = cited(unit::celsius, 20.0, 15.0, 25.0, "common-practice"),
+    .coldest_design = cited(unit::celsius, -15.0, -20.0, -10.0, "common-practice"),
+    .mildest_design = cited(unit::celsius, 3.0, 2.0, 5.0, "common-practice"),
+    .smallest_room = cited(unit::square_metre, 1.0, 0.8, 1.5, "common-practice"),
+    .largest_room = cited(unit::square_metre, 150.0, 100.0, 200.0, "common-practice"),
+    .longest_emitter = cited(unit::number, 2.0, 1.5, 3.0, "common-practice"),
+    .longest_pipework = cited(unit::metre, 500.0, 300.0, 1000.0, "common-practice"),
+    .frost_from = cited(unit::celsius, -5.0, -7.0, -3.0, "common-practice"),
+    .frost_to = cited(unit::celsius, 5.0, 4.0, 7.0, "common-practice"),
+    .shortest_season = cited(unit::hour, 2000.0, 1500.0, 3000.0, "common-practice"),
 };
 
 }  // namespace

@@ -44,6 +44,8 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     const bool whole = scope == Scope::pack;
     auto* trace = whole ? &out.trace : nullptr;
     if (!take(design::design(out.house, trace), out.design, refusals)) return refusals;
+    const auto unusual = design::unusual_flags(out.house.values);
+    out.design.flags.insert(out.design.flags.end(), unusual.begin(), unusual.end());
     if (!take(design::operate(out.house, out.design), out.operation, refusals)) return refusals;
     std::optional<design::SeasonBands> bands;
     if (whole) {

@@ -105,6 +105,7 @@ Totals totals_of(const job::Job& values, const design::Design& design, const des
     if (plant.season) {
         const auto& season = plant.season->season;
         for (const auto& bin : season.bins) out.bin_electricity.push_back(bin.source_electricity + bin.backup_input);
+        for (const auto& bin : season.bins) out.season_time += bin.time;
         out.electricity = season.source_electricity + season.backup_input;
     }
     count(out, design, findings);

@@ -59,6 +59,19 @@ TEST_CASE("a stated capacity counts, and is told where it is far from the table"
     CHECK(flagged(designed(job), design::Caveat::capacity_unlike_table));
 }
 
+TEST_CASE("the verdict of a design counts the largest drop at the heat source") {
+    auto job = house();
+    CHECK(designed(job).verdict != Verdict::change);
+    job.heat_source->maximum_drop = measured(unit::kelvin(3.0));
+    const auto d = designed(job);
+    REQUIRE(d.duty.source_maximum_drop);
+    for (const auto& finding : d.findings) {
+        const bool of_drop = finding.check == design::Check::source_maximum_drop;
+        CHECK((finding.verdict == Verdict::change) == of_drop);
+    }
+    CHECK(d.verdict == Verdict::change);
+}
+
 TEST_CASE("valves on a thin pipe are those that radiators are made for") {
     auto job = one_section_job("copper_10", 500.0);
     job.emitters[0].fittings = {{"thermostatic_valve", 1, 0.0, {}}};

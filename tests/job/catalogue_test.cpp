@@ -307,10 +307,10 @@ TEST_CASE("a season takes its hours from a climate file") {
     const auto read_with = [&](const std::string& weather) {
         return read(text, {{"s.yaml", sources}, {"w.csv", weather}});
     };
-    const auto stated = read_with("outdoor_c,hours\n5,2000\n-3,80\n5,400\n");
+    const auto stated = read_with("outdoor_c,hours\n5,8000\n-3,80\n5,600\n");
     REQUIRE(stated.job);
     REQUIRE(stated.job->season->bins.size() == 2);
-    CHECK(stated.job->season->bins[1].time.in(unit::hour) == Approx(2400.0));
+    CHECK(stated.job->season->bins[1].time.in(unit::hour) == Approx(8600.0));
     CHECK(stated.job->season->readings == 0);
 
     // 8760 readings, grouped as in EN 14825: by whole degrees, with halves rounded up.
@@ -326,6 +326,11 @@ TEST_CASE("a season takes its hours from a climate file") {
     CHECK(bins[2].time.in(unit::hour) == Approx(4380.0));
     CHECK(gathered.job->season->readings == 8760);
 
+    const auto readings = [](int number) {
+        std::string out = "outdoor_c\n";
+        for (int i = 0; i < number; ++i) out += "5\n";
+        return out;
+    };
     struct Case {
         std::string weather, said;
     };
@@ -337,7 +342,11 @@ TEST_CASE("a season takes its hours from a climate file") {
              {"outdoor_c,hours\n5,\n6,20\n",
               "jobs/w.csv:3:3: error: [1].hours = 20: stand here, and not in the first line"},
              {"outdoor_c,hours\n5,0\n", "has no hours at all"},
-             {"outdoor_c\n5\n", "warning: season.climate_file = w.csv: has 1 hours, and a year has 8760"},
+             {"outdoor_c\n5\n",
+              "error: season.climate_file = w.csv: has 1 hours up to 5 °C, which is neither a year nor all of it that "
+              "needs heat"},
+             {readings(8759), "warning: season.climate_file = w.csv: has 8759 hours, and a year has 8760"},
+             {readings(8672), "error: season.climate_file = w.csv: has 8672 hours up to 5 °C, which is neither"},
              {"outdoor_c,hours\n", "names a file without a line"},
              {"temperature\n5\n",
               "jobs/w.csv:1:1: error: the first line names no column of a climate file\n    hint: its columns are "

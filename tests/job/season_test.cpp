@@ -40,7 +40,7 @@ TEST_CASE("a season is read with the running of its source") {
   minimum_run_min: 8
   allowed_swing_k: 5
 season:
-  bins: [{outdoor_c: 5, hours: 2000}, {outdoor_c: -3, hours: 80}]
+  bins: [{outdoor_c: 5, hours: 8600}, {outdoor_c: -3, hours: 80}]
   base_c: 15.5
   compensation: false
   compare_flows_c: [55, 45]

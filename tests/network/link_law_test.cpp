@@ -5,6 +5,8 @@
 #include "network/parts.hpp"
 #include "network/pump_law.hpp"
 #include "support/catch.hpp"
+#include "support/csv.hpp"
+#include "support/verification.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -61,6 +63,31 @@ TEST_CASE("a pump follows its points, falls all the way, and keeps to its affini
     pump.speed = 0.7;
     const auto slow = network::pump_law(pump);
     CHECK(rise_at(slow, 0.7 * 0.8e-3).value == Approx(0.49 * rise_at(full, 0.8e-3).value));
+}
+
+TEST_CASE("between uneven points a pump's curve has the slopes of Fritsch and Butland") {
+    const auto csv = read_csv("network/pump_slopes.csv");
+    Verification verification{
+        {"slope of a pump's curve at its points", "scipy 1.17.1, PchipInterpolator", Certainty::computed, "Pa s/m³"}};
+    std::size_t inner = 0;
+    for (std::size_t first = 0; first < csv.rows.size();) {
+        network::Pump pump;
+        std::size_t row = first;
+        for (; row < csv.rows.size() && csv.number(row, "curve") == csv.number(first, "curve"); ++row) {
+            pump.points.push_back({VolumeFlow::from_si(1e-3 * csv.number(row, "flow_l_per_s")),
+                                   Pressure::from_si(1e3 * csv.number(row, "head_kpa"))});
+        }
+        const auto law = network::pump_law(pump);
+        REQUIRE(law.slope.size() == row - first);
+        for (std::size_t i = 1; i + 1 < law.slope.size(); ++i, ++inner) {
+            const double slope = csv.number(first + i, "slope_pa_s_per_m3");
+            CAPTURE(first, i);
+            verification.check(slope, law.slope[i], 1e-10 * std::abs(slope) + 1e-6);
+            CHECK(rise_at(law, pump.points[i].flow.si()).slope == Approx(law.slope[i]).margin(1e-6));
+        }
+        first = row;
+    }
+    CHECK(inner == 8);
 }
 
 TEST_CASE("a controlled pump keeps its set point until its curve lies below") {

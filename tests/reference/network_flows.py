@@ -14,6 +14,8 @@ far thinner than water and one far thicker.
 
 system_curve.csv: the flow that a head drives through the house of three rooms of tests/design, by the first route.
 
+pump_slopes.csv: slopes at the inner points of pump curves with uneven points, by scipy's PchipInterpolator.
+
 lockshield.csv: what two equal branches of a ladder differ by, and the Kv that makes up for it, by fluids.
 
 Needs: numpy, scipy, fluids, iapws, networkx, wntr.
@@ -28,6 +30,7 @@ import networkx as nx
 import numpy as np
 from fluids.friction import friction_factor
 from iapws import IAPWS97
+from scipy.interpolate import PchipInterpolator
 from scipy.optimize import root
 
 RHO, MU = 988.0, 0.547e-3  # kg/m3, Pa s
@@ -320,8 +323,28 @@ def system_curve(directory):
             out.write(f"{i},{head!r},{flow:.12g}\n")
 
 
+# Flow in litres a second, head in kilopascals: invented, with gaps that differ by up to ten times.
+PUMP_CURVES = [[(0.0, 60.0), (0.2, 59.0), (1.0, 50.0), (1.5, 35.0)],
+               [(0.0, 45.0), (0.5, 44.0), (0.55, 43.0), (0.9, 30.0), (1.3, 4.0)],
+               [(0.1, 70.0), (0.4, 70.0), (0.5, 62.0), (1.5, 20.0)],
+               [(0.0, 50.0), (0.5, 45.0), (1.0, 30.0)]]
+
+
+def pump_slopes(directory):
+    with open(os.path.join(directory, "pump_slopes.csv"), "w", encoding="ascii") as out:
+        out.write(f"# computed by tests/reference/network_flows.py: scipy {version('scipy')} PchipInterpolator, at the\n")
+        out.write("# inner points alone, as the ends are taken otherwise; invented curves\n")
+        out.write("curve,flow_l_per_s,head_kpa,slope_pa_s_per_m3\n")
+        for number, points in enumerate(PUMP_CURVES):
+            slope = PchipInterpolator([1e-3 * q for q, _ in points], [1e3 * h for _, h in points]).derivative()
+            for i, (q, h) in enumerate(points):
+                inner = f"{float(slope(1e-3 * q)):.12g}" if 0 < i < len(points) - 1 else "0"
+                out.write(f"{number},{q!r},{h!r},{inner}\n")
+
+
 if __name__ == "__main__":
     colebrook(sys.argv[1])
     epanet(sys.argv[1])
     lockshield(sys.argv[1])
     system_curve(sys.argv[1])
+    pump_slopes(sys.argv[1])

@@ -234,3 +234,46 @@ TEST_CASE("the weather says what file it is from, and units of different kinds a
     CHECK(fact(hourly.parts[installer], "Weather") ==
           "weather/here.csv: 8,760 hourly temperatures, gathered by whole degrees; the 'station'");
 }
+
+TEST_CASE("the hours of a part of a year are named with the figures, and nothing is called a year's") {
+    auto job = with_season(sample_job());
+    auto& season = *job.season;
+    season.climate.clear();
+    season.bins = {{-10.0 * unit::celsius, 24.0 * unit::hour}, {5.0 * unit::celsius, 720.0 * unit::hour}};
+    season.period = "January 2026";
+    job.heat_source->backup.reset();
+    job.hot_water.emplace();
+    job.hot_water->persons = measured(3.0);
+    job.hot_water->store = measured(200.0 * unit::litre);
+    job.hot_water->coil = measured(2000.0 * unit::watt_per_kelvin);
+    job.hot_water->source_flow = measured(Temperature::from_celsius(58.0));
+    const auto& made = studied(job);
+    // It stands by in no hour of January, as each of them needs heat. Over a year it would in most.
+    CHECK(made.plant.season->season.standby_electricity == Energy{});
+    CHECK_FALSE(made.plant.hot_water->electricity_a_year);
+    const auto pack = composed(made);
+    REQUIRE(opens(pack.parts[household], "How it runs in a part of the year"));
+    CHECK_FALSE(opens(pack.parts[household], "How it runs through the year"));
+    const auto lines = lines_of(pack.parts[household], false);
+    CHECK(!line_with(lines, {"for a part of a year: January 2026", "not the figures of a whole year"}).empty());
+    for (const std::string of_year : {"a year{", "kWh of heat a year", "electricity a year", "GBP a year",
+                                      "a year, likely", "less a year", "Over the year", "in a usual year"}) {
+        INFO(of_year);
+        CHECK_FALSE(has(joined(lines), of_year));
+    }
+    for (const std::string named : {"**Heat.** In this time", "**Electricity.**", "**Cost.**", "**Carbon.**"}) {
+        INFO(named);
+        CHECK(!line_with(lines, {named}).empty());
+    }
+    const auto& fitter = pack.parts[installer];
+    CHECK(opens(fitter, "Heating in a part of a year"));
+    CHECK(!line_with(lines_of(fitter, false), {"January 2026", "744\u00a0h", "No figure here is for a whole year"})
+               .empty());
+    for (const std::string term : {"Performance", "Heat", "Electricity", "Cost", "Carbon dioxide"}) {
+        INFO(term);
+        CHECK(!fact(fitter, term + " in this time").empty());
+        CHECK(fact(fitter, (term == "Performance" ? "Seasonal performance" : term + " a season")).empty());
+    }
+    CHECK(has(fact(fitter, "Over a year"), "a part of a year, so its electricity is not calculated"));
+    CHECK(opens(pack.parts[assessor], "This part of a year, temperature by temperature"));
+}

@@ -28,6 +28,14 @@ enum class Caveat {
     capacity_unlike_table,
     /// More flow than the table of usual circulators holds, so that their head is not judged; figure: m3/s.
     flow_far_off,
+    // What the job states and is not usual, as `job::Unusual` says.
+    unusual_outdoor,           ///< figure: °C
+    unusual_room,              ///< figure: m2
+    emitter_longer_than_room,  ///< figure: metres
+    performance_rises,         ///< figure: the colder outdoor temperature in °C
+    nominal_capacity,          ///< figure: W
+    same_name,                 ///< of two rooms, the later one; figure: 0
+    pipework_far_off,          ///< figure: metres
 };
 struct Flag {
     Caveat caveat{};

@@ -258,6 +258,10 @@ struct Design {
     [[nodiscard]] Verdict verdict_of(FindingId id) const { return at(id).verdict; }
 };
 
+/// What the job states and is not usual, as flags. They depend on no figure of the design, so they are asked for once
+/// and not in each design of a search.
+[[nodiscard]] std::vector<Flag> unusual_flags(const job::Job& values);
+
 /// Why a design was not possible. `field` is a path in the job.
 struct Refusal {
     std::string field;

@@ -26,7 +26,9 @@ struct Season {
     int readings = 0;
     std::vector<OutdoorHours> bins;  ///< sorted by outdoor temperature; empty with `climate`
     std::string climate_source;      ///< source of the hours; may be empty
-    Input<Temperature> base;         ///< outdoor temperature from which heating is off; filled unless stated
+    /// What the hours are, where they are a part of a year: `January 2026`. Empty where the figures hold for a year.
+    std::string period;
+    Input<Temperature> base;  ///< outdoor temperature from which heating is off; filled unless stated
     /// Minimum flow temperature of the heat source; filled with the lowest in its manufacturer's table.
     Input<Temperature> lowest_flow;
     /// The flow temperature follows the weather; else it stays at the design's.

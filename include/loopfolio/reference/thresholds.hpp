@@ -26,6 +26,13 @@ struct Thresholds {
     Cited<Duration> longest_reheat;             ///< of a cylinder: a night
     Cited<TemperatureDifference> left_to_coil;  ///< between the source's flow and the store that it can reach
     Cited<Temperature> round_the_store;         ///< air round a cylinder in the house
+    /// Range of the design outdoor temperatures of the British Isles, from the hills to the mildest coast.
+    Cited<Temperature> coldest_design, mildest_design;
+    Cited<Area> smallest_room, largest_room;  ///< floor areas of rooms in houses
+    Cited<double> longest_emitter;            ///< over the square root of its room's area
+    Cited<Length> longest_pipework;           ///< all sections of a house together, one way
+    Cited<Temperature> frost_from, frost_to;  ///< outdoor air that frosts a coil: performance may dip between
+    Cited<Duration> shortest_season;          ///< hours of a year that need heat
 };
 [[nodiscard]] const Thresholds& thresholds();
 

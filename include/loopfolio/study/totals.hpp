@@ -59,6 +59,7 @@ struct Totals {
     std::vector<std::optional<double>> share_served;    ///< by state: of its need, what the least served room gets
     std::vector<Energy> bin_electricity;  ///< by bin of the season: source and backup; empty without a season
     Energy electricity;                   ///< the sum of them over the season
+    Duration season_time;                 ///< all hours of the season's bins, with those that need no heat
     Counts room_verdicts{}, emitter_verdicts{}, section_verdicts{},
         plant_verdicts{};  ///< a section has one for all its checks
 };

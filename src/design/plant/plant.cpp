@@ -13,7 +13,9 @@ std::variant<Plant, std::vector<Refusal>> plan_plant(const House& house, const D
     out.season = plan_season(job, design, out.water ? std::optional{out.water->content} : std::nullopt,
                              std::move(bands), trace);
     out.hot_water = plan_hot_water(job, design, out.findings, refusals, trace);
-    if (out.hot_water && out.season) find_hot_water_year(job, out.season->season, *out.hot_water, trace);
+    // The hours of a part of a year say nothing of a year's hot water.
+    if (out.hot_water && out.season && job.season->period.empty())
+        find_hot_water_year(job, out.season->season, *out.hot_water, trace);
     out.sound = plan_sound(job, out.findings, trace);
     if (!refusals.empty()) return refusals;
     return out;

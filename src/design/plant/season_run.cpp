@@ -159,7 +159,13 @@ std::optional<SeasonRun> run_season(const job::Job& job, const Design& design, s
     physics::SeasonPlant plant;
     plant.degradation = job.season->cycling_factor.value;
     plant.backup.capacity = source.backup ? source.backup->value : Power{};
-    if (job.season->standby) plant.standby.push_back({std::max(year - heated, Duration{}), job.season->standby->value});
+    Duration counted = year;
+    if (!job.season->period.empty()) {
+        counted = Duration{};
+        for (const auto& bin : bins) counted += bin.time;
+    }
+    if (job.season->standby)
+        plant.standby.push_back({std::max(counted - heated, Duration{}), job.season->standby->value});
     plant.states = [&](Temperature outdoor, Power load) -> std::optional<physics::SourceState> {
         const auto flows = flows_at(weather, outdoor, load / out.line.design_load);
         if (!flows) return {};

@@ -17,6 +17,9 @@ namespace {
 using namespace texts::season;
 using design::SeasonPlan;
 
+/// The hours are a part of a year, so no figure may be called a year's or a season's.
+bool in_part(const Context& c) { return !c.job.season->period.empty(); }
+
 std::string kilowatt_hours(Energy energy) { return text(energy, unit::kilowatt_hour, 0); }
 
 template <class Q, class Say>
@@ -68,10 +71,12 @@ void add_hot_water(const Context& c, Facts& facts) {
 void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
     const auto& s = plan.season;
     const auto ratio = [](double value) { return fixed(value, 2); };
-    add(facts, c.words(performance{}),
+    const bool part = in_part(c);
+    add(facts, part ? c.words(part_performance{}) : c.words(performance{}),
         s.whole_performance ? with_band(c, plan.bands->performance, ratio) : c.words(performance_none{}));
-    add(facts, c.words(heat{}), with_band(c, plan.bands->demand, kilowatt_hours));
-    add(facts, c.words(electricity{}), with_band(c, plan.bands->electricity, kilowatt_hours));
+    add(facts, part ? c.words(part_energy{}) : c.words(heat{}), with_band(c, plan.bands->demand, kilowatt_hours));
+    add(facts, part ? c.words(part_electricity_used{}) : c.words(electricity{}),
+        with_band(c, plan.bands->electricity, kilowatt_hours));
     add(facts, c.words(share_of_source{}), kilowatt_hours(s.source_heat));
     add(facts, c.words(share_of_backup{}),
         c.job.heat_source->backup ? kilowatt_hours(s.backup_heat) : c.words(backup_none{}));
@@ -88,11 +93,13 @@ void add_energy(const Context& c, const SeasonPlan& plan, Facts& facts) {
     if (s.standby_electricity > Energy{}) add(facts, c.words(standby{}), kilowatt_hours(s.standby_electricity));
     if (plan.bands->cost) {
         const auto sum = [&](double value) { return money(c, value); };
-        add(facts, c.words(cost{}),
+        add(facts, part ? c.words(part_cost_term{}) : c.words(cost{}),
             c.words(cost_text{.cost = with_band(c, *plan.bands->cost, sum), .price = price_text(c)}));
     }
     const auto kilograms = [](double value) { return fixed(value, 0) + "\u00a0kg"; };
-    if (plan.bands->carbon) add(facts, c.words(carbon{}), with_band(c, *plan.bands->carbon, kilograms));
+    if (plan.bands->carbon)
+        add(facts, part ? c.words(part_carbon_term{}) : c.words(carbon{}),
+            with_band(c, *plan.bands->carbon, kilograms));
     add_hot_water(c, facts);
 }
 
@@ -211,7 +218,7 @@ Table curve_table(const Context& c, const SeasonPlan& plan) {
 
 LineChart energy_chart(const Context& c, const SeasonPlan& plan) {
     LineChart chart;
-    chart.caption = c.words(chart_caption{});
+    chart.caption = in_part(c) ? c.words(part_chart_caption{}) : c.words(chart_caption{});
     chart.x = {c.words(chart_outdoor{}), "°C", false};
     chart.y = {c.words(chart_energy{}), "kWh", true};
     LineChart::Series source{c.words(chart_source{}), {}, LineChart::Dash::solid},
@@ -244,7 +251,7 @@ Row option_row(const Context& c, std::string flow, double outside, const std::op
 
 Table options_table(const Context& c, const SeasonPlan& plan) {
     Table table;
-    table.caption = c.words(options_caption{});
+    table.caption = in_part(c) ? c.words(part_options_caption{}) : c.words(options_caption{});
     table.compact = true;
     table.columns = {words_column(c.words(column_flow{}), 1.6), figure_column(c.words(column_performance{}), ""),
                      figure_column(c.words(column_electricity{}), "kWh"),
@@ -272,7 +279,7 @@ Row bin_row(const Context& c, const SeasonPlan& plan, std::size_t i) {
 
 Table bins_table(const Context& c, const SeasonPlan& plan) {
     Table table;
-    table.caption = c.words(bins_caption{});
+    table.caption = in_part(c) ? c.words(part_bins_caption{}) : c.words(bins_caption{});
     table.compact = true;
     const auto add_column = [&](std::string head, std::string unit) {
         table.columns.push_back(figure_column(std::move(head), std::move(unit)));
@@ -299,13 +306,15 @@ Table bins_table(const Context& c, const SeasonPlan& plan) {
     return table;
 }
 
+std::string hours_of(const Context& c) { return text(c.study.totals.season_time, unit::hour, 0); }
+
 }  // namespace
 
 Blocks season_block(const Context& c) {
     if (!c.plant.season) return {};
     const auto& plan = *c.plant.season;
     Blocks out;
-    say(out, c.words(lead{}));
+    say(out, in_part(c) ? c.words(part_lead{.period = c.job.season->period, .hours = hours_of(c)}) : c.words(lead{}));
     Facts facts;
     add_load(c, plan, facts);
     add_energy(c, plan, facts);
@@ -315,7 +324,7 @@ Blocks season_block(const Context& c) {
     if (!plan.curve.empty()) out.push_back(curve_table(c, plan));
     if (auto chart = energy_chart(c, plan); chart.series.front().points.size() >= 2) out.push_back(std::move(chart));
     if (!plan.options.empty()) out.push_back(options_table(c, plan));
-    return headed(c.words(season_heading{}), std::move(out));
+    return headed(in_part(c) ? c.words(part_season_heading{}) : c.words(season_heading{}), std::move(out));
 }
 
 Blocks season_bins(const Context& c) {
@@ -323,7 +332,7 @@ Blocks season_bins(const Context& c) {
     Blocks out;
     out.push_back(bins_table(c, *c.plant.season));
     say(out, c.words(bands_note{.count = static_cast<std::size_t>(c.plant.season->bands->ranges)}));
-    return headed(c.words(bins_heading{}), std::move(out));
+    return headed(in_part(c) ? c.words(part_bins_heading{}) : c.words(bins_heading{}), std::move(out));
 }
 
 }  // namespace loopfolio::report

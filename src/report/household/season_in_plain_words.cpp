@@ -34,6 +34,9 @@ std::string band(const Context& c, double low, double high, Say say) {
     return c.words(running_band{.low = say(low), .high = say(high)});
 }
 
+/// The hours are a part of a year, so no sentence may speak of a year.
+bool in_part(const Context& c) { return !c.job.season->period.empty(); }
+
 template <class Text>
 std::string small_share(const Context& c, Energy part, const design::SeasonPlan& plan) {
     return c.words(Text{.share = text(part / plan.season.demand, unit::percent, 0)});
@@ -43,12 +46,15 @@ void say_energy(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto kilowatt_hours = [](Energy e) { return e.in(unit::kilowatt_hour); };
     const auto& d = plan.bands->demand;
     const auto& e = plan.bands->electricity;
-    say(out, c.words(running_heat{.demand = about(kilowatt_hours(d.value)),
-                                  .band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about)}));
+    const std::string demand = about(kilowatt_hours(d.value));
+    const std::string demand_band = band(c, kilowatt_hours(d.low), kilowatt_hours(d.high), about);
+    say(out, in_part(c) ? c.words(part_heat{.demand = demand, .band = demand_band})
+                        : c.words(running_heat{.demand = demand, .band = demand_band}));
     if (!plan.season.whole_performance) return;
-    std::string used = c.words(
-        running_electricity{.electricity = about(kilowatt_hours(e.value)),
-                            .band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about)});
+    const std::string taken = about(kilowatt_hours(e.value));
+    const std::string taken_band = band(c, kilowatt_hours(e.low), kilowatt_hours(e.high), about);
+    std::string used = in_part(c) ? c.words(part_electricity{.electricity = taken, .band = taken_band})
+                                  : c.words(running_electricity{.electricity = taken, .band = taken_band});
     used += " " + c.words(running_ratio{.performance = fixed(plan.bands->performance.value, 1)});
     say(out, std::move(used));
 }
@@ -56,13 +62,16 @@ void say_energy(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
 void say_prices(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto sum = [&](double value) { return money(c, two_figures(value)); };
     if (plan.bands->cost) {
-        say(out, c.words(running_cost{.price = price_text(c),
-                                      .cost = sum(plan.bands->cost->value),
-                                      .band = band(c, plan.bands->cost->low, plan.bands->cost->high, sum)}));
+        const std::string cost = sum(plan.bands->cost->value);
+        const std::string cost_band = band(c, plan.bands->cost->low, plan.bands->cost->high, sum);
+        say(out, in_part(c) ? c.words(part_cost{.price = price_text(c), .cost = cost, .band = cost_band})
+                            : c.words(running_cost{.price = price_text(c), .cost = cost, .band = cost_band}));
     }
     if (plan.bands->carbon) {
-        say(out, c.words(running_carbon{.carbon = about(plan.bands->carbon->value),
-                                        .band = band(c, plan.bands->carbon->low, plan.bands->carbon->high, about)}));
+        const std::string carbon = about(plan.bands->carbon->value);
+        const std::string carbon_band = band(c, plan.bands->carbon->low, plan.bands->carbon->high, about);
+        say(out, in_part(c) ? c.words(part_carbon{.carbon = carbon, .band = carbon_band})
+                            : c.words(running_carbon{.carbon = carbon, .band = carbon_band}));
     }
 }
 
@@ -83,9 +92,13 @@ void say_hot_water(const Context& c, const design::SeasonPlan& plan, Blocks& out
 void say_gaps(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
     const auto& s = plan.season;
     const auto counts = [&](Energy part) { return part / s.demand >= 0.005; };
-    if (counts(s.backup_heat)) say(out, small_share<running_backup>(c, s.backup_heat, plan));
-    if (counts(s.unmet)) say(out, small_share<running_missing>(c, s.unmet, plan));
-    if (counts(s.outside_demand)) say(out, small_share<running_outside>(c, s.outside_demand, plan));
+    const auto say_share = [&]<class OfYear, class OfPart>(Energy part, OfYear*, OfPart*) {
+        if (!counts(part)) return;
+        say(out, in_part(c) ? small_share<OfPart>(c, part, plan) : small_share<OfYear>(c, part, plan));
+    };
+    say_share(s.backup_heat, static_cast<running_backup*>(nullptr), static_cast<part_backup*>(nullptr));
+    say_share(s.unmet, static_cast<running_missing*>(nullptr), static_cast<part_missing*>(nullptr));
+    say_share(s.outside_demand, static_cast<running_outside*>(nullptr), static_cast<part_outside*>(nullptr));
 }
 
 /// The next lower flow temperature of those compared for which the whole season can be calculated and that saves
@@ -99,7 +112,8 @@ void say_lower(const Context& c, const design::SeasonPlan& plan, Blocks& out) {
         const Energy less = plan.bands->electricity.value - option.electricity;
         if (option.outside > rounding || option.flow >= c.design.flow || less < worth_saying) continue;
         const double units = less.in(unit::kilowatt_hour);
-        std::string said = c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
+        std::string said = in_part(c) ? c.words(part_lower{.flow = degrees(option.flow), .less = about(units)})
+                                      : c.words(running_lower{.flow = degrees(option.flow), .less = about(units)});
         if (plan.bands->cost)
             said += " " +
                     c.words(running_lower_money{.money = money(c, two_figures(units * c.job.season->price->value))});
@@ -135,10 +149,10 @@ Blocks running_block(const Context& c) {
     Blocks out;
     if (!c.plant.season) {
         say(out, c.words(running_none{}));
-        return headed(c.words(running_heading{}), std::move(out));
+        return headed(in_part(c) ? c.words(part_heading{}) : c.words(running_heading{}), std::move(out));
     }
     const auto& plan = *c.plant.season;
-    say(out, c.words(running_intro{}));
+    say(out, in_part(c) ? c.words(part_intro{.period = c.job.season->period}) : c.words(running_intro{}));
     say_energy(c, plan, out);
     if (plan.season.whole_performance) {
         say_prices(c, plan, out);
@@ -146,7 +160,7 @@ Blocks running_block(const Context& c) {
         say_gaps(c, plan, out);
         say_lower(c, plan, out);
     }
-    return headed(c.words(running_heading{}), std::move(out));
+    return headed(in_part(c) ? c.words(part_heading{}) : c.words(running_heading{}), std::move(out));
 }
 
 }  // namespace loopfolio::report

@@ -151,9 +151,9 @@ void reheat_facts(Sheet& sheet, const design::HotWaterPlan& h) {
 std::string year_of_hot_water(const Context& c, const design::HotWaterPlan& h) {
     std::string heat = text(h.heat_a_year, unit::kilowatt_hour, 0);
     if (!h.electricity_a_year) {
-        return c.plant.season
-                   ? c.words(year_outside{.heat = std::move(heat), .flow = degrees(c.job.hot_water->source_flow.value)})
-                   : c.words(year_heat{.heat = std::move(heat)});
+        if (!c.plant.season) return c.words(year_heat{.heat = std::move(heat)});
+        if (!c.job.season->period.empty()) return c.words(year_of_part{.heat = std::move(heat)});
+        return c.words(year_outside{.heat = std::move(heat), .flow = degrees(c.job.hot_water->source_flow.value)});
     }
     std::string said = c.words(
         year_text{.heat = std::move(heat), .electricity = text(*h.electricity_a_year, unit::kilowatt_hour, 0)});

@@ -17,11 +17,14 @@ using namespace texts::caveats;
 
 /// The order in which the pack lists caveats.
 constexpr design::Caveat order[] = {
-    design::Caveat::transition_flow, design::Caveat::still_section,         design::Caveat::methods_differ,
-    design::Caveat::rating_far_off,  design::Caveat::curve_exceeded,        design::Caveat::low_excess,
-    design::Caveat::loft_not_stated, design::Caveat::unusual_rate,          design::Caveat::limits_apart,
-    design::Caveat::floor_too_warm,  design::Caveat::loop_too_long,         design::Caveat::piece_far_off,
-    design::Caveat::outside_table,   design::Caveat::capacity_unlike_table, design::Caveat::flow_far_off,
+    design::Caveat::transition_flow,   design::Caveat::still_section,         design::Caveat::methods_differ,
+    design::Caveat::rating_far_off,    design::Caveat::curve_exceeded,        design::Caveat::low_excess,
+    design::Caveat::loft_not_stated,   design::Caveat::unusual_rate,          design::Caveat::limits_apart,
+    design::Caveat::floor_too_warm,    design::Caveat::loop_too_long,         design::Caveat::piece_far_off,
+    design::Caveat::outside_table,     design::Caveat::capacity_unlike_table, design::Caveat::flow_far_off,
+    design::Caveat::unusual_outdoor,   design::Caveat::unusual_room,          design::Caveat::emitter_longer_than_room,
+    design::Caveat::performance_rises, design::Caveat::nominal_capacity,      design::Caveat::same_name,
+    design::Caveat::pipework_far_off,
 };
 
 /// The sentence of one kind of caveat, for all its subjects together.
@@ -43,6 +46,14 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::capacity_unlike_table:
             return words(capacity_unlike_table{.subjects = std::move(subjects)});
         case design::Caveat::flow_far_off: return words(flow_far_off{.subjects = std::move(subjects)});
+        case design::Caveat::unusual_outdoor: return words(unusual_outdoor{.subjects = std::move(subjects)});
+        case design::Caveat::unusual_room: return words(unusual_room{.subjects = std::move(subjects)});
+        case design::Caveat::emitter_longer_than_room:
+            return words(emitter_longer_than_room{.subjects = std::move(subjects)});
+        case design::Caveat::performance_rises: return words(performance_rises{.subjects = std::move(subjects)});
+        case design::Caveat::nominal_capacity: return words(nominal_capacity{.subjects = std::move(subjects)});
+        case design::Caveat::same_name: return words(same_name{.subjects = std::move(subjects)});
+        case design::Caveat::pipework_far_off: return words(pipework_far_off{.subjects = std::move(subjects)});
     }
     return "";
 }
@@ -53,6 +64,12 @@ std::string flagged(const job::Job& job, const design::Flag& flag, const templat
         return words(water_at{.flow = degrees(Temperature::from_celsius(flag.figure))});
     if (flag.caveat == design::Caveat::capacity_unlike_table)
         return words(times_the_table{.ratio = fixed(flag.figure, 2)});
+    if (flag.caveat == design::Caveat::unusual_outdoor || flag.caveat == design::Caveat::performance_rises)
+        return degrees(Temperature::from_celsius(flag.figure));
+    if (flag.caveat == design::Caveat::nominal_capacity) return text(Power::from_si(flag.figure), unit::kilowatt, 1);
+    if (flag.caveat == design::Caveat::pipework_far_off) return text(Length::from_si(flag.figure), unit::metre, 0);
+    // Its name would not tell the room from the other of that name.
+    if (flag.caveat == design::Caveat::same_name) return job.rooms.at(i).id;
     if (flag.caveat == design::Caveat::flow_far_off)
         return text(VolumeFlow::from_si(flag.figure), unit::litre_per_minute, 0);
     switch (flag.subject) {

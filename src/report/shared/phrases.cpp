@@ -108,6 +108,7 @@ job::Job without_markup(job::Job job) {
     if (job.heat_source) clean(job.heat_source->performance_source);
     if (job.season) {
         clean(job.season->climate_source);
+        clean(job.season->period);
         clean(job.season->currency);
     }
     return job;

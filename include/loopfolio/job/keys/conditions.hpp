@@ -15,7 +15,7 @@ inline constexpr auto conditions = table(
     number("outdoor_temperature_c", always, -40, 15, unit::celsius, &Conditions::outdoor)
         .in_record("outdoor")
         .in_register("design outdoor temperature", 1)
-        .means("Design outdoor temperature of the place. Above 5 °C it is questioned."),
+        .means("Design outdoor temperature of the place. Below -15 or above 3 °C it gives a warning."),
     number("flow_temperature_c", always, 25, 80, unit::celsius, &Conditions::flow)
         .in_record("flow")
         .in_register("flow temperature", 1)

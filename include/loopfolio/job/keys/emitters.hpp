@@ -77,7 +77,8 @@ inline constexpr auto emitter_more = table(
     number("length_mm", optional, 100, 20'000, unit::millimetre, &Emitter::length)
         .in_register("emitter length", 0, 1)
         .left_out("nothing")
-        .means("For a cross-check of the output: the pack flags one far from typical for the size."),
+        .means("For a cross-check of the output: the pack flags one far from typical for the size. A length over twice "
+               "the side of a square of the room's floor area gives a warning, except for skirting."),
     number("water_content_l", optional, 0.1, 200, unit::litre, &Emitter::content)
         .in_register("water in emitter", 1, 2)
         .left_out("from its rating")

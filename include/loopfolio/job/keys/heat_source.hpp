@@ -34,7 +34,8 @@ inline constexpr auto heat_source = table(
         .left_out("by the table")
         .means("Heat output at the design outdoor and flow temperatures. Without it the maker's table is asked, "
                "less what defrosting takes; without a table it is not checked. More than 10 % from the table is "
-               "told."),
+               "told. The table's own figure for 7 °C outdoors, at which outputs are rated (EN 14511), gives a warning "
+               "where no colder point has it."),
     number("minimum_flow_l_per_min", optional, 0.1, 300, unit::litre_per_minute, &HeatSource::minimum_flow)
         .by_hand()
         .in_register("heat source minimum flow", 1)
@@ -60,7 +61,7 @@ inline constexpr auto running = table(
         .in_register("least output of heat source", 2)
         .left_out("not known")
         .means("What one unit can be turned down to; below it the source starts and stops. In the table instead: "
-               "`least_kw`."),
+               "`least_kw`. Not above the largest capacity of the table, nor, without a table, above `capacity_kw`."),
     number("defrost_derating_percent", optional, 0, 60, unit::percent, &HeatSource::defrost_derating)
         .in_register("capacity that defrosting takes", 0, 1)
         .left_out("none")
@@ -124,11 +125,14 @@ inline constexpr auto performance_point = table(
     plain("capacity_kw", optional, 0.1, 200, unit::kilowatt)
         .left_out("nothing")
         .means("Heat output there; `season` needs it at every point. More in the cold than in mild weather is "
-               "warned of."),
+               "warned of, and so is one capacity for outdoor temperatures 10 K apart and more."),
     plain("least_kw", optional, 0.1, 200, unit::kilowatt)
         .left_out("nothing")
         .means("What it can be turned down to there; at every point or at none."),
-    plain("ratio", always, 1, 10).means("Heat over electricity there; it may not rise with the flow temperature."));
+    plain("ratio", always, 1, 10)
+        .means("Heat over electricity there; it may not rise with the flow temperature. More "
+               "in colder air gives a warning, unless the warmer point lies "
+               "where defrosting does, or without that between -5 and 5 °C."));
 
 }  // namespace keys
 

@@ -26,7 +26,7 @@ inline constexpr auto section = table(
     choice("pipe", always, "pipe", &Section::pipe, reference::pipe_names).means("One of the [pipes](#pipes)."),
     number("length_m", always, 0.01, 500, unit::metre, &Section::length)
         .in_register("section length", 1)
-        .means("One way; the return is taken to be as long."),
+        .means("One way; the return is taken to be as long. More than 500 m of all sections gives a warning."),
     choice("carries", optional, "use of a section", &Section::carries, carries_names)
         .left_out("`both`")
         .means("`both`, `flow`, `return`, or `loop` for the single pipe of a one-pipe loop, which runs from `from` "

@@ -12,7 +12,7 @@ namespace keys {
 
 inline constexpr auto room = table(
     id("id", always, &Room::id).means("Its name elsewhere in the file; unlike every other room's."),
-    line("name", always, &Room::name).means("Its name on the page."),
+    line("name", always, &Room::name).means("Its name on the page. A name that another room has gives a warning."),
     maybe_line("storey", &Room::storey).left_out("nothing").means("`ground floor`."),
     choice("use", always)
         .means("One of the [uses of a room](#uses-of-a-room); temperature and air changes follow from it."),
@@ -21,7 +21,7 @@ inline constexpr auto room = table(
         .means("`false`: its heat loss is not reckoned and no emitter may stand in it."),
     number("floor_area_m2", always, 0.5, 1000, unit::square_metre, &Room::floor_area)
         .in_register("floor area", 1)
-        .means("Between the inside faces of the walls."),
+        .means("Between the inside faces of the walls. Below 1 m² or above 150 m² it gives a warning."),
     number("ceiling_height_m", always, 1.5, 8, unit::metre, &Room::ceiling_height)
         .in_register("ceiling height", 2)
         .means("Floor to ceiling; a mean under a slope."),

@@ -22,11 +22,20 @@ namespace keys {
 inline constexpr auto season = table(
     choice("climate", depends, "climate", &Season::climate, reference::climate_names)
         .means("`average`, `warmer` or `colder`: a reference climate of EN 14825. This, `bins` or `climate_file`."),
-    list("bins", depends, 1, 200).means("Hours of the place itself."),
+    list("bins", depends, 1, 200)
+        .means("Hours of the place itself: a whole year, or all the hours of a year that need heat. These are at least "
+               "2000 and reach up to `base_c`, as near as the step between the two warmest. Anything less needs "
+               "`period`."),
     line("climate_file", optional, &Season::climate_file)
         .by_hand()
-        .means("A [file beside the job](#catalogue-files-beside-the-job) with the weather of the place."),
+        .means("A [file beside the job](#catalogue-files-beside-the-job) with the weather of the place. Its hours are "
+               "asked the same as those of `bins`."),
     maybe_text("climate_source", &Season::climate_source).left_out("nothing").means("Where the hours come from."),
+    line("period", optional, &Season::period)
+        .left_out("a year")
+        .means(
+            "What the hours are, where `bins` or `climate_file` hold a part of a year alone: `January 2026`. The pack "
+            "then prints it with the figures and calls none of them a year's."),
     number("base_c", optional, 8, 24, unit::celsius, &Season::base)
         .in_register("outdoor temperature without heating", 1)
         .otherwise(&reference::Defaults::season_base)
@@ -50,7 +59,7 @@ inline constexpr auto season = table(
     number("standby_w", optional, 0, 500, unit::watt, &Season::standby)
         .in_register("electricity while nothing is heated", 0)
         .left_out("none")
-        .means("Electricity drawn while nothing is heated, over the rest of 8,760 hours."),
+        .means("Electricity drawn while nothing is heated, over the rest of 8,760 hours or of the `period`."),
     number("electricity_price_per_kwh", optional, 0, 10'000, money_per_kilowatt_hour, &Season::price)
         .in_record("price")
         .in_register("price of electricity", 4)
