@@ -177,15 +177,6 @@ private:
     std::vector<Cell> head_;
 };
 
-/// Replaces carriage returns that end a line alone by line feeds, so that every byte keeps its position.
-std::string with_line_feeds(std::string_view text) {
-    std::string out{text};
-    for (std::size_t at = 0; at < out.size(); ++at) {
-        if (out[at] == '\r' && (at + 1 == out.size() || out[at + 1] != '\n')) out[at] = '\n';
-    }
-    return out;
-}
-
 }  // namespace
 
 ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind, int number) {

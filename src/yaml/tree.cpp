@@ -251,7 +251,8 @@ TextFault build(std::string_view text, const FileKind& kind, int number, Node& r
 ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind, int number) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     ParsedTree out;
-    TextFault fault = build(text, kind, number, out.root);
+    // The library takes a carriage return alone for the end of a line, and does not count it as one.
+    TextFault fault = build(with_line_feeds(text), kind, number, out.root);
     out.ok = fault.rule.empty();
     fault.place.file = number;
     out.fault = {Severity::error, std::string{file}, fault.place, "", "", fault.rule, fault.hint};

@@ -180,3 +180,20 @@ TEST_CASE("a tree has its limits of depth, of values and of the length of a line
     CHECK(fault("a: " + std::string(longest_line_bytes - 2, 'x')) ==
           "list.yaml:1:1: error: has a line of more than 20000 bytes\n    hint: break the line\n");
 }
+
+TEST_CASE("a line may end as on an old Mac, with a carriage return alone") {
+    const std::string unix_text = "items:\n  - a: 1\n\n  - {b: 'x y', c: 2} # end\n",
+                      bad = "items:\n  - a: [1\n  - b: 2\n";
+    const auto with_ends = [](std::string text, std::string_view end) {
+        for (std::size_t at = 0; (at = text.find('\n', at)) != std::string::npos; at += end.size())
+            text.replace(at, 1, end);
+        return text;
+    };
+    for (const std::string_view end : {"\r", "\r\n"}) {
+        const auto tree = parsed(with_ends(unix_text, end));
+        REQUIRE(tree.ok);
+        CHECK(seen(tree.root) == seen(parsed(unix_text).root));
+        CHECK(fault(with_ends(bad, end)) == fault(bad));
+    }
+    CHECK(fault("a: 1\rb: \x01\r").starts_with("list.yaml:2:4: error: holds the control character U+0001"));
+}
