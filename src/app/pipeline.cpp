@@ -29,10 +29,11 @@ std::string name_of(Place place, std::string_view file, const std::vector<job::N
 }
 
 Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file,
-                           const std::vector<job::NamedFile>& files) {
+                           const job::ReadResult& read) {
     Diagnostics out;
     for (const auto& r : refusals) {
-        out.push_back({Severity::error, name_of(r.place, file, files), r.place, r.field, "", r.rule, r.hint});
+        const Place place = r.place.line > 0 ? r.place : read.place_of(r.field);
+        out.push_back({Severity::error, name_of(place, file, read.files), place, r.field, "", r.rule, r.hint});
     }
     return out;
 }
@@ -61,7 +62,7 @@ std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::stri
 
     auto result = study::study(design::resolve(*std::move(read.job)), scope);
     if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result)) {
-        return as_diagnostics(*refusals, file, read.files);
+        return as_diagnostics(*refusals, file, read);
     }
     Calculated out{std::get<study::Study>(std::move(result)), std::move(read.diagnostics), std::move(read.files)};
     auto& origin = out.study.origin;
@@ -78,7 +79,7 @@ std::optional<Diagnostic> take_firm(design::House& house, std::string_view file,
     if (firm.name.empty()) {
         return Diagnostic{Severity::error,
                           std::string{file},
-                          {},
+                          {1, 1},
                           "firm",
                           "",
                           "is stated neither here nor by the template",

@@ -69,7 +69,8 @@ void read_conditions(const Mapping& top, Draft& draft) {
             c.velocity_preferred.value > c.velocity_limit.value) {
             complain(m, "velocity_preferred_m_per_s",
                      "must not be above `velocity_limit_m_per_s`, " +
-                         decimal(c.velocity_limit.value.in(unit::metre_per_second)) + " m/s");
+                         decimal(c.velocity_limit.value.in(unit::metre_per_second)) + " m/s",
+                     "lower it, or raise the limit");
         }
     }
     if (const auto m = open_child(top, "fluid", group("fluid"))) draft.job.fluid = read_fluid(*m);

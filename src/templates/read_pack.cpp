@@ -44,7 +44,7 @@ constexpr std::array pack_fields{
 constexpr std::array part_fields{choice("part", always), names("blocks", 1, always)};
 constexpr std::array colour_fields{colour("ink"),      colour("accent"), colour("grey"),
                                    colour("hairline"), colour("tint"),   colour("glow")};
-constexpr std::array picture_fields{line("file", always),
+constexpr std::array picture_fields{advised(line("file", always), "it names a PNG or JPEG beside pack.yaml"),
                                     Field{"height_mm", yaml::Form::plain, Need::optional, 4.0, 40.0, "mm", "_mm"},
                                     advised(line("alternative", always), "it says in words what the picture shows")};
 constexpr std::array font_fields{line("regular"), line("bold"), line("italic")};
@@ -200,7 +200,7 @@ std::optional<Picture> read_picture(const Mapping& m, const Beside& beside) {
     if (!bytes) return std::nullopt;
     auto decoded = decode_picture(*bytes);
     if (const auto* fault = std::get_if<std::string>(&decoded)) {
-        complain(m, "file", *fault);
+        complain(m, "file", *fault, "save it as PNG, or as JPEG in RGB, of at most 4000 pixels a side and 8 MB");
         return std::nullopt;
     }
     out.image = std::make_shared<const Image>(std::get<Image>(std::move(decoded)));

@@ -75,7 +75,7 @@ bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& 
 }
 
 void complain(Reading& reading, const std::string& file, Place place, std::string field, std::string value,
-              std::string rule, std::string hint) {
+              std::string rule, Hint hint) {
     reading.said.push_back(
         {Severity::error, file, place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
 }

@@ -197,3 +197,20 @@ TEST_CASE("a line may end as on an old Mac, with a carriage return alone") {
     }
     CHECK(fault("a: 1\rb: \x01\r").starts_with("list.yaml:2:4: error: holds the control character U+0001"));
 }
+
+TEST_CASE("a path leads to the place of its value, or of what would hold it") {
+    const auto tree = parsed("rooms:\n  - id: a\n    size: {value: 3}\n  - id: b\nname: x\n", 0);
+    REQUIRE(tree.ok);
+    const auto at = [&](std::string_view path) { return place_at_path(tree.root, path); };
+    CHECK(at("name") == Place{5, 7});
+    CHECK(at("rooms") == Place{1, 1});
+    CHECK(at("rooms[1]") == Place{4, 5});
+    CHECK(at("rooms[1].id") == Place{4, 9});
+    CHECK(at("rooms[0].size.value") == Place{3, 19});
+    CHECK(at("rooms[0].size") == Place{3, 5});
+    CHECK(at("rooms[1].size") == Place{4, 5});
+    CHECK(at("rooms[7].id") == Place{1, 1});
+    CHECK(at("rooms[x") == Place{1, 1});
+    CHECK(at("nothing.here") == Place{1, 1});
+    CHECK(at("") == Place{1, 1});
+}

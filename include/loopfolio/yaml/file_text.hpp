@@ -45,7 +45,7 @@ private:
 struct TextFault {
     Place place;
     std::string rule;
-    std::string hint;
+    Hint hint = {};
 };
 /// The text with every carriage return that ends a line alone made a line feed (YAML 1.2, 5.4), so that each byte keeps
 /// its position.
