@@ -56,6 +56,8 @@ HPDF_Dict embedded(const HaruDocument& document, const Attachment& attachment, s
     HPDF_Dict_AddNumber(parameters, "Size", static_cast<HPDF_INT32>(attachment.bytes.size()));
     document.set_text(parameters, "CreationDate", date);
     document.set_text(parameters, "ModDate", date);
+    const Md5 digest = md5(attachment.bytes);  // ISO 32000-1, table 46
+    HPDF_Dict_Add(parameters, "CheckSum", document.binary({digest.begin(), digest.end()}));
     HPDF_Dict file = document.stream(attachment.bytes);
     HPDF_Dict_AddName(file, "Type", "EmbeddedFile");
     HPDF_Dict_AddName(file, "Subtype", attachment.media_type.c_str());
@@ -69,8 +71,6 @@ HPDF_Dict specification(const HaruDocument& document, const Attachment& attachme
     HPDF_Dict_Add(files, "F", file);
     HPDF_Dict_Add(files, "UF", file);
     HPDF_Dict made = document.dictionary();
-    const Md5 digest = md5(attachment.bytes);  // ISO 32000-1, table 46
-    HPDF_Dict_Add(parameters, "CheckSum", document.binary({digest.begin(), digest.end()}));
     HPDF_Dict_AddName(made, "Type", "Filespec");
     document.set_text(made, "F", attachment.name);
     document.set_text(made, "UF", attachment.name);
