@@ -8,7 +8,7 @@ set(LOOPFOLIO_TEXTS_DIR "${CMAKE_CURRENT_BINARY_DIR}/made")
 function(loopfolio_make_texts)
   # The readers of a firm's template read the default's files too. They are compiled a second time here, because the module
   # that they belong to holds what this program makes.
-  set(readers numbered pictures read_cautions read_pack wording_file)
+  set(readers language numbered pictures read_cautions read_pack wording_file)
   list(TRANSFORM readers PREPEND src/templates/)
   list(TRANSFORM readers APPEND .cpp)
   add_executable(make_texts src/templates/build/make_texts.cpp src/templates/build/plan_source.cpp ${readers})

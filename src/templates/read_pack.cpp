@@ -247,7 +247,12 @@ void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary&
     if (m.node == nullptr) return;
     (void)whole_at(m, "loopfolio_template");
     if (has(m, "name")) out.name = text_at(m, "name");
-    if (const auto language = text_at(m, "language"); !language.empty()) out.language = language;
+    if (const auto language = text_at(m, "language"); !language.empty()) {
+        if (!is_language_tag(language))
+            complain(m, "language", "is not formed as a language tag (BCP 47)",
+                     "write it like `en-GB`, `cy` or `fr-FR`");
+        out.language = language;
+    }
     if (has(m, "draft")) out.draft = text_at(m, "draft");
     read_parts(m, vocabulary, out);
     read_blocks(m, vocabulary, out);
