@@ -13,7 +13,13 @@
 namespace loopfolio::app {
 
 int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
-    auto loaded = load_style(options.look);
+    std::variant<std::unique_ptr<PackStyle>, Diagnostics> loaded;
+    try {
+        loaded = load_style(options.look);
+    } catch (const FileError& error) {
+        err << error.what() << '\n';
+        return exit_file;
+    }
     if (const auto* diagnostics = std::get_if<Diagnostics>(&loaded)) {
         print(*diagnostics, err);
         return exit_invalid;

@@ -18,7 +18,11 @@ constexpr std::string_view always_printed = "summary";
 
 std::optional<std::string> contents(const std::string& path) {
     std::error_code fault;
-    if (!std::filesystem::is_regular_file(path, fault)) return std::nullopt;
+    const auto kind = std::filesystem::status(path, fault).type();
+    // Only what is not there may be passed over: a file that is there and cannot be read would leave a pack that is
+    // printed in other words than its firm's.
+    if (kind == std::filesystem::file_type::not_found || kind == std::filesystem::file_type::directory)
+        return std::nullopt;
     return read_file(path, largest_template_file);
 }
 

@@ -43,14 +43,15 @@ Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::st
 job::ReadFile reader_beside(std::string_view file) {
     return [folder = std::filesystem::path{file}.parent_path()](
                const std::string& name) -> std::variant<std::string, job::FileFault> {
-        const auto path = folder / name;
+        // `a/../b.csv` is `b.csv`, whether there is a folder `a` or not: so the attachments of a pack can be read
+        // alike.
+        const auto path = (folder / name).lexically_normal();
         std::error_code error;
-        if (std::filesystem::is_directory(path, error)) return job::FileFault{"is a folder"};
-        try {
-            return read_file(path, job::largest_job_bytes);
-        } catch (const FileError& fault) {
-            return job::FileFault{fault.why};
-        }
+        const auto kind = std::filesystem::status(path, error).type();
+        if (kind == std::filesystem::file_type::directory) return job::FileFault{"is a folder"};
+        if (kind == std::filesystem::file_type::not_found)
+            return job::FileFault{"cannot be read: " + std::generic_category().message(ENOENT)};
+        return read_file(path, job::largest_job_bytes);
     };
 }
 

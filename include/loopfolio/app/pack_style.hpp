@@ -19,7 +19,8 @@ struct PackStyle {
     std::string suffix;  ///< added to the pack's file name if only some parts are printed: `-household`
 };
 
-/// The style of the template in `folder`, or of the built-in template if `folder` is empty.
+/// The style of the template in `folder`, or of the built-in template if `folder` is empty. Throws FileError where a
+/// file of it is there and cannot be read.
 [[nodiscard]] std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder);
 
 /// Keeps only the summary and `part` of the template's parts. If that is not possible, changes nothing and returns the
