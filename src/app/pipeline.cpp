@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/app/pipeline.hpp"
 
+#include "app/attached.hpp"
 #include "app/unprintable.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/version.hpp"
@@ -10,9 +11,8 @@
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/record/record.hpp"
 #include "loopfolio/report/compose.hpp"
-#include "texts/pack.hpp"
 
-#include <algorithm>
+#include <cerrno>
 #include <filesystem>
 #include <system_error>
 #include <utility>
@@ -28,6 +28,7 @@ std::string name_of(Place place, std::string_view file, const std::vector<job::N
     return files.at(static_cast<std::size_t>(place.file) - 1).path;
 }
 
+/// What was refused may be a default, which has no place: then it is told where the job could state it.
 Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file,
                            const job::ReadResult& read) {
     Diagnostics out;
@@ -68,7 +69,8 @@ std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::stri
     Calculated out{std::get<study::Study>(std::move(result)), std::move(read.diagnostics), std::move(read.files)};
     auto& origin = out.study.origin;
     origin.version = version();
-    origin.job_file = std::filesystem::path{file}.filename().string();
+    const auto& identity = out.study.house.values.identity;
+    origin.job_file = attached_job_name(identity.reference + "-" + identity.revision, out.files);
     origin.job_sha256 = record::sha256(text);
     for (const auto& f : out.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
     return out;
@@ -99,19 +101,8 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
     pack.record = record::to_json(study);
     const auto report = report::compose(study, style.look);
     pack.pages = layout::lay_out(report, style.fonts);
-    const auto& words = style.look.texts;
-    // An archive that keeps only the PDF then also has the job file and the figures.
-    std::vector<pdf::Attachment> attachments{
-        {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, words(texts::pack::attached_job{})},
-        {pack.stem + ".json", "application/json", "Data", pack.record, words(texts::pack::attached_record{})}};
-    for (const auto& f : calculated.files) {
-        const auto ending = std::filesystem::path{f.name}.extension();
-        const bool table = ending != ".yaml" && ending != ".yml";
-        std::string flat = f.name;  // files in two folders may have the same name
-        std::ranges::replace(flat, '/', '-');
-        attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
-                               words(texts::pack::attached_file{.name = f.name})});
-    }
+    // An archive that keeps only the PDF then also has the job file, the figures and all that the pack was made from.
+    const auto attachments = attachments_of(calculated, text, pack.stem, pack.record, style);
     pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments);
     pack.suffix = style.suffix;
     return pack;

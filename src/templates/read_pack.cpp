@@ -187,6 +187,11 @@ void read_colours(const Mapping& pack, Template& out) {
 std::optional<std::string> bytes_at(const Mapping& m, std::string_view key, const Beside& beside) {
     const std::string name = text_at(m, key);
     if (name.empty()) return std::nullopt;
+    if (name.starts_with('/')) {
+        complain(m, key, "must be a path from the template's own folder",
+                 "copy the file into it: a pack carries its template, to be made again elsewhere");
+        return std::nullopt;
+    }
     auto bytes = beside(name);
     if (!bytes) complain(m, key, "there is no such file", "the name is seen from the template's folder");
     return bytes;
@@ -219,10 +224,19 @@ void read_pictures(const Mapping& pack, const Beside& beside, Template& out) {
 void read_fonts(const Mapping& pack, const Beside& beside, Template& out) {
     const auto m = open_child(pack, "fonts", font_group);
     if (!m) return;
-    const std::array<std::pair<std::string_view, std::string*>, 3> faces{
-        {{"regular", &out.fonts.regular}, {"bold", &out.fonts.bold}, {"italic", &out.fonts.italic}}};
-    for (const auto& [name, bytes] : faces) {
-        if (value_at(*m, name) != nullptr) *bytes = bytes_at(*m, name, beside).value_or("");
+    struct Face {
+        std::string_view name;
+        std::string* bytes;
+        FontFiles::Stated* stated;
+    };
+    FontFiles& fonts = out.fonts;
+    const std::array<Face, 3> faces{{{"regular", &fonts.regular, &fonts.regular_stated},
+                                     {"bold", &fonts.bold, &fonts.bold_stated},
+                                     {"italic", &fonts.italic, &fonts.italic_stated}}};
+    for (const auto& face : faces) {
+        if (value_at(*m, face.name) == nullptr) continue;
+        *face.bytes = bytes_at(*m, face.name, beside).value_or("");
+        *face.stated = {m->reading->findings.file, place_at(*m, face.name)};
     }
 }
 

@@ -4,6 +4,7 @@
 
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/pdf/fonts.hpp"
+#include "loopfolio/study/study.hpp"
 #include "loopfolio/templates/template.hpp"
 
 #include <memory>
@@ -16,7 +17,8 @@ namespace loopfolio::app {
 struct PackStyle {
     templates::Template look;
     pdf::Fonts fonts;
-    std::string suffix;  ///< added to the pack's file name if only some parts are printed: `-household`
+    study::TemplateOrigin origin;  ///< of `look`
+    std::string suffix;            ///< added to the pack's file name if only some parts are printed: `-household`
 };
 
 /// The style of the template in `folder`, or of the built-in template if `folder` is empty. Throws FileError where a
