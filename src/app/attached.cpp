@@ -6,8 +6,8 @@
 #include "texts/pack.hpp"
 
 #include <algorithm>
-#include <array>
 #include <filesystem>
+#include <initializer_list>
 #include <set>
 
 namespace loopfolio::app {
@@ -21,19 +21,27 @@ bool starts_with_any(std::string_view bytes, std::initializer_list<std::string_v
     return std::ranges::any_of(starts, [&](std::string_view start) { return bytes.starts_with(start); });
 }
 
-bool is_font(std::string_view bytes) {
-    return starts_with_any(bytes, {"\0\1\0\0"sv, "true"sv, "OTTO"sv, "ttcf"sv, "wOFF"sv, "wOF2"sv});
+bool is_yaml(std::string_view name) {
+    const auto ending = fs::path{name}.extension();
+    return ending == ".yaml" || ending == ".yml";
+}
+
+/// The ending comes first: a text may start with `true`, as some fonts do.
+bool is_font(std::string_view name, std::string_view bytes) {
+    return !is_yaml(name) && starts_with_any(bytes, {"\0\1\0\0"sv, "true"sv, "OTTO"sv, "ttcf"sv, "wOFF"sv, "wOF2"sv});
 }
 
 /// A font goes with a pack only where its licence lets everyone who receives the pack have it whole.
-bool may_be_attached(std::string_view bytes) { return !is_font(bytes) || pdf::may_be_passed_on(bytes); }
+bool may_be_attached(std::string_view name, std::string_view bytes) {
+    return !is_font(name, bytes) || pdf::may_be_passed_on(bytes);
+}
 
 std::string media_type(std::string_view name, std::string_view bytes) {
-    if (is_font(bytes)) return "font/sfnt";
+    if (is_yaml(name)) return "application/yaml";
+    if (is_font(name, bytes)) return "font/sfnt";
     if (bytes.starts_with("\x89PNG"sv)) return "image/png";
     if (bytes.starts_with("\xff\xd8\xff"sv)) return "image/jpeg";
-    const auto ending = fs::path{name}.extension();
-    return ending == ".yaml" || ending == ".yml" ? "application/yaml" : "text/csv";
+    return "text/csv";
 }
 
 int climbs_of(const fs::path& name) {
@@ -71,7 +79,7 @@ void add_template(const PackStyle& style, const std::vector<std::string>& taken,
     const std::string folder = free_step("template", taken);
     for (std::size_t i = 0; i < names.size(); ++i) {
         const auto& file = style.look.files[i];
-        if (!may_be_attached(file.bytes)) continue;
+        if (!may_be_attached(file.name, file.bytes)) continue;
         out.push_back({joined(folder, laid.files[i]), media_type(file.name, file.bytes), "Source", file.bytes,
                        words(texts::pack::attached_template{.name = file.name})});
     }
@@ -128,7 +136,7 @@ study::TemplateOrigin origin_of(const templates::Template& look) {
     std::string lines;
     for (const auto& file : look.files) {
         const std::string digest = record::sha256(file.bytes);
-        out.files.push_back({file.name, digest, may_be_attached(file.bytes)});
+        out.files.push_back({file.name, digest, may_be_attached(file.name, file.bytes)});
         lines += digest + "  " + file.name + "\n";
     }
     if (!look.files.empty()) out.sha256 = record::sha256(lines);
