@@ -161,7 +161,7 @@ TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
          "    hint: leave it out, or give the slab's edge\n"},
         {"", "{kind: floor, area_m2: 8, beyond: ground, perimeter_m: 9, insulation_m2k_per_w: 0, ground: peat}",
          "16:107: error: rooms[0].elements[0].ground = peat: must be `clay`, `sand` or `rock` (room living)\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
     });
 }
 

@@ -112,7 +112,7 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "13:10: error: rooms[0].use = lounge: must be `living`, `dining`, `kitchen`, `bedroom`, "
          "`bedroom_with_ensuite`, `bathroom`, `toilet`, `hall`, `landing`, `study`, `utility` or "
          "`store` (room living)\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
         {"copper_28", "cooper_28",
          "31:44: error: pipework.sections[0].pipe = cooper_28: is not the name of a pipe (section S1)\n"
          "    hint: did you mean `copper_28`?\n"},
@@ -123,6 +123,6 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "    hint: did you mean `panel_22`?\n"},
         {"loopfolio: 1", "loopfolio: 1\nplain_values: guessed",
          "2:15: error: plain_values = guessed: must be `measured`, `document` or `assumed`\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
     });
 }

@@ -29,7 +29,7 @@ TEST_CASE("pipework of any layout needs a way there and a way back") {
         {"length_m: 3}", "length_m: 3, carries: twice}",
          "32:73: error: pipework.sections[1].carries = twice: must be `both`, `flow`, `return` or `loop` (section "
          "S2)\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
         {"length_m: 3}", "length_m: 3, heat_loss_w_per_mk: 0.3}",
          "32:7: error: pipework.sections[1].surroundings_c: is missing: a pipe loses heat to something (section S2)\n"
          "    hint: add `surroundings_c` with a number from -10 to 40 °C: Needed with `heat_loss_w_per_mk` and only "

@@ -35,10 +35,10 @@ TEST_CASE("rooms, their fabric and their elements") {
          "`from_1930_to_1949`, `from_1950_to_1966`, `from_1967_to_1975`, `from_1976_to_1982`, "
          "`from_1983_to_1990`, `from_1991_to_1995`, `from_1996_to_2002`, `from_2003_to_2006`, "
          "`from_2007_to_2011` or `from_2012` (room living)\n"
-         "    hint: write one of them, in lower case as it is here\n"
+         "    hint: write one of them as it is here\n"
          "16:32: error: rooms[0].fabric.wall = brick: must be `solid_brick`, `cavity`, "
          "`filled_cavity`, `timber_frame`, `system_built` or `insulated_solid` (room living)\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
         {"heat_loss_w: 1180",
          "fabric: {era: from_2012, outside_walls: 0, roof: none, floor: none}\n    thermal_bridge_w_per_m2k: 0.1",
          "17:31: error: rooms[0].thermal_bridge_w_per_m2k = 0.1: is read only with `elements` (room "

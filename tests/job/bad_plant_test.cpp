@@ -53,5 +53,5 @@ TEST_CASE("a unit's sound needs a power level and a place") {
           "job.yaml:36:25: error: sound.power_level_db = 200: must lie between 30 and 90 dB\n"
           "    hint: check the digits, and that it is in dB\n"
           "job.yaml:36:55: error: sound.standing = by_the_wall: must be `on_ground`, `by_wall` or `in_corner`\n"
-          "    hint: write one of them, in lower case as it is here\n");
+          "    hint: write one of them as it is here\n");
 }

@@ -138,6 +138,6 @@ TEST_CASE("a value with its basis is held to the same rules") {
         {"floor_area_m2: 18.4", "floor_area_m2: {value: 18, basis: default}",
          "14:39: error: rooms[0].floor_area_m2.basis = default: must be `measured`, `document` or "
          "`assumed` (room living)\n"
-         "    hint: write one of them, in lower case as it is here\n"},
+         "    hint: write one of them as it is here\n"},
     });
 }
