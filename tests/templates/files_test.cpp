@@ -42,7 +42,7 @@ TEST_CASE("a language tag is told by its form") {
     }
     for (const char* tag : {"",
                             "e",
-                            "english-tongue",
+                            "englishness",
                             "en_GB",
                             "en-",
                             "-en",
