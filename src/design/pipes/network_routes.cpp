@@ -171,8 +171,7 @@ void refuse(const network::Findings& findings, const job::Job& job, const networ
         if (f.severity != Severity::error) continue;
         const Origin origin = origin_of(f.link, job, built);
         // `f.field` is a name of the network's own description, which says nothing to whoever wrote the job.
-        std::string rule{f.field.empty() ? "" : "a value that follows from it "};
-        rule += network::word(f.kind);
+        std::string rule{network::word(f.kind)};
         if (!origin.name.empty()) rule += ", at " + origin.name;
         refusals.push_back({origin.field, origin.place, rule,
                             "the pipework cannot be solved as it is described: check sizes, lengths and flows there"});
