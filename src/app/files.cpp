@@ -160,9 +160,33 @@ void make_folder(const fs::path& folder) {
 
 }  // namespace
 
+namespace {
+
+/// What a file is in place of a plain one, and what to do about it.
+const char* what(mode_t mode) {
+    if (S_ISDIR(mode)) return "a folder; name a file in it";
+    if (S_ISFIFO(mode)) return "a named pipe; save what it gives as a plain file";
+    if (S_ISSOCK(mode)) return "a socket; save what it gives as a plain file";
+    return "a device; save what it gives as a plain file";
+}
+
+void refuse_unless_plain(const fs::path& path, const struct stat& found) {
+    if (S_ISREG(found.st_mode)) return;
+    throw FileError{path.string(), fmt::format("cannot be read: it is {}", what(found.st_mode))};
+}
+
+}  // namespace
+
 std::string read_file(const fs::path& path, std::size_t most) {
-    const Descriptor fd{::open(path.c_str(), O_RDONLY | O_CLOEXEC)};
+    // Looked at before it is opened, as opening alone may wait, or set a device to work.
+    struct stat found {};
+    if (::stat(path.c_str(), &found) != 0) fail(path, "cannot be read", errno);
+    refuse_unless_plain(path, found);
+    const Descriptor fd{::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK)};
     if (fd.get() < 0) fail(path, "cannot be read", errno);
+    // Another process may have put something else in its place since.
+    if (::fstat(fd.get(), &found) != 0) fail(path, "cannot be read", errno);
+    refuse_unless_plain(path, found);
     std::string bytes;
     char buffer[65536];
     while (bytes.size() <= most) {

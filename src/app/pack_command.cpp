@@ -39,6 +39,7 @@ int run_pack(const PackOptions& options, std::ostream& out, std::ostream& err) {
                             err << text_of(*fault);
                             return exit_invalid;
                         }
+                        calculated.study.origin.look = style.origin;
                         const Pack pack = make_pack(calculated, text, style);
                         const auto [earlier, fresh] = made_by.try_emplace(pack.stem, file);
                         if (!fresh) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/app/pack_style.hpp"
 
+#include "app/attached.hpp"
 #include "app/unprintable.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/report/compose.hpp"
@@ -33,41 +34,44 @@ std::vector<std::string> files_below(const std::string& folder) {
     return out;
 }
 
-Diagnostics faults_of_fonts(const templates::Template& look, const std::string& folder) {
+Diagnostics faults_of_fonts(const templates::Template& look) {
     Diagnostics out;
-    const auto check = [&](std::string field, const std::string& bytes) {
-        if (bytes.empty()) return;
-        if (auto fault = pdf::fault_of_font(bytes); !fault.empty()) {
-            out.push_back({Severity::error,
-                           folder + "/pack.yaml",
-                           {},
-                           std::move(field),
-                           "",
-                           std::move(fault),
-                           "a TrueType font that may be embedded and subset"});
-        }
+    const auto check = [&](std::string field, const std::string& bytes, const templates::FontFiles::Stated& stated) {
+        if (stated.file.empty()) return;
+        std::string fault = bytes.size() > largest_template_file ? "is larger than 8 MB" : pdf::fault_of_font(bytes);
+        if (fault.empty()) return;
+        out.push_back({Severity::error, stated.file, stated.place, std::move(field), "", std::move(fault),
+                       "name a TrueType font that is whole and may be embedded and subset"});
     };
-    check("fonts.regular", look.fonts.regular);
-    check("fonts.bold", look.fonts.bold);
-    check("fonts.italic", look.fonts.italic);
+    check("fonts.regular", look.fonts.regular, look.fonts.regular_stated);
+    check("fonts.bold", look.fonts.bold, look.fonts.bold_stated);
+    check("fonts.italic", look.fonts.italic, look.fonts.italic_stated);
     return out;
+}
+
+std::unique_ptr<PackStyle> styled(templates::Template look) {
+    const templates::FontFiles files = look.fonts;  // `bytes` refers to it after the template has moved
+    const pdf::FontBytes bytes{files.regular, files.bold, files.italic};
+    study::TemplateOrigin origin = origin_of(look);
+    if (origin.sha256 == origin.default_sha256) {  // a copy of the template that the program has anyway
+        look.files.clear();
+        origin.files.clear();
+    }
+    return std::unique_ptr<PackStyle>{new PackStyle{std::move(look), pdf::Fonts{bytes}, std::move(origin), {}}};
 }
 
 }  // namespace
 
 std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder) {
     const auto vocabulary = report::vocabulary();
-    if (folder.empty())
-        return std::unique_ptr<PackStyle>{new PackStyle{templates::default_template(vocabulary), pdf::Fonts{}, {}}};
+    if (folder.empty()) return styled(templates::default_template(vocabulary));
     const pdf::Fonts built_in;
     auto read = templates::read_template(
         folder, contents, vocabulary, [&](std::string_view words) { return unprintable_in(words, built_in); },
         files_below);
     if (!read.made) return std::move(read.diagnostics);
-    if (auto faults = faults_of_fonts(*read.made, folder); !faults.empty()) return faults;
-    const templates::FontFiles files = read.made->fonts;  // `bytes` refers to it after the template has moved
-    const pdf::FontBytes bytes{files.regular, files.bold, files.italic};
-    return std::unique_ptr<PackStyle>{new PackStyle{std::move(*read.made), pdf::Fonts{bytes}, {}}};
+    if (auto faults = faults_of_fonts(*read.made); !faults.empty()) return faults;
+    return styled(std::move(*read.made));
 }
 
 std::string keep_only(PackStyle& style, const std::string& part) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/app/pipeline.hpp"
 
+#include "app/attached.hpp"
 #include "app/unprintable.hpp"
 #include "loopfolio/app/files.hpp"
 #include "loopfolio/app/version.hpp"
@@ -11,9 +12,8 @@
 #include "loopfolio/pdf/write_pdf.hpp"
 #include "loopfolio/record/record.hpp"
 #include "loopfolio/report/compose.hpp"
-#include "texts/pack.hpp"
 
-#include <algorithm>
+#include <cerrno>
 #include <filesystem>
 #include <system_error>
 #include <utility>
@@ -29,11 +29,13 @@ std::string name_of(Place place, std::string_view file, const std::vector<job::N
     return files.at(static_cast<std::size_t>(place.file) - 1).path;
 }
 
+/// What was refused may be a default, which has no place: then it is told where the job could state it.
 Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::string_view file,
-                           const std::vector<job::NamedFile>& files) {
+                           const job::ReadResult& read) {
     Diagnostics out;
     for (const auto& r : refusals) {
-        out.push_back({Severity::error, name_of(r.place, file, files), r.place, r.field, "", r.rule, r.hint});
+        const Place place = r.place.line > 0 ? r.place : read.place_of(r.field);
+        out.push_back({Severity::error, name_of(place, file, read.files), place, r.field, "", r.rule, r.hint});
     }
     return out;
 }
@@ -43,14 +45,15 @@ Diagnostics as_diagnostics(const std::vector<design::Refusal>& refusals, std::st
 job::ReadFile reader_beside(std::string_view file) {
     return [folder = std::filesystem::path{file}.parent_path()](
                const std::string& name) -> std::variant<std::string, job::FileFault> {
-        const auto path = folder / name;
+        // `a/../b.csv` is `b.csv`, whether there is a folder `a` or not: so the attachments of a pack can be read
+        // alike.
+        const auto path = (folder / name).lexically_normal();
         std::error_code error;
-        if (std::filesystem::is_directory(path, error)) return job::FileFault{"is a folder"};
-        try {
-            return read_file(path, job::largest_job_bytes);
-        } catch (const FileError& fault) {
-            return job::FileFault{fault.why};
-        }
+        const auto kind = std::filesystem::status(path, error).type();
+        if (kind == std::filesystem::file_type::directory) return job::FileFault{"is a folder"};
+        if (kind == std::filesystem::file_type::not_found)
+            return job::FileFault{"cannot be read: " + std::generic_category().message(ENOENT)};
+        return read_file(path, job::largest_job_bytes);
     };
 }
 
@@ -62,14 +65,14 @@ std::variant<Calculated, Diagnostics> calculate(std::string_view text, std::stri
 
     auto result = study::study(design::resolve(*std::move(read.job)), scope);
     if (const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result)) {
-        return as_diagnostics(*refusals, file, read.files);
+        return as_diagnostics(*refusals, file, read);
     }
     Calculated out{std::get<study::Study>(std::move(result)), std::move(read.diagnostics), std::move(read.files)};
     auto& origin = out.study.origin;
     origin.version = version();
     // The name under which it is attached: what it was called when it was read is no part of the result.
     const auto& identity = out.study.house.values.identity;
-    origin.job_file = identity.reference + "-" + identity.revision + ".yaml";
+    origin.job_file = attached_job_name(identity.reference + "-" + identity.revision, out.files);
     origin.job_sha256 = record::sha256(text);
     for (const auto& f : out.files) origin.files.push_back({f.name, record::sha256(f.bytes)});
     return out;
@@ -81,7 +84,7 @@ std::optional<Diagnostic> take_firm(design::House& house, std::string_view file,
     if (firm.name.empty()) {
         return Diagnostic{Severity::error,
                           std::string{file},
-                          {},
+                          {1, 1},
                           "firm",
                           "",
                           "is stated neither here nor by the template",
@@ -100,19 +103,8 @@ Pack make_pack(const Calculated& calculated, std::string_view text, const PackSt
     pack.record = record::to_json(study);
     const auto report = report::compose(study, style.look);
     pack.pages = layout::lay_out(report, style.fonts);
-    const auto& words = style.look.texts;
-    // An archive that keeps only the PDF then also has the job file and the figures.
-    std::vector<pdf::Attachment> attachments{
-        {pack.stem + ".yaml", "application/yaml", "Source", std::string{text}, words(texts::pack::attached_job{})},
-        {pack.stem + ".json", "application/json", "Data", pack.record, words(texts::pack::attached_record{})}};
-    for (const auto& f : calculated.files) {
-        const auto ending = std::filesystem::path{f.name}.extension();
-        const bool table = ending != ".yaml" && ending != ".yml";
-        std::string flat = f.name;  // files in two folders may have the same name
-        std::ranges::replace(flat, '/', '-');
-        attachments.push_back({pack.stem + "-" + flat, table ? "text/csv" : "application/yaml", "Source", f.bytes,
-                               words(texts::pack::attached_file{.name = f.name})});
-    }
+    // An archive that keeps only the PDF then also has the job file, the figures and all that the pack was made from.
+    const auto attachments = attachments_of(calculated, text, pack.stem, pack.record, style);
     const pdf::Provenance provenance{std::string{job::name_of(job::status_names(), identity.status)},
                                      record::inputs_sha256(study.origin), record::sha256(pack.record)};
     pack.pdf = pdf::write_pdf(pack.pages, style.fonts, attachments, provenance);

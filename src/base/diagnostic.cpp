@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
 
 namespace loopfolio {
 
@@ -40,8 +41,7 @@ std::string text_of(const Diagnostic& d) {
         out += ": ";
     }
     out += escaped(d.rule) + "\n";
-    if (!d.hint.empty()) out += "    hint: " + escaped(d.hint) + "\n";
-    return out;
+    return out + "    hint: " + escaped(d.hint) + "\n";
 }
 
 namespace {
@@ -93,6 +93,11 @@ std::string did_you_mean(std::string_view wanted, const std::vector<std::string_
         out += "`" + std::string{nearest[i]} + "`";
     }
     return out.empty() ? out : "did you mean " + out + "?";
+}
+
+Hint did_you_mean(std::string_view wanted, const std::vector<std::string_view>& names, Hint otherwise) {
+    std::string near = did_you_mean(wanted, names);
+    return near.empty() ? std::move(otherwise) : Hint{std::move(near)};
 }
 
 }  // namespace loopfolio

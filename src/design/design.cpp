@@ -33,7 +33,8 @@ void set_fluid(const job::Job& job, Design& d, Refusals& refusals) {
                               : physics::mass_fraction_from_volume(d.fluid.kind, stated);
         if (!mass) {
             refusals.push_back({"fluid.concentration_percent", job.fluid.concentration.place,
-                                "lies outside the table that turns a volume share into a mass share", ""});
+                                "lies outside the table that turns a volume share into a mass share",
+                                "state the share by mass, with `concentration_basis: mass`"});
             return;
         }
         d.fluid.mass_fraction = *mass;
@@ -83,7 +84,8 @@ void refuse_underived(const job::Job& job, Refusals& refusals) {
         for (std::size_t e = 0; e < elements.size(); ++e) {
             if (elements[e].u_value.given()) continue;
             refusals.push_back({fmt::format("rooms[{}].elements[{}]", i, e), elements[e].area.place,
-                                "has no U-value: its layers lie outside the ranges of ISO 6946", ""});
+                                "has no U-value: its layers lie outside the ranges of ISO 6946",
+                                "check the layers, or state `u_value_w_per_m2k` itself"});
         }
     }
     for (std::size_t i = 0; i < job.emitters.size(); ++i) {
@@ -91,7 +93,8 @@ void refuse_underived(const job::Job& job, Refusals& refusals) {
         if (e.output_at_50k.given() && e.output_at_50k.value > Power{}) continue;
         refusals.push_back({fmt::format("emitters[{}]", i), e.place,
                             e.floor ? "has no output: its floor lies outside the tables of EN 1264-2" : "has no output",
-                            ""});
+                            e.floor ? Hint{"check spacing, covering and pipe, or state `output_at_50k_w` itself"}
+                                    : Hint{"state `output_at_50k_w`, or what it follows from"}});
     }
 }
 

@@ -46,11 +46,13 @@ void check_temperatures(const Draft& draft) {
     if (!draft.conditions) return;
     const Conditions& c = draft.job.conditions;
     if (c.flow.given() && c.flow.value > Temperature::from_celsius(65)) {
-        warn(*draft.conditions, "flow_temperature_c", "is high for a low-temperature heat source");
+        warn(*draft.conditions, "flow_temperature_c", "is high for a low-temperature heat source",
+             "check that the heat source gives it, and that the emitters need it");
     }
     if (c.mild_day.given() && c.outdoor.given() && c.mild_day.value <= c.outdoor.value) {
         complain(*draft.conditions, "mild_day_temperature_c",
-                 "must be above the design outdoor temperature, " + celsius_text(c.outdoor.value));
+                 "must be above the design outdoor temperature, " + celsius_text(c.outdoor.value),
+                 "choose an ordinary winter day, or leave it out");
     }
     check_flow_over_rooms(draft);
     check_mild_day_under_rooms(draft);
@@ -67,7 +69,7 @@ void check_price(const Draft& draft) {
         warn(*draft.season, "electricity_price_per_kwh", "is nothing", "leave it out where it is not known");
     } else if (std::ranges::find(known, currency) != known.end() && (price < cheapest || price > dearest)) {
         warn(*draft.season, "electricity_price_per_kwh", "is far from what a kilowatt-hour costs in " + currency,
-             price > dearest ? "28 pence or cents is 0.28" : "a megawatt-hour is 1000 kilowatt-hours");
+             price > dearest ? Hint{"28 pence or cents is 0.28"} : Hint{"a megawatt-hour is 1000 kilowatt-hours"});
     }
 }
 
@@ -119,7 +121,8 @@ const Room* find_room(const RoomIds& ids, const Mapping& m, const std::string& w
     const auto found = ids.by_id.find(wanted);
     if (found != ids.by_id.end()) return found->second;
     if (wanted.empty() || !ids.complete) return nullptr;
-    complain(m, "room", "is not the id of a room", did_you_mean(wanted, ids.names));
+    complain(m, "room", "is not the id of a room",
+             did_you_mean(wanted, ids.names, "the rooms are listed under `rooms`, each with its `id`"));
     return nullptr;
 }
 
@@ -130,7 +133,8 @@ void check_element_rooms(const Draft& draft, const RoomIds& ids) {
             const Element& element = room.elements[j];
             if (element.beyond != Beyond::room) continue;
             const Room* other = find_room(ids, draft.elements[i][j], element.beyond_room);
-            if (other == &room) complain(draft.elements[i][j], "room", "is the room itself");
+            if (other == &room)
+                complain(draft.elements[i][j], "room", "is the room itself", "name the room on the other side");
         }
     }
 }

@@ -24,7 +24,7 @@ using namespace yaml;  // most lines of the reader use nodes, places and finding
 /// What a read carries from field to field.
 struct Reading : yaml::Reading {
     Reading(std::string file, const UnprintableIn& unprintable_in, const ReadFile& reads)
-        : yaml::Reading{{std::move(file), {}}, unprintable_in, vocabulary(), "of the job file "},
+        : yaml::Reading{{std::move(file), {}}, unprintable_in, vocabulary(), "of the job file ", "docs/job-file.md"},
           read_file{reads} {}
 
     Basis plain_values = Basis::measured;

@@ -28,7 +28,7 @@ bool check_name(const Mapping& m, std::string_view key, const std::string& name)
         return false;
     }
     if (reading_of(m).read_file == nullptr) {
-        complain(m, key, "names a file, and none can be read here");
+        complain(m, key, "names a file, and none can be read here", "state in the job itself what the file holds");
         return false;
     }
     return true;
@@ -60,7 +60,8 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
     if (!number) return {};
     const auto& file = reading_of(m).files[static_cast<std::size_t>(*number) - 1];
     if (file.bytes.size() > largest_job_bytes) {
-        complain(m, key, "names a file of more than " + std::to_string(largest_job_bytes) + " bytes");
+        complain(m, key, "names a file of more than " + std::to_string(largest_job_bytes) + " bytes",
+                 "keep in it what this job needs");
         return {};
     }
     const std::string& shown = m.reading->findings.named_files[static_cast<std::size_t>(*number) - 1];
@@ -72,13 +73,8 @@ std::optional<OpenedFile> open_file(const Mapping& m, std::string_view key, cons
         return {};
     }
     if (tree.root.kind != Node::Kind::list) {
-        m.reading->findings.add({Severity::error,
-                                 {},
-                                 tree.root.place,
-                                 "",
-                                 "",
-                                 std::string{kind.one} + " is a list",
-                                 std::string{kind.start}});
+        m.reading->findings.add(
+            {Severity::error, {}, tree.root.place, "", "", std::string{kind.one} + " is a list", kind.start});
         return {};
     }
     OpenedFile out{std::move(tree.root), table};

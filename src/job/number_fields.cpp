@@ -33,8 +33,9 @@ Input<double> value_with_basis(const Mapping& parent, std::string_view key, cons
     if (!note.empty()) out.source += (out.source.empty() ? "" : "; ") + note;
     const auto basis = choice_at(m, "basis", "basis", basis_names());
     if (!value) return out;
-    if (out.low && *out.low > *value) complain(m, "low", "must not be above the value, " + decimal(*value));
-    if (out.high && *out.high < *value) complain(m, "high", "must not be below the value, " + decimal(*value));
+    constexpr std::string_view why = "the value lies within its own range: check the three figures";
+    if (out.low && *out.low > *value) complain(m, "low", "must not be above the value, " + decimal(*value), why);
+    if (out.high && *out.high < *value) complain(m, "high", "must not be below the value, " + decimal(*value), why);
     out.value = *value;
     out.basis = basis.value_or(plain_basis(parent, out.place));
     return out;
@@ -63,7 +64,8 @@ Input<double> number_at(const Mapping& m, std::string_view key) {
 void check_velocities(const Mapping& m, const Input<Velocity>& preferred, const Input<Velocity>& limit) {
     if (!preferred.given() || !limit.given() || preferred.value <= limit.value) return;
     complain(m, "velocity_preferred_m_per_s",
-             "must not be above `velocity_limit_m_per_s`, " + decimal(limit.value.in(unit::metre_per_second)) + " m/s");
+             "must not be above `velocity_limit_m_per_s`, " + decimal(limit.value.in(unit::metre_per_second)) + " m/s",
+             "lower it, or raise the limit");
 }
 
 }  // namespace loopfolio::job

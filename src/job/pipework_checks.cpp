@@ -53,7 +53,8 @@ Junctions join_sections(const Draft& draft) {
         if (!complete(section)) continue;
         if (section.from == section.to) {
             (void)out.number(section.from);
-            complain(draft.sections[i], "to", "is the junction that the section starts from");
+            complain(draft.sections[i], "to", "is the junction that the section starts from",
+                     "name the junction at its other end");
         } else {
             out.join(section.from, section.to);
         }
@@ -86,9 +87,18 @@ std::string junction_hint(std::string_view wanted, const std::vector<std::string
     return did_you_mean(wanted, names);
 }
 
+Hint junction_hint_or_names(std::string_view wanted, const std::vector<std::string_view>& names) {
+    constexpr std::size_t few = 12;
+    std::string near = junction_hint(wanted, names);
+    if (!near.empty()) return near;
+    if (!names.empty() && names.size() <= few) return "the junctions are " + listed(names, "and");
+    return "look for its name among the ends of the sections";
+}
+
 bool check_junction(const Mapping& m, std::string_view key, const std::string& at, const Junctions& junctions) {
     if (at.empty() || junctions.known(at)) return !at.empty();
-    complain(m, key, "is not a junction: no section starts or ends there", junction_hint(at, junctions.names()));
+    complain(m, key, "is not a junction: no section starts or ends there",
+             junction_hint_or_names(at, junctions.names()));
     return false;
 }
 
@@ -141,7 +151,8 @@ bool check_joined(const Draft& draft, Junctions& junctions, const std::string& r
         complain(draft.sections[stray.first], "",
                  (stray.ids.size() == 1 ? "section " : "sections ") + list_words(stray.ids) +
                      (stray.ids.size() == 1 ? " is" : " are") + " not joined to the heat source at `" + root_name + "`",
-                 hint);
+                 hint.empty() ? Hint{"look for a section that is not listed, or a junction that has two names"}
+                              : Hint{hint});
     }
     return found.empty();
 }
@@ -166,7 +177,8 @@ void warn_of_dead_ends(const Draft& draft, const std::string& root) {
         const Section& section = draft.job.sections[i];
         for (const auto& [key, end] : {std::pair{"from", section.from}, std::pair{"to", section.to}}) {
             if (uses[end] > 1) continue;
-            warn(draft.sections[i], key, "is a dead end: no emitter hangs there, so no water flows to it");
+            warn(draft.sections[i], key, "is a dead end: no emitter hangs there, so no water flows to it",
+                 "leave the section out, or check the names of its junctions");
         }
     }
 }
@@ -186,11 +198,12 @@ void check_pipework(const Draft& draft) {
     }
     for (const auto& candidate : draft.job.heat_source->could_join_at) {
         if (candidate == root)
-            complain(*draft.heat_source, "could_join_at", "names `" + root + "`, where it joins already");
+            complain(*draft.heat_source, "could_join_at", "names `" + root + "`, where it joins already",
+                     "name other junctions, or leave the key out");
         else if (!junctions.known(candidate)) {
             complain(*draft.heat_source, "could_join_at",
                      "`" + candidate + "` is not a junction: no section starts or ends there",
-                     junction_hint(candidate, junctions.names()));
+                     junction_hint_or_names(candidate, junctions.names()));
         }
     }
     for (std::size_t i = 0; i < draft.emitters.size(); ++i) {

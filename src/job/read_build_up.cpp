@@ -79,7 +79,8 @@ void check_insulates(const Mapping& m, const Layer& layer) {
 
 /// Reads the gaps in a layer and the metal through it.
 void read_workmanship(const Mapping& m, Layer& layer, bool solid) {
-    if (layer.air && has(m, "air_gap_level")) complain(m, "air_gap_level", "is not read of an air layer");
+    if (layer.air && has(m, "air_gap_level"))
+        complain(m, "air_gap_level", "is not read of an air layer", "state it of the layer that insulates");
     const auto fasteners = open_child(m, "fasteners", group("fasteners"));
     if (!fasteners) return;
     layer.fasteners = read_fasteners(*fasteners);
@@ -104,7 +105,8 @@ Layer read_layer(const Mapping& m) {
     } else if (one_of(m, {"material", "conductivity_w_per_mk", "air_mm", "resistance_m2k_per_w"},
                       "what the layer is") &&
                has(m, "thickness_mm")) {
-        complain(m, "thickness_mm", "is read only with `material` or `conductivity_w_per_mk`");
+        complain(m, "thickness_mm", "is read only with `material` or `conductivity_w_per_mk`",
+                 "leave it out, or say what the layer is made of");
     }
     if (const auto bridge = open_child(m, "bridge", group("bridge"))) {
         out.bridge = read_bridge(*bridge);
@@ -135,7 +137,8 @@ void read_slab(const Mapping& m, Element& element) {
     element.slab->ground.kind = ground_at(m);
     demand(m, "insulation_m2k_per_w", "the slab's insulation counts", "write 0 where there is none");
     if (element.kind != ElementKind::floor || element.beyond != Beyond::ground) {
-        complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`");
+        complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`",
+                 "leave it out, or state `kind` and `beyond` so");
     }
     check_slab(m, element.area, element.slab->perimeter);
 }
@@ -163,7 +166,8 @@ void read_build_up(const Mapping& m, Element& element) {
     if (has(m, "layers")) read_layers(m, element);
     if (has(m, "perimeter_m")) read_slab(m, element);
     else if (has(m, "insulation_m2k_per_w")) demand(m, "perimeter_m", "insulation alone says nothing of a slab");
-    else if (has(m, "ground")) complain(m, "ground", "is read only with `perimeter_m`");
+    else if (has(m, "ground"))
+        complain(m, "ground", "is read only with `perimeter_m`", "leave it out, or give the slab's edge");
 }
 
 std::string ground_at(const Mapping& m) {

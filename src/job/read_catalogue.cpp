@@ -104,7 +104,8 @@ const Node* find_model(const Mapping& m, std::string_view wanted, const Node& li
         if (name == wanted) return &item;
         if (!name.empty()) names.push_back(name);
     }
-    complain(m, "model", "is not in the catalogue", did_you_mean(wanted, names));
+    complain(m, "model", "is not in the catalogue",
+             did_you_mean(wanted, names, "add it to the file, or state its figures here without `model`"));
     m.reading->told_of.insert(m.node);
     return nullptr;
 }
@@ -195,8 +196,13 @@ EmitterSize read_size(const Mapping& m) {
 
 void read_sizes(Reading& reading, const Node& list, Draft& draft) {
     if (list.items.size() > most_models) {
-        reading.findings.add(
-            {Severity::error, {}, list.place, "", "", "has more than " + std::to_string(most_models) + " models", ""});
+        reading.findings.add({Severity::error,
+                              {},
+                              list.place,
+                              "",
+                              "",
+                              "has more than " + std::to_string(most_models) + " models",
+                              "keep those that the firm fits"});
         return;
     }
     auto& sizes = draft.job.sizes;

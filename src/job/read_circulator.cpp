@@ -32,7 +32,7 @@ std::vector<CurvePoint> read_curve(const Mapping& circulator) {
         if (!point) continue;
         if (!out.empty() && point->flow <= out.back().flow) {
             complain(m, has(m, "flow_l_per_s") ? "flow_l_per_s" : "flow_l_per_min",
-                     "must be above the flow of the point before");
+                     "must be above the flow of the point before", "list the points from no flow to most flow");
         }
         if (!out.empty() && point->head >= out.back().head) {
             complain(m, "head_kpa", "must be below the head of the point before",
@@ -70,14 +70,16 @@ void read_control(const Mapping& m, Circulator& out) {
     const bool controlled = out.mode != PumpMode::constant_speed;
     const bool proportional = out.mode == PumpMode::proportional_pressure;
     if (controlled) demand(m, "set_head_kpa", "a controlled circulator holds a head");
-    else if (has(m, "set_head_kpa")) complain(m, "set_head_kpa", "is read only with a controlled `mode`");
+    else if (has(m, "set_head_kpa"))
+        complain(m, "set_head_kpa", "is read only with a controlled `mode`",
+                 "leave it out, or state the `mode` that the pump is set to");
     const bool has_flow = has(m, "set_flow_l_per_min") || has(m, "set_flow_l_per_s");
     if (proportional && !has_flow) {
         demand(m, "set_flow_l_per_min", "with proportional pressure the head is reached at a flow");
     }
     if (!proportional && has_flow) {
         complain(m, has(m, "set_flow_l_per_s") ? "set_flow_l_per_s" : "set_flow_l_per_min",
-                 "is read only with `mode: proportional_pressure`");
+                 "is read only with `mode: proportional_pressure`", "leave it out, or state that `mode`");
     }
 }
 

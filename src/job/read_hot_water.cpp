@@ -17,7 +17,8 @@ void check_supply(const Mapping& m, const HotWater& s) {
                  "no coil brings a store up to the water that heats it");
     }
     if (s.hot_cycle.given() && s.stored.given() && s.hot_cycle.value < s.stored.value) {
-        complain(m, "hot_cycle_c", "must not lie below `stored_c`");
+        complain(m, "hot_cycle_c", "must not lie below `stored_c`",
+                 "the hot cycle heats what is stored: state its temperature, or leave it out");
     }
     if (s.drawn.given() && s.stored.given() && s.stored.value < s.drawn.value) {
         complain(m, "stored_c", "must not lie below `drawn_c`", "water is mixed down to what is drawn");

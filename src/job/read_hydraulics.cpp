@@ -15,7 +15,8 @@ void check_kind(const Mapping& m, SeparationKind kind) {
     if (plate)
         demand(m, "plate_ua_w_per_k", "a plate is described by its UA",
                "heat over the log mean difference, by its maker");
-    else if (has(m, "plate_ua_w_per_k")) complain(m, "plate_ua_w_per_k", "is read only with `kind: plate`");
+    else if (has(m, "plate_ua_w_per_k"))
+        complain(m, "plate_ua_w_per_k", "is read only with `kind: plate`", "leave it out");
     if (volumiser || kind == SeparationKind::buffer_two || kind == SeparationKind::buffer_four) {
         demand(m, "volume_l", "a buffer or volumiser is there for its content");
     }
@@ -55,9 +56,11 @@ Mixer read_mixer(const Mapping& m, const Conditions& conditions) {
     out.place = m.node != nullptr ? m.node->place : Place{};
     read_keys(m, keys::mixer, out);
     if (const auto pump = open_child(m, "circulator", group("circulator"))) out.pump = read_circulator(*pump);
-    if (!out.from.empty() && out.from == out.to) complain(m, "to", "is the junction that the mixing set draws from");
+    if (!out.from.empty() && out.from == out.to)
+        complain(m, "to", "is the junction that the mixing set draws from", "name the junction that it feeds");
     if (out.flow.given() && conditions.flow.given() && out.flow.value >= conditions.flow.value) {
-        complain(m, "flow_temperature_c", "must be below the flow temperature that it mixes down from");
+        complain(m, "flow_temperature_c", "must be below the flow temperature that it mixes down from",
+                 "lower it, or leave the mixing set out");
     }
     return out;
 }
@@ -81,7 +84,9 @@ FurtherCirculator read_further(const Mapping& m, const Job& job) {
     if (section == nullptr) {
         std::vector<std::string_view> names;
         for (const auto& s : job.sections) names.push_back(s.id);
-        if (!out.in.empty()) complain(m, "in", "is not the id of a section", did_you_mean(out.in, names));
+        if (!out.in.empty())
+            complain(m, "in", "is not the id of a section",
+                     did_you_mean(out.in, names, "name a section of `pipework`"));
         return out;
     }
     if (!out.towards.empty() && out.towards != section->from && out.towards != section->to) {
@@ -89,7 +94,7 @@ FurtherCirculator read_further(const Mapping& m, const Job& job) {
                  "write " + named(section->from) + " or " + named(section->to));
     }
     if (section->carries == Carries::both) demand(m, "pipe", "the section carries both", "write `flow` or `return`");
-    else if (has(m, "pipe")) complain(m, "pipe", "is read only where the section carries both");
+    else if (has(m, "pipe")) complain(m, "pipe", "is read only where the section carries both", "leave it out");
     return out;
 }
 

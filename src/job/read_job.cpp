@@ -5,6 +5,7 @@
 #include "job/draft.hpp"
 
 #include <array>
+#include <memory>
 
 namespace loopfolio::job {
 
@@ -58,7 +59,7 @@ ReadResult read_job(std::string_view text, std::string_view file, const Unprinta
     if (text.size() > largest_job_bytes) {
         return refused({Severity::error,
                         std::string{file},
-                        {},
+                        {1, 1},
                         "",
                         "",
                         "the file is larger than " + std::to_string(largest_job_bytes) + " bytes",
@@ -70,6 +71,9 @@ ReadResult read_job(std::string_view text, std::string_view file, const Unprinta
     Draft draft = read_tree(reading, tree.root);
     ReadResult result{std::nullopt, shown(std::move(reading.findings)), std::move(reading.files)};
     if (!has_error(result.diagnostics)) result.job = std::move(draft.job);
+    result.place_of = [root = std::make_shared<const Node>(std::move(tree.root))](std::string_view field) {
+        return yaml::place_at_path(*root, field);
+    };
     return result;
 }
 

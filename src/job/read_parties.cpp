@@ -31,8 +31,9 @@ date::year_month_day date_at(const Mapping& m, std::string_view key) {
         return {};
     }
     const date::year_month_day out{date::year{year}, date::month{month}, date::day{day}};
-    if (!out.ok()) complain(m, key, "is not a day of the calendar");
-    else if (year < 2000 || year > 2100) complain(m, key, "must lie between 2000-01-01 and 2100-12-31");
+    if (!out.ok()) complain(m, key, "is not a day of the calendar", "check the month and the day: year-month-day");
+    else if (year < 2000 || year > 2100)
+        complain(m, key, "must lie between 2000-01-01 and 2100-12-31", "check the year");
     return out;
 }
 

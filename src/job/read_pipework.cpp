@@ -68,7 +68,8 @@ void read_pipework(const Mapping& top, Draft& draft) {
         out.fittings = read_fittings(m);
         if (out.bore.given() && out.insert_bore.given() && out.insert_bore.value > out.bore.value) {
             complain(m, "insert_bore_mm",
-                     "must not be above `bore_mm`, " + decimal(out.bore.value.in(unit::millimetre)) + " mm");
+                     "must not be above `bore_mm`, " + decimal(out.bore.value.in(unit::millimetre)) + " mm",
+                     "the insert narrows the pipe: check which figure is which");
         }
         check_velocities(m, out.velocity_preferred, out.velocity_limit);
         draft.job.sections.push_back(std::move(out));

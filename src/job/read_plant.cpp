@@ -20,7 +20,7 @@ void check_performance(const std::vector<Mapping>& items, const std::vector<Perf
         for (std::size_t k = 0; k < i; ++k) {
             if (points[i].outdoor != points[k].outdoor) continue;
             if (points[i].flow == points[k].flow) {
-                complain(items[i], "flow_c", "stands twice at this outdoor temperature");
+                complain(items[i], "flow_c", "stands twice at this outdoor temperature", "keep one of the two points");
                 return;
             }
             const bool hotter = points[i].flow > points[k].flow;
@@ -32,7 +32,8 @@ void check_performance(const std::vector<Mapping>& items, const std::vector<Perf
                 return;
             }
             if (above.capacity && below.capacity && *above.capacity > *below.capacity) {
-                warn(items[i], "capacity_kw", "rises with the flow temperature at one outdoor temperature");
+                warn(items[i], "capacity_kw", "rises with the flow temperature at one outdoor temperature",
+                     "check the two points against the manufacturer's table");
             }
         }
     }
@@ -87,7 +88,7 @@ void check_least(const std::vector<Mapping>& items, const std::vector<Performanc
                    "give it at every point, or once as `minimum_output_kw`");
             return;
         } else if (points[i].capacity && *points[i].least > *points[i].capacity) {
-            complain(items[i], "least_kw", "must not be above the capacity");
+            complain(items[i], "least_kw", "must not be above the capacity", "check which figure is which");
         }
     }
 }
@@ -193,7 +194,7 @@ void check_running(const Mapping& m, const HeatSource& out) {
         if (has(m, key)) demand(m, "defrost_derating_percent", "its range is given");
     }
     if (out.defrost_from.given() && out.defrost_to.given() && out.defrost_to.value <= out.defrost_from.value) {
-        complain(m, "defrost_to_c", "must be above `defrost_from_c`");
+        complain(m, "defrost_to_c", "must be above `defrost_from_c`", "swap the two, or check their signs");
     }
     if (has(m, "minimum_run_min"))
         demand(m, "allowed_swing_k", "how long it runs depends on how far the water may swing");

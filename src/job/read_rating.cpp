@@ -20,8 +20,11 @@ RatingTemperatures read_temperatures(const Mapping& m) {
     take("flow_c", out.flow);
     take("return_c", out.return_);
     take("room_c", out.air);
-    if (out.return_ > out.flow) complain(m, "return_c", "must not lie above the flow temperature");
-    if (out.air >= out.return_) complain(m, "room_c", "must lie below the return temperature");
+    if (out.return_ > out.flow)
+        complain(m, "return_c", "must not lie above the flow temperature", "check which figure is which");
+    if (out.air >= out.return_)
+        complain(m, "room_c", "must lie below the return temperature",
+                 "an emitter gives heat only while its water is warmer than the room");
     return out;
 }
 
@@ -38,7 +41,7 @@ Fan read_fan(const Mapping& m) {
         const auto speed = plain_at(item, "speed"), output = plain_at(item, "output_w");
         if (!speed || !output) continue;
         if (!out.speeds.empty() && *speed <= out.speeds.back().speed) {
-            complain(item, "speed", "must rise from line to line");
+            complain(item, "speed", "must rise from line to line", "list the speeds from the lowest to the highest");
             rising = false;
         }
         out.speeds.push_back({*speed, unit::watt(*output)});
@@ -89,7 +92,7 @@ void read_deratings(const Mapping& m, Emitter& emitter) {
             complain(m, "derating", "`" + name + "` is not the name of a circumstance",
                      near.empty() ? "the names are " + listed(names) : near);
         } else if (twice) {
-            complain(m, "derating", "`" + name + "` stands twice");
+            complain(m, "derating", "`" + name + "` stands twice", "name each circumstance once");
         } else {
             emitter.deratings.push_back({name, {}});
         }
@@ -116,7 +119,7 @@ void read_rating(const Mapping& m, Emitter& emitter) {
     if (const auto floor = open_child(m, "floor", group("floor"))) {
         emitter.floor = read_floor(*floor, emitter);
         if (emitter.kind != "underfloor" && has(m, "kind"))
-            complain(m, "floor", "is read only with `kind: underfloor`");
+            complain(m, "floor", "is read only with `kind: underfloor`", "leave it out, or state that `kind`");
         if (has(m, "exponent"))
             complain(m, "exponent", "is not read with `floor`", "a floor's output grows with the excess itself");
     }

@@ -18,26 +18,30 @@ Fabric read_fabric(const Mapping& m) {
     }
     out.ground.kind = ground_at(m);
     if (has(m, "ground") && out.floor != reference::FloorKind::ground)
-        complain(m, "ground", "is read only with `floor: ground`");
+        complain(m, "ground", "is read only with `floor: ground`", "leave it out, or state that `floor`");
     return out;
 }
 
 /// Checks the keys that an element needs, or must not have, for the side it faces.
 void check_beyond(const Mapping& m, Beyond beyond) {
     if (beyond == Beyond::room) demand(m, "room", "the element is towards another room");
-    else if (has(m, "room")) complain(m, "room", "is read only with `beyond: room`");
+    else if (has(m, "room"))
+        complain(m, "room", "is read only with `beyond: room`", "leave it out, or state that `beyond`");
     if (beyond != Beyond::unheated && has(m, "beyond_temperature_c")) {
-        complain(m, "beyond_temperature_c", "is read only with `beyond: unheated`");
+        complain(m, "beyond_temperature_c", "is read only with `beyond: unheated`",
+                 "leave it out, or state that `beyond`");
     }
     const bool takes_factor = beyond == Beyond::unheated || beyond == Beyond::ground;
     if (!takes_factor && has(m, "factor")) {
-        complain(m, "factor", "is read only with `beyond: unheated` or `beyond: ground`");
+        complain(m, "factor", "is read only with `beyond: unheated` or `beyond: ground`",
+                 "leave it out, or state what lies beyond");
     }
     if (takes_factor && has(m, "factor") && has(m, "beyond_temperature_c")) {
         complain(m, "factor", "says the same as `beyond_temperature_c`", "keep one of the two");
     }
     if (!has(m, "space")) return;
-    if (beyond != Beyond::unheated) complain(m, "space", "is read only with `beyond: unheated`");
+    if (beyond != Beyond::unheated)
+        complain(m, "space", "is read only with `beyond: unheated`", "leave it out, or state that `beyond`");
     for (const std::string_view key : {"factor", "beyond_temperature_c"}) {
         if (has(m, key)) complain(m, key, "says the same as `space`", "keep one of the two");
     }
@@ -50,7 +54,8 @@ std::optional<UnheatedSpace> read_space(const Mapping& m) {
     read_keys(*s, keys::space, out);
     if (out.to_rooms.given() && out.to_outside.given() &&
         out.to_rooms.value + out.to_outside.value <= HeatLossCoefficient{}) {
-        complain(m, "space", "must lose heat or take it: one of the two above 0");
+        complain(m, "space", "must lose heat or take it: one of the two above 0",
+                 "state the rate to the rooms, the rate to outside, or both");
     }
     return out;
 }
@@ -100,8 +105,9 @@ void read_heat_loss(const Mapping& m, Room& room, std::vector<Mapping>& elements
     elements = open_items(m, "elements", group("elements"));
     for (const auto& element : elements) room.elements.push_back(read_element(element));
     if (has(m, "thermal_bridge_w_per_m2k") && !has(m, "elements")) {
-        complain(m, "thermal_bridge_w_per_m2k", "is read only with `elements`",
-                 has(m, "fabric") ? "move it under `fabric`" : "");
+        complain(
+            m, "thermal_bridge_w_per_m2k", "is read only with `elements`",
+            has(m, "fabric") ? Hint{"move it under `fabric`"} : Hint{"leave it out, or list the room's `elements`"});
     }
     const bool has_way = has(m, "fabric") || has(m, "heat_loss_rate_w_per_m2") || has(m, "elements") ||
                          has(m, "heat_loss_w");

@@ -37,8 +37,9 @@ std::vector<OutdoorHours> read_bins(const Mapping& m) {
         out.push_back({Temperature::from_celsius(*outdoor), unit::hour(*time)});
     }
     if (hours > most_hours)
-        complain(m, "bins", "have " + decimal(hours) + " hours together, and a year has at most 8784");
-    if (!out.empty() && hours <= 0.0) complain(m, "bins", "have no hours at all");
+        complain(m, "bins", "have " + decimal(hours) + " hours together, and a year has at most 8784", "give one year");
+    if (!out.empty() && hours <= 0.0)
+        complain(m, "bins", "have no hours at all", "state how many hours of a year each temperature has");
     std::ranges::sort(out, {}, &OutdoorHours::outdoor);
     return out;
 }
@@ -78,7 +79,8 @@ void read_climate_file(const Mapping& m, Season& out) {
     const auto file = open_file(m, "climate_file", climate_kind, {&group("climate_rows")});
     if (!file) return;
     out.climate_file = text_at(m, "climate_file");
-    if (file->list.items.empty()) complain(m, "climate_file", "names a file without a line");
+    if (file->list.items.empty())
+        complain(m, "climate_file", "names a file without a line", "give a line for each hour or temperature");
     if (file->list.items.empty()) return;
     const Node& first = file->list.items.front();
     const bool hourly = first.kind == Node::Kind::mapping && find_entry(first, "hours") == nullptr;
@@ -92,8 +94,10 @@ void read_climate_file(const Mapping& m, Season& out) {
         return;
     }
     if (hourly && sum < whole_year && sum >= year_with_gaps)
-        warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760");
-    if (!rows.empty() && sum <= 0.0) complain(m, "climate_file", "has no hours at all");
+        warn(m, "climate_file", "has " + decimal(sum) + " hours, and a year has 8760",
+             "check that no part of the year is missing");
+    if (!rows.empty() && sum <= 0.0)
+        complain(m, "climate_file", "has no hours at all", "state how many hours of a year each temperature has");
     out.bins = gathered(rows, hourly);
     out.readings = hourly ? static_cast<int>(rows.size()) : 0;
 }
@@ -126,7 +130,8 @@ std::vector<Temperature> read_compared(const Mapping& m) {
     for (const double celsius : numbers_at(m, "compare_flows_c", most_compared))
         out.push_back(Temperature::from_celsius(celsius));
     std::ranges::sort(out);
-    if (std::ranges::adjacent_find(out) != out.end()) complain(m, "compare_flows_c", "have the same temperature twice");
+    if (std::ranges::adjacent_find(out) != out.end())
+        complain(m, "compare_flows_c", "have the same temperature twice", "name each once");
     return out;
 }
 
@@ -220,7 +225,8 @@ void check_season(const Draft& draft) {
     if (source.further.empty()) demand_capacities(*draft.heat_source, source.performance, why);
     const auto& outdoor = draft.job.conditions.outdoor;
     if (season.base.given() && outdoor.given() && season.base.value <= outdoor.value) {
-        complain(*draft.season, "base_c", "must be above the design outdoor temperature");
+        complain(*draft.season, "base_c", "must be above the design outdoor temperature",
+                 "it is the outdoor temperature above which the house needs no heat");
     }
 }
 

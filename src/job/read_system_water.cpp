@@ -17,7 +17,8 @@ void check_pressures(const Mapping& m, const SystemWater& w) {
                  "the valve would lift before the system is warm");
     }
     if (w.precharge && w.precharge->value >= valve) {
-        complain(m, "precharge_bar", "must lie below `safety_valve_bar`");
+        complain(m, "precharge_bar", "must lie below `safety_valve_bar`",
+                 "the vessel takes water only above its pre-charge: check the two pressures");
     }
     if (w.precharge && w.cold_fill && w.cold_fill->value < w.precharge->value) {
         complain(m, "cold_fill_bar", "must not lie below `precharge_bar`", "the vessel would hold no water when cold");

@@ -1,8 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "pdf/archive.hpp"
-
-#include <nettle/md5.h>
+#include "pdf/md5.hpp"
 
 #include <array>
 #include <cstdint>
@@ -41,11 +40,7 @@ void make_archivable(const HaruDocument& document) {
 std::string room_for_identifiers() { return '[' + room() + room() + ']'; }
 
 void identify(std::string& file) {
-    md5_ctx state;
-    md5_init(&state);
-    md5_update(&state, file.size(), reinterpret_cast<const std::uint8_t*>(file.data()));
-    std::array<std::uint8_t, identifier_bytes> digest{};
-    md5_digest(&state, digest.size(), digest.data());
+    const Md5 digest = md5(file);
 
     constexpr std::string_view digits = "0123456789ABCDEF";
     for (int i = 0; i < 2; ++i) {

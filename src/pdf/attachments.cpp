@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
 #include "pdf/attachments.hpp"
+#include "pdf/md5.hpp"
 
 #include <fmt/format.h>
 
@@ -25,9 +26,22 @@ struct Attached {
     throw std::runtime_error{fmt::format("\"{}\" cannot be attached: {}", attachment.name, why)};
 }
 
+/// Whether the name is a path that stays below the folder that it is extracted into (ISO 32000-1, 7.11.2).
+bool stays_below(std::string_view name) {
+    while (!name.empty()) {
+        const std::size_t end = std::min(name.find('/'), name.size());
+        const std::string_view step = name.substr(0, end);
+        if (step.empty() || step == "." || step == "..") return false;
+        name.remove_prefix(end);
+        if (name == "/") return false;
+        if (!name.empty()) name.remove_prefix(1);
+    }
+    return true;
+}
+
 void check(const Attachment& attachment) {
-    if (attachment.name.empty() || attachment.name.find('/') != std::string::npos) {
-        refuse(attachment, "its name is empty or holds a folder");
+    if (attachment.name.empty() || !stays_below(attachment.name)) {
+        refuse(attachment, "its name is empty, or leads out of the folder of the attachments");
     }
     if (attachment.media_type.find('/') == std::string::npos) {
         refuse(attachment, fmt::format("\"{}\" is no media type", attachment.media_type));
@@ -42,6 +56,8 @@ HPDF_Dict embedded(const HaruDocument& document, const Attachment& attachment, s
     HPDF_Dict_AddNumber(parameters, "Size", static_cast<HPDF_INT32>(attachment.bytes.size()));
     document.set_text(parameters, "CreationDate", date);
     document.set_text(parameters, "ModDate", date);
+    const Md5 digest = md5(attachment.bytes);  // ISO 32000-1, table 46
+    HPDF_Dict_Add(parameters, "CheckSum", document.binary({digest.begin(), digest.end()}));
     HPDF_Dict file = document.stream(attachment.bytes);
     HPDF_Dict_AddName(file, "Type", "EmbeddedFile");
     HPDF_Dict_AddName(file, "Subtype", attachment.media_type.c_str());

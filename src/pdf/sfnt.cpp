@@ -12,16 +12,40 @@ std::size_t big_endian(std::string_view bytes, std::size_t at, std::size_t lengt
     return value;
 }
 
-std::string_view table_of(std::string_view font, std::string_view tag) {
-    constexpr std::size_t first = 12, record = 16;
+namespace {
+
+/// The record of a table in the table directory; empty if there is none.
+std::string_view record_of(std::string_view font, std::string_view tag) {
+    constexpr std::size_t first = 12, length = 16;
     const std::size_t count = big_endian(font, 4, 2);
-    for (std::size_t at = first; at < first + record * count && at + record <= font.size(); at += record) {
-        if (font.substr(at, 4) != tag) continue;
-        const std::size_t start = big_endian(font, at + 8, 4), length = big_endian(font, at + 12, 4);
-        if (start > font.size() || length > font.size() - start) return {};
-        return font.substr(start, length);
+    for (std::size_t at = first; at < first + length * count && at + length <= font.size(); at += length) {
+        if (font.substr(at, 4) == tag) return font.substr(at, length);
     }
     return {};
+}
+
+}  // namespace
+
+std::string_view table_of(std::string_view font, std::string_view tag) {
+    const std::string_view record = record_of(font, tag);
+    const std::size_t start = big_endian(record, 8, 4), length = big_endian(record, 12, 4);
+    if (record.empty() || start > font.size() || length > font.size() - start) return {};
+    return font.substr(start, length);
+}
+
+std::uint32_t checksum_of(std::string_view font, std::string_view tag) {
+    constexpr std::size_t adjustment = 8;
+    const std::string_view table = table_of(font, tag);
+    std::uint32_t sum = 0;
+    for (std::size_t at = 0; at < table.size(); at += 4) {
+        if (tag == "head" && at == adjustment) continue;
+        sum += static_cast<std::uint32_t>(big_endian(table, at, 4));
+    }
+    return sum;
+}
+
+std::uint32_t stated_checksum_of(std::string_view font, std::string_view tag) {
+    return static_cast<std::uint32_t>(big_endian(record_of(font, tag), 4, 4));
 }
 
 }  // namespace loopfolio::pdf

@@ -9,6 +9,18 @@ namespace loopfolio::record {
 
 namespace {
 
+Json template_json(const study::TemplateOrigin& look) {
+    Json out;
+    out["name"] = look.name;
+    out["built_in"] = look.files.empty();
+    out["sha256"] = look.sha256;
+    out["default_sha256"] = look.default_sha256;
+    out["files"] = Json::array();
+    for (const auto& file : look.files)
+        out["files"].push_back({{"name", file.name}, {"sha256", file.sha256}, {"attached", file.attached}});
+    return out;
+}
+
 Json origin_json(const study::Origin& origin) {
     Json out;
     out["program"] = origin.program;
@@ -18,6 +30,7 @@ Json origin_json(const study::Origin& origin) {
     out["files"] = Json::array();
     for (const auto& file : origin.files) out["files"].push_back({{"name", file.name}, {"sha256", file.sha256}});
     out["inputs_sha256"] = inputs_sha256(origin);
+    out["template"] = origin.look ? template_json(*origin.look) : Json{};
     return out;
 }
 

@@ -44,7 +44,7 @@ constexpr std::array pack_fields{
 constexpr std::array part_fields{choice("part", always), names("blocks", 1, always)};
 constexpr std::array colour_fields{colour("ink"),      colour("accent"), colour("grey"),
                                    colour("hairline"), colour("tint"),   colour("glow")};
-constexpr std::array picture_fields{line("file", always),
+constexpr std::array picture_fields{advised(line("file", always), "it names a PNG or JPEG beside pack.yaml"),
                                     Field{"height_mm", yaml::Form::plain, Need::optional, 4.0, 40.0, "mm", "_mm"},
                                     advised(line("alternative", always), "it says in words what the picture shows")};
 constexpr std::array font_fields{line("regular"), line("bold"), line("italic")};
@@ -187,6 +187,11 @@ void read_colours(const Mapping& pack, Template& out) {
 std::optional<std::string> bytes_at(const Mapping& m, std::string_view key, const Beside& beside) {
     const std::string name = text_at(m, key);
     if (name.empty()) return std::nullopt;
+    if (name.starts_with('/')) {
+        complain(m, key, "must be a path from the template's own folder",
+                 "copy the file into it: a pack carries its template, to be made again elsewhere");
+        return std::nullopt;
+    }
     auto bytes = beside(name);
     if (!bytes) complain(m, key, "there is no such file", "the name is seen from the template's folder");
     return bytes;
@@ -200,7 +205,7 @@ std::optional<Picture> read_picture(const Mapping& m, const Beside& beside) {
     if (!bytes) return std::nullopt;
     auto decoded = decode_picture(*bytes);
     if (const auto* fault = std::get_if<std::string>(&decoded)) {
-        complain(m, "file", *fault);
+        complain(m, "file", *fault, "save it as PNG, or as JPEG in RGB, of at most 4000 pixels a side and 8 MB");
         return std::nullopt;
     }
     out.image = std::make_shared<const Image>(std::get<Image>(std::move(decoded)));
@@ -219,10 +224,19 @@ void read_pictures(const Mapping& pack, const Beside& beside, Template& out) {
 void read_fonts(const Mapping& pack, const Beside& beside, Template& out) {
     const auto m = open_child(pack, "fonts", font_group);
     if (!m) return;
-    const std::array<std::pair<std::string_view, std::string*>, 3> faces{
-        {{"regular", &out.fonts.regular}, {"bold", &out.fonts.bold}, {"italic", &out.fonts.italic}}};
-    for (const auto& [name, bytes] : faces) {
-        if (value_at(*m, name) != nullptr) *bytes = bytes_at(*m, name, beside).value_or("");
+    struct Face {
+        std::string_view name;
+        std::string* bytes;
+        FontFiles::Stated* stated;
+    };
+    FontFiles& fonts = out.fonts;
+    const std::array<Face, 3> faces{{{"regular", &fonts.regular, &fonts.regular_stated},
+                                     {"bold", &fonts.bold, &fonts.bold_stated},
+                                     {"italic", &fonts.italic, &fonts.italic_stated}}};
+    for (const auto& face : faces) {
+        if (value_at(*m, face.name) == nullptr) continue;
+        *face.bytes = bytes_at(*m, face.name, beside).value_or("");
+        *face.stated = {m->reading->findings.file, place_at(*m, face.name)};
     }
 }
 
@@ -247,7 +261,12 @@ void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary&
     if (m.node == nullptr) return;
     (void)whole_at(m, "loopfolio_template");
     if (has(m, "name")) out.name = text_at(m, "name");
-    if (const auto language = text_at(m, "language"); !language.empty()) out.language = language;
+    if (const auto language = text_at(m, "language"); !language.empty()) {
+        if (!is_language_tag(language))
+            complain(m, "language", "is not formed as a language tag (BCP 47)",
+                     "write it like `en-GB`, `cy` or `fr-FR`");
+        out.language = language;
+    }
     if (has(m, "draft")) out.draft = text_at(m, "draft");
     read_parts(m, vocabulary, out);
     read_blocks(m, vocabulary, out);

@@ -25,7 +25,15 @@ struct Reading {
     std::function<std::string(std::string_view)> unprintable;
     std::vector<std::string> folders;  ///< that are being read, the outermost first
     const FolderLister& list;
+    std::map<std::string, std::string> files = {};  ///< bytes by path, of every file that was there
 };
+
+/// The bytes of a file, which from then on belongs to the template.
+std::optional<std::string> taken(Reading& reading, const std::string& path) {
+    auto bytes = reading.read(path);
+    if (bytes) reading.files.insert_or_assign(path, *bytes);
+    return bytes;
+}
 
 void keep(Reading& reading, yaml::Findings findings) {
     const auto found = yaml::shown(std::move(findings));
@@ -60,7 +68,7 @@ void check_characters(const Node& node, const std::string& path,
 /// file.
 template <class Take>
 bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& kind, Take&& take) {
-    const auto text = reading.read(path);
+    const auto text = taken(reading, path);
     if (!text) return false;
     const auto tree = yaml::parse_tree(*text, path, kind);
     if (!tree.ok) {
@@ -75,7 +83,7 @@ bool with_file(Reading& reading, const std::string& path, const yaml::FileKind& 
 }
 
 void complain(Reading& reading, const std::string& file, Place place, std::string field, std::string value,
-              std::string rule, std::string hint) {
+              std::string rule, Hint hint) {
     reading.said.push_back(
         {Severity::error, file, place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
 }
@@ -90,6 +98,12 @@ void read_base(Reading& reading, const std::string& folder, const std::string& f
     if (extends->kind != Node::Kind::scalar || extends->text.empty()) {
         complain(reading, file, extends->place, "extends", "", "must be `default` or a folder",
                  "a folder is seen from this one");
+        return;
+    }
+    if (extends->text.starts_with('/')) {
+        complain(reading, file, extends->place, "extends", extends->text,
+                 "must be `default` or a folder seen from this one",
+                 "write it like `../house-style`: a pack carries its template, to be made again elsewhere");
         return;
     }
     const std::string base = joined(folder, extends->text);
@@ -137,7 +151,7 @@ void check_files(Reading& reading, const std::string& folder) {
 void read_folder(Reading& reading, const std::string& folder) {
     reading.folders.push_back(folder);
     const std::string pack = joined(folder, "pack.yaml");
-    const Beside beside = [&](const std::string& name) { return reading.read(joined(folder, name)); };
+    const Beside beside = [&](const std::string& name) { return taken(reading, joined(folder, name)); };
     const bool there = with_file(reading, pack, template_kind, [&](const Node& root, yaml::Reading& file) {
         read_base(reading, folder, pack, root);
         read_pack(root, file, reading.vocabulary, beside, reading.out);
@@ -193,6 +207,11 @@ ReadTemplate read_template(const std::string& folder, const FileReader& read, co
     out.diagnostics = std::move(reading.said);
     if (has_error(out.diagnostics)) return out;
     reading.out.texts = Texts{std::move(reading.words)};
+    for (auto& [path, bytes] : reading.files) {
+        const auto name = std::filesystem::path{path}.lexically_relative(plain_path(folder)).generic_string();
+        reading.out.files.push_back({name, std::move(bytes)});
+    }
+    std::ranges::sort(reading.out.files, {}, &ReadFile::name);
     out.made = std::move(reading.out);
     return out;
 }

@@ -19,8 +19,7 @@ bool is_name(std::string_view text) {
                        [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_'; });
 }
 
-void report(yaml::Findings& findings, Place place, std::string field, std::string value, std::string rule,
-            std::string hint) {
+void report(yaml::Findings& findings, Place place, std::string field, std::string value, std::string rule, Hint hint) {
     findings.add({Severity::error, "", place, std::move(field), std::move(value), std::move(rule), std::move(hint)});
 }
 
@@ -106,7 +105,7 @@ std::optional<std::vector<RawPiece>> pieces_of(std::string_view words, Place pla
 std::vector<RawText> wording_of(const Node& root, yaml::Findings& findings) {
     std::vector<RawText> out;
     if (root.kind != Node::Kind::mapping) {
-        report(findings, root.place, "", "", "must be a mapping of texts", std::string{wording_kind.start});
+        report(findings, root.place, "", "", "must be a mapping of texts", wording_kind.start);
         return out;
     }
     yaml::report_doubled(root, findings);

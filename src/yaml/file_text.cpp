@@ -67,6 +67,14 @@ std::string_view LineIndex::from(std::size_t line, std::size_t byte_column) cons
     return text_.substr(starts_[line] + byte_column);
 }
 
+std::string with_line_feeds(std::string_view text) {
+    std::string out{text};
+    for (std::size_t at = 0; at < out.size(); ++at) {
+        if (out[at] == '\r' && (at + 1 == out.size() || out[at + 1] != '\n')) out[at] = '\n';
+    }
+    return out;
+}
+
 std::optional<TextFault> find_text_fault(std::string_view text, std::size_t longest_line) {
     Place place{1, 1};
     std::size_t line_start = 0;

@@ -21,7 +21,7 @@ std::string as_written(const Node* node) {
     return node->quoted ? "\"" + text + "\"" : text;
 }
 
-void add(const Mapping& m, std::string_view key, Place place, std::string value, std::string rule, std::string hint,
+void add(const Mapping& m, std::string_view key, Place place, std::string value, std::string rule, Hint hint,
          Severity severity = Severity::error) {
     if (!m.owner.empty()) rule += " (" + m.owner + ")";
     m.reading->findings.add({severity, {}, place, path_of(m, key), std::move(value), std::move(rule), std::move(hint)});
@@ -65,8 +65,9 @@ Meant suggestion_for(const Mapping& m, const Entry& entry) {
     if (other != nullptr) {
         return {{}, named(unknown) + " is a key of " + std::string{other->name}};
     }
-    if (keys.fields.size() <= 8) return {{}, "the keys here are " + listed(names_of(keys), "and")};
-    return {};
+    if (!keys.fields.empty() && keys.fields.size() <= 8)
+        return {{}, "the keys here are " + listed(names_of(keys), "and")};
+    return {{}, std::string{m.reading->manual} + " lists the keys of " + std::string{keys.name}};
 }
 
 /// Reports unknown keys, and returns the known keys that they seem to be meant for.
@@ -99,22 +100,57 @@ bool lack_is_told(const Mapping& m) {
     return m.reading->told_of.contains(m.node) || std::ranges::find(files, m.node->place.file) != files.end();
 }
 
-/// A number's advice is about its range; a text's says why it is wanted.
-std::string advice_of_text(const Field& field) {
-    return field.form == Form::text ? std::string{field.advice} : std::string{};
+/// What a key takes, as the value of a key that has none.
+std::string value_wanted(const Field& field) {
+    const auto from_to = [&] { return decimal(field.low) + " to " + decimal(field.high); };
+    switch (field.form) {
+        case Form::number:
+        case Form::plain: {
+            if (field.low == 0.0 && field.high == 0.0) return "a number";
+            if (field.low == field.high) return decimal(field.low);
+            const std::string unit = field.unit.empty() ? "" : " " + std::string{field.unit};
+            return "a number from " + from_to() + unit;
+        }
+        case Form::whole: return field.low == field.high ? decimal(field.low) : "a whole number from " + from_to();
+        case Form::text: return "its text";
+        case Form::id: return "an id, such as `R-1`";
+        case Form::choice: return "its name";
+        case Form::flag: return "true or false";
+        case Form::date: return "a date, such as 2026-10-14";
+        case Form::texts: return "one line of text or a list of lines";
+        case Form::numbers: return "a list of numbers";
+        case Form::mapping: return "its keys";
+        case Form::list: return "a list, each item after a `- `";
+    }
+    return {};
+}
+
+/// A number's advice is about its range; a text's says why it is wanted. `meaning` is a sentence of the manual.
+Hint hint_to_add(const Field& field) {
+    if (field.form == Form::text && !field.advice.empty()) return field.advice;
+    std::string_view meaning = field.meaning;
+    constexpr std::size_t longest_meaning = 120;
+    if (meaning.size() > longest_meaning) meaning = meaning.substr(0, meaning.find(". "));
+    if (meaning.ends_with('.')) meaning.remove_suffix(1);
+    if (meaning.size() > longest_meaning) meaning = {};
+    return "add " + named(field.key) + " with " + value_wanted(field) +
+           (meaning.empty() ? "" : ": " + std::string{meaning});
+}
+
+Hint hint_to_fill(const Field& field) {
+    if (field.form == Form::text && !field.advice.empty()) return field.advice;
+    if (field.need == Need::always) return "write its value";
+    return "write its value or leave the key out";
 }
 
 void report_empty_and_missing(const Mapping& m, const std::unordered_set<std::string_view>& meant) {
     for (const auto& field : m.keys->fields) {
         const Entry* entry = find_entry(*m.node, field.key);
         if (entry != nullptr && entry->value.kind == Node::Kind::null) {
-            std::string hint = advice_of_text(field);
-            if (hint.empty())
-                hint = field.need == Need::always ? "write its value" : "write its value or leave the key out";
-            add(m, field.key, entry->place, "", "has no value", std::move(hint));
+            add(m, field.key, entry->place, "", "has no value", hint_to_fill(field));
         }
         if (entry == nullptr && field.need == Need::always && !meant.contains(field.key) && !lack_is_told(m)) {
-            add(m, field.key, m.node->place, "", "is missing", advice_of_text(field));
+            add(m, field.key, m.node->place, "", "is missing", hint_to_add(field));
         }
     }
 }
@@ -160,8 +196,11 @@ std::string lower_snake(std::string_view key) {
 Mapping open(Reading& reading, const Node& node, std::string path, const Group& keys, std::string owner) {
     Mapping m{&reading, &node, std::move(path), &keys, std::move(owner)};
     if (node.kind != Node::Kind::mapping) {
-        add(m, {}, node.place, as_written(&node), "must be a mapping of keys, and " + kind_words(node) + " stands here",
-            keys.fields.empty() ? "" : "its keys are " + listed(names_of(keys), "and"));
+        // Of a whole file nothing is quoted: it may be another file than was meant, and private.
+        add(m, {}, node.place, m.path.empty() ? std::string{} : as_written(&node),
+            "must be a mapping of keys, and " + kind_words(node) + " stands here",
+            keys.fields.empty() ? Hint{"write each line as `key: value`"}
+                                : Hint{"its keys are " + listed(names_of(keys), "and")});
         m.node = nullptr;
         return m;
     }
@@ -199,7 +238,9 @@ const Node* list_at(const Mapping& m, std::string_view key) {
     if (size < field.low || size > field.high) {
         complain(m, key,
                  "must have between " + decimal(field.low) + " and " + decimal(field.high) + " items, and has " +
-                     decimal(size));
+                     decimal(size),
+                 size < field.low ? Hint{"add what is missing, each item after a `- `"}
+                                  : Hint{"keep those that belong to this house"});
     }
     return node;
 }
@@ -236,11 +277,11 @@ std::string path_of(const Mapping& m, std::string_view key) {
     return key.empty() ? m.path : m.path + "." + std::string{key};
 }
 
-void complain(const Mapping& m, std::string_view key, std::string rule, std::string hint) {
+void complain(const Mapping& m, std::string_view key, std::string rule, Hint hint) {
     add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint));
 }
 
-void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint) {
+void warn(const Mapping& m, std::string_view key, std::string rule, Hint hint) {
     add(m, key, place_at(m, key), as_written(value_at(m, key)), std::move(rule), std::move(hint), Severity::warning);
 }
 
@@ -263,7 +304,12 @@ bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, cons
     return there.size() == 1;
 }
 
-void demand(const Mapping& m, std::string_view key, const std::string& why, std::string hint) {
+void demand(const Mapping& m, std::string_view key, const std::string& why) {
+    const Field* field = m.keys == nullptr ? nullptr : find_field(*m.keys, key);
+    demand(m, key, why, field == nullptr ? Hint{"add " + named(key)} : hint_to_add(*field));
+}
+
+void demand(const Mapping& m, std::string_view key, const std::string& why, Hint hint) {
     if (m.node == nullptr || has(m, key) || lack_is_told(m)) return;
     add(m, key, m.node->place, "", "is missing: " + why, std::move(hint));
 }

@@ -59,8 +59,8 @@ NumberReading value_of(std::string_view text) {
     if (text[0] == '+') text.remove_prefix(1);
     double value = 0.0;
     const auto result = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (result.ec != std::errc{}) return {{}, "is past what a number can hold", ""};
-    return {value + 0.0, "", ""};  // adding zero turns minus zero into zero
+    if (result.ec != std::errc{}) return {{}, "is past what a number can hold", "check the digits and the exponent"};
+    return {value + 0.0, ""};  // adding zero turns minus zero into zero
 }
 
 std::string hint_for_comma(std::string_view text) {
@@ -72,6 +72,9 @@ std::string hint_for_comma(std::string_view text) {
     return "write " + without(text, ',') + " or " + with_point + ": a number has no comma";
 }
 
+constexpr std::string_view how_to_write = "write it in digits, with a decimal point and without its unit: 18.4";
+
+/// What to write in place of a text that is no number; empty where nothing of it can be guessed.
 std::string hint_for(std::string_view text) {
     constexpr std::string_view minus_sign = "\u2212";
     if (text.starts_with(minus_sign) && is_number(text.substr(minus_sign.size()))) {
@@ -101,17 +104,22 @@ bool is_infinite_or_none(std::string_view text) {
 NumberReading number_in(const Node& node) {
     const std::string_view text = node.text;
     switch (node.kind) {
-        case Node::Kind::list: return {{}, "must be a number, and a list stands here", ""};
-        case Node::Kind::mapping: return {{}, "must be a plain number", ""};
-        case Node::Kind::null: return {{}, "must be a number", ""};
+        case Node::Kind::list:
+            return {{}, "must be a number, and a list stands here", "write one value, without brackets"};
+        case Node::Kind::mapping:
+            return {{}, "must be a plain number", "write the value alone: it takes no basis and no range"};
+        case Node::Kind::null: return {{}, "must be a number", how_to_write};
         case Node::Kind::scalar: break;
     }
     if (node.quoted) {
-        return {{}, "must be a number", is_number(text) ? "a number is written without quotes: " + node.text : ""};
+        return {{},
+                "must be a number",
+                is_number(text) ? Hint{"a number is written without quotes: " + node.text} : Hint{how_to_write}};
     }
     if (is_number(text)) return value_of(text);
     if (is_infinite_or_none(text)) return {{}, "must be a finite number", "leave out what is not known"};
-    return {{}, "must be a number", shortened(hint_for(text), 200)};
+    const std::string meant = shortened(hint_for(text), 200);
+    return {{}, "must be a number", meant.empty() ? Hint{how_to_write} : Hint{meant}};
 }
 
 }  // namespace loopfolio::yaml

@@ -13,7 +13,7 @@ namespace loopfolio::yaml {
 struct NumberReading {
     std::optional<double> value;
     std::string rule;
-    std::string hint;
+    Hint hint = {};
 };
 
 /// Reads decimal numbers only: `12`, `-3.5`, `+.5`, `1e3`. Rejects hexadecimal and octal numbers, underscores, commas,

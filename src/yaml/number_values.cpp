@@ -19,8 +19,9 @@ std::string range_words(const Field& field) {
 }
 
 /// A slip between two metric units is a thousandfold.
-std::string range_hint(const Field& field, double value) {
-    if (!field.advice.empty()) return std::string{field.advice};
+Hint range_hint(const Field& field, double value) {
+    if (!field.advice.empty()) return field.advice;
+    if (field.low == field.high) return "write " + decimal(field.low);
     struct Slip {
         std::string_view unit;
         std::string_view other;
@@ -33,7 +34,8 @@ std::string range_hint(const Field& field, double value) {
         if (slip.unit != field.unit || meant < field.low || meant > field.high) continue;
         return "if that is in " + std::string{slip.other} + ", write " + decimal(meant);
     }
-    return {};
+    if (field.unit.empty()) return "check the digits and where the decimal point is";
+    return "check the digits, and that it is in " + std::string{field.unit};
 }
 
 }  // namespace
@@ -66,7 +68,9 @@ std::vector<double> numbers_at(const Mapping& m, std::string_view key, std::size
     if (items.empty() || items.size() > most) {
         complain(
             m, key,
-            "must have between 1 and " + std::to_string(most) + " numbers, and has " + std::to_string(items.size()));
+            "must have between 1 and " + std::to_string(most) + " numbers, and has " + std::to_string(items.size()),
+            items.empty() ? Hint{"write one at the least, or leave the key out"}
+                          : Hint{"keep those that the pack is to show"});
         return {};
     }
     std::vector<double> out;
@@ -87,7 +91,7 @@ std::optional<int> whole_at(const Mapping& m, std::string_view key) {
     const auto value = plain_at(m, key);
     if (!value) return std::nullopt;
     if (*value != std::floor(*value)) {
-        complain(m, key, "must be a whole number");
+        complain(m, key, "must be a whole number", "write it without a decimal point");
         return std::nullopt;
     }
     return static_cast<int>(*value);

@@ -20,7 +20,8 @@ struct Cell {
 /// Thrown to end a read from within a line.
 struct Stop {
     std::size_t at;
-    std::string rule, hint;
+    std::string rule;
+    Hint hint;
 };
 
 std::string trimmed(std::string_view text) {
@@ -90,8 +91,7 @@ public:
             read_line(text_.substr(at, end - at), root);
             at = end + 1;
         }
-        if (head_.empty())
-            throw Stop{0, "the file is empty", std::string{kind_.head.empty() ? kind_.start : kind_.head}};
+        if (head_.empty()) throw Stop{0, "the file is empty", kind_.head.empty() ? kind_.start : kind_.head};
         return root;
     }
     [[nodiscard]] Place place(std::size_t at) const {
@@ -147,10 +147,11 @@ private:
         while (cells.size() > head_.size() && cells.back().text.empty())
             cells.pop_back();  // a mark at the end of the line
         if (cells.size() > head_.size()) {
-            throw Stop{
-                cells[head_.size()].at, "has more cells than the first line names, " + std::to_string(head_.size()),
-                is_decimal_comma(cells) ? "a comma parts cells here: write a number with a decimal point, such as `4.5`"
-                                        : "put a text that holds the mark between cells in quotes"};
+            throw Stop{cells[head_.size()].at,
+                       "has more cells than the first line names, " + std::to_string(head_.size()),
+                       is_decimal_comma(cells)
+                           ? Hint{"a comma parts cells here: write a number with a decimal point, such as `4.5`"}
+                           : Hint{"put a text that holds the mark between cells in quotes"}};
         }
         Node row;
         row.kind = Node::Kind::mapping;
@@ -176,15 +177,6 @@ private:
     std::vector<Cell> head_;
 };
 
-/// Replaces carriage returns that end a line alone by line feeds, so that every byte keeps its position.
-std::string with_line_feeds(std::string_view text) {
-    std::string out{text};
-    for (std::size_t at = 0; at < out.size(); ++at) {
-        if (out[at] == '\r' && (at + 1 == out.size() || out[at + 1] != '\n')) out[at] = '\n';
-    }
-    return out;
-}
-
 }  // namespace
 
 ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind, int number) {
@@ -192,7 +184,7 @@ ParsedTree parse_table(std::string_view text, std::string_view file, const FileK
     const std::string lines = with_line_feeds(text);
     text = lines;
     ParsedTree out;
-    const auto refuse = [&](Place place, std::string rule, std::string hint) {
+    const auto refuse = [&](Place place, std::string rule, Hint hint) {
         place.file = number;
         out.fault = {Severity::error, std::string{file}, place, "", "", std::move(rule), std::move(hint)};
     };

@@ -19,10 +19,14 @@ std::optional<std::string> scalar_text(const Mapping& m, std::string_view key) {
     const Node* node = value_at(m, key);
     if (node == nullptr) return std::nullopt;
     if (node->kind != Node::Kind::scalar) {
-        complain(m, key, "must be text");
+        complain(m, key, "must be text", "write one line of words, in quotes where it holds a colon or brackets");
         return std::nullopt;
     }
     return node->text;
+}
+
+Hint when_empty(const Field& field) {
+    return field.need == Need::optional ? Hint{"write its text or leave the key out"} : Hint{"write its text"};
 }
 
 void report_text_faults(const Mapping& m, std::string_view key, const std::string& text, const Field& field) {
@@ -30,9 +34,8 @@ void report_text_faults(const Mapping& m, std::string_view key, const std::strin
         const auto c = utf8::character_at(text, at);
         if (is_invisible(c.code)) {
             const bool line_end = c.code == '\n' || c.code == '\r';
-            return complain(m, key,
-                            line_end ? "must be one line" : "holds the invisible character " + code_point_name(c.code),
-                            line_end ? "fold long text with `>-`" : "remove it");
+            if (line_end) return complain(m, key, "must be one line", "fold long text with `>-`");
+            return complain(m, key, "holds the invisible character " + code_point_name(c.code), "remove it");
         }
         at += c.bytes;
     }
@@ -40,9 +43,10 @@ void report_text_faults(const Mapping& m, std::string_view key, const std::strin
     if (!unprintable.empty())
         complain(m, key, "holds what the pack cannot show: " + unprintable, "write it another way");
     const auto length = static_cast<double>(utf8::length(text));
-    if (length < field.low) complain(m, key, "must not be empty");
+    if (length < field.low) complain(m, key, "must not be empty", when_empty(field));
     if (length > field.high) {
-        complain(m, key, "must have at most " + decimal(field.high) + " characters, and has " + decimal(length));
+        complain(m, key, "must have at most " + decimal(field.high) + " characters, and has " + decimal(length),
+                 "shorten it");
     }
 }
 
@@ -53,12 +57,12 @@ bool is_id_character(char c) {
 
 bool is_letter_or_digit(char c) { return is_id_character(c) && c != '.' && c != '_' && c != '-'; }
 
-std::string id_hint(const std::string& id, const Field& field) {
+Hint id_hint(const std::string& id, const Field& field) {
     std::string better = id;
     std::replace(better.begin(), better.end(), ' ', '-');
     const bool good = std::all_of(better.begin(), better.end(), is_id_character) &&
                       static_cast<double>(better.size()) <= field.high && is_letter_or_digit(better.front());
-    return good ? "write `" + better + "`" : "";
+    return good ? Hint{"write `" + better + "`"} : Hint{"choose a short one, such as `R-1`"};
 }
 
 /// Calls `f` with one item of a list as the value of a key without a name, so that it has a path of its own.
@@ -90,7 +94,7 @@ std::string id_at(const Mapping& m, std::string_view key) {
     std::string id = scalar_text(m, key).value_or("");
     if (value_at(m, key) == nullptr || value_at(m, key)->kind != Node::Kind::scalar) return id;
     if (id.empty()) {
-        if (field.need != Need::optional) complain(m, key, "must not be empty");
+        if (field.need != Need::optional) complain(m, key, "must not be empty", "give it an id, such as `R-1`");
         return id;
     }
     const bool good = std::all_of(id.begin(), id.end(), is_id_character) && is_letter_or_digit(id.front()) &&
@@ -114,7 +118,8 @@ std::vector<std::string> texts_at(const Mapping& m, std::string_view key) {
     if (static_cast<double>(items.size()) < field.low || static_cast<double>(items.size()) > field.high) {
         complain(m, key,
                  "must have between " + decimal(field.low) + " and " + decimal(field.high) + " lines, and has " +
-                     std::to_string(items.size()));
+                     std::to_string(items.size()),
+                 items.empty() ? Hint{"write its text or leave the key out"} : Hint{"join or shorten the lines"});
         return out;
     }
     for (std::size_t i = 0; i < items.size(); ++i) {
@@ -147,20 +152,22 @@ bool flag_at(const Mapping& m, std::string_view key, bool otherwise) {
     const bool plain = node->kind == Node::Kind::scalar && !node->quoted;
     if (plain && node->text == "true") return true;
     if (plain && node->text == "false") return false;
-    std::string hint;
+    std::string word;
     bool meant = otherwise;
     for (const std::string_view yes : {"yes", "Yes", "YES", "on", "On", "ON", "True", "TRUE", "y", "Y", "1", "true"}) {
         if (node->text != yes) continue;
         meant = true;
-        hint = "write true";
+        word = "true";
     }
     for (const std::string_view no :
          {"no", "No", "NO", "off", "Off", "OFF", "False", "FALSE", "n", "N", "0", "false"}) {
         if (node->text != no) continue;
         meant = false;
-        hint = "write false";
+        word = "false";
     }
-    complain(m, key, "must be true or false", hint.empty() || !node->quoted ? hint : hint + ", without quotes");
+    complain(m, key, "must be true or false",
+             word.empty() ? Hint{"write true or false, without quotes"}
+                          : Hint{"write " + word + (node->quoted ? ", without quotes" : "")});
     return meant;
 }
 
@@ -180,9 +187,11 @@ std::optional<std::size_t> choice_at(const Mapping& m, std::string_view key, std
     }
     std::string rule = names.size() <= few_names ? "must be " + listed(names)
                                                  : "is not the name of a " + std::string{noun};
-    std::string hint = did_you_mean(lower_snake(node->text), names);
-    if (hint.empty() && names.size() > few_names && names.size() <= most_names) hint = "the names are " + listed(names);
-    complain(m, key, std::move(rule), std::move(hint));
+    const Hint otherwise = names.size() <= few_names ? Hint{"write one of them as it is here"}
+                           : names.size() <= most_names
+                               ? Hint{"the names are " + listed(names)}
+                               : Hint{std::string{m.reading->manual} + " says which there are"};
+    complain(m, key, std::move(rule), did_you_mean(lower_snake(node->text), names, otherwise));
     return std::nullopt;
 }
 

@@ -8,11 +8,14 @@
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
 
+#include <algorithm>
 #include <array>
+#include <charconv>
 #include <exception>
 #include <new>
 #include <optional>
 #include <sstream>
+#include <system_error>
 
 namespace loopfolio::yaml {
 
@@ -89,7 +92,7 @@ private:
         std::optional<Entry> half;  ///< a key that waits for its value
     };
 
-    [[noreturn]] void stop(const YAML::Mark& mark, std::string rule, std::string hint) const {
+    [[noreturn]] void stop(const YAML::Mark& mark, std::string rule, Hint hint) const {
         throw Stop{{place(mark), std::move(rule), std::move(hint)}};
     }
     [[noreturn]] void refuse_anchor(const YAML::Mark& mark) const {
@@ -108,7 +111,7 @@ private:
             at += raw[at] == quote || (quote == '"' && raw[at] == '\\') ? 2 : 1;
         }
         if (at < raw.size()) return;
-        stop(mark, "is not YAML: a quoted text is never closed", std::string{check_quotes});
+        stop(mark, "is not YAML: a quoted text is never closed", check_quotes);
     }
 
     Node started(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor, Node::Kind kind) {
@@ -117,7 +120,8 @@ private:
             stop(mark, "tags are not used in " + std::string{kind_.many}, "text that starts with ! goes in quotes");
         }
         if (++nodes_ > most_nodes) {
-            stop(mark, "the file holds more than " + std::to_string(most_nodes) + " values", "");
+            stop(mark, "the file holds more than " + std::to_string(most_nodes) + " values",
+                 "a job of a house has some thousands: move what belongs to another house to a file of its own");
         }
         Node node;
         node.kind = kind;
@@ -127,7 +131,8 @@ private:
 
     void open(Node node, const YAML::Mark& mark) {
         if (open_.size() >= deepest_nesting) {
-            stop(mark, "is nested deeper than " + std::to_string(deepest_nesting) + " levels", "");
+            stop(mark, "is nested deeper than " + std::to_string(deepest_nesting) + " levels",
+                 "check the brackets: no file that is read here is nested so deep");
         }
         open_.push_back({std::move(node), mark, {}});
     }
@@ -199,15 +204,14 @@ bool indented_with_tab(const YAML::Mark& mark, const TreeBuilder& builder) {
 TextFault in_our_words(const YAML::Exception& e, const TreeBuilder& builder) {
     const std::string_view theirs = e.msg;
     if (theirs == YAML::ErrorMsg::END_OF_MAP_FLOW || theirs == YAML::ErrorMsg::END_OF_SEQ_FLOW) {
-        return {builder.innermost(), "is not YAML: the { or [ that opens here is never closed",
-                std::string{check_brackets}};
+        return {builder.innermost(), "is not YAML: the { or [ that opens here is never closed", check_brackets};
     }
     if (indented_with_tab(e.mark, builder)) {
         return {builder.place(e.mark), "is not YAML: a line is indented with a tab", "indent with spaces"};
     }
     for (const auto& s : sayings) {
         if (theirs == s.theirs) {
-            return {builder.place(e.mark), "is not YAML: " + std::string{s.rule}, std::string{s.hint}};
+            return {builder.place(e.mark), "is not YAML: " + std::string{s.rule}, s.hint};
         }
     }
     if (theirs.starts_with(YAML::ErrorMsg::INVALID_ESCAPE) || theirs == YAML::ErrorMsg::INVALID_HEX ||
@@ -237,10 +241,10 @@ TextFault build(std::string_view text, const FileKind& kind, int number, Node& r
     } catch (const std::bad_alloc&) {
         throw;
     } catch (const std::exception&) {  // the library's own slip: still the file's fault for a user
-        return {{}, "is not YAML that can be read", ""};
+        return {{1, 1}, "is not YAML that can be read", "save it anew as plain YAML 1.2"};
     }
     if (!builder.root || builder.root->kind == Node::Kind::null) {
-        return {{1, 1}, "the file is empty", std::string{kind.start}};
+        return {{1, 1}, "the file is empty", kind.start};
     }
     root = std::move(*builder.root);
     return {};
@@ -251,11 +255,38 @@ TextFault build(std::string_view text, const FileKind& kind, int number, Node& r
 ParsedTree parse_tree(std::string_view text, std::string_view file, const FileKind& kind, int number) {
     if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
     ParsedTree out;
-    TextFault fault = build(text, kind, number, out.root);
+    // The library takes a carriage return alone for the end of a line, and does not count it as one.
+    TextFault fault = build(with_line_feeds(text), kind, number, out.root);
     out.ok = fault.rule.empty();
     fault.place.file = number;
     out.fault = {Severity::error, std::string{file}, fault.place, "", "", fault.rule, fault.hint};
     return out;
+}
+
+Place place_at_path(const Node& root, std::string_view path) {
+    const Node* at = &root;
+    Place place = root.place;
+    while (!path.empty()) {
+        const bool is_item = path.front() == '[';
+        const std::size_t end = is_item ? path.find(']') : std::min(path.find_first_of(".["), path.size());
+        if (end == path.npos) break;
+        if (is_item) {
+            std::size_t index = 0;
+            const std::string_view digits = path.substr(1, end - 1);
+            const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), index);
+            if (read.ec != std::errc{} || index >= at->items.size()) break;
+            at = &at->items[index];
+            place = at->place;
+        } else {
+            const Entry* entry = find_entry(*at, path.substr(0, end));
+            if (entry == nullptr) break;
+            at = &entry->value;
+            place = at->kind == Node::Kind::scalar ? at->place : entry->place;
+        }
+        path.remove_prefix(is_item ? end + 1 : end);
+        if (path.starts_with('.')) path.remove_prefix(1);
+    }
+    return place;
 }
 
 const Entry* find_entry(const Node& mapping, std::string_view key) {

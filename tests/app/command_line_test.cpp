@@ -138,8 +138,8 @@ TEST_CASE("files that a job names lie in its own folder, go into pack and record
           std::string::npos);
     // Poppler must extract the attached file byte for byte.
     const std::string taken = out.path + "/taken.csv";
-    const std::string command = "pdfdetach -savefile HEL-0171-A-weather-above-helmsbeck.csv -o " + taken + " " +
-                                out.path + "/HEL-0171-A.pdf";
+    const std::string command = "pdfdetach -savefile weather/above-helmsbeck.csv -o " + taken + " " + out.path +
+                                "/HEL-0171-A.pdf";
     REQUIRE(std::system(command.c_str()) == 0);
     CHECK(read_whole(taken) == folder.read("weather/above-helmsbeck.csv"));
 

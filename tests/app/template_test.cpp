@@ -67,7 +67,10 @@ TEST_CASE("a faulty template writes nothing and tells every fault") {
     CHECK(ran.out.empty());
     CHECK(out.names().empty());
     CHECK(ran.err ==
-          folder.path + "/pack.yaml:2:14: error: logo.file = logo.png: is neither a PNG nor a JPEG\n" + folder.path +
+          folder.path +
+              "/pack.yaml:2:14: error: logo.file = logo.png: is neither a PNG nor a JPEG\n"
+              "    hint: save it as PNG, or as JPEG in RGB, of at most 4000 pixels a side and 8 MB\n" +
+              folder.path +
               "/wording/household.yaml:1:16: error: found_heading = {found}: there is no such figure for this text\n"
               "    hint: this text holds no figures\n" +
               folder.path +
@@ -78,7 +81,7 @@ TEST_CASE("a faulty template writes nothing and tells every fault") {
     folder.write("wording/household.yaml", "stays_heading: What may stay\n");
     const auto font = program({"pack", example("manifold-flat"), "-o", out.path, "--template", folder.path});
     CHECK(font.code == 3);
-    CHECK(font.err.find(folder.path + "/pack.yaml: error: fonts.bold: ") == 0);
+    CHECK(font.err.find(folder.path + "/pack.yaml:2:15: error: fonts.bold: ") == 0);
     CHECK(out.names().empty());
 }
 

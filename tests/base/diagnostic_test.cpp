@@ -4,6 +4,8 @@
 
 #include "support/catch.hpp"
 
+#include <type_traits>
+
 using namespace loopfolio;
 
 TEST_CASE("a diagnostic reads as place, field, value, rule and hint") {
@@ -20,8 +22,8 @@ TEST_CASE("a diagnostic reads as place, field, value, rule and hint") {
 }
 
 TEST_CASE("control characters of a bad file never reach a terminal") {
-    const Diagnostic d{Severity::error, "job.yaml", {1, 1}, "job", "\x1b[2J", "is not text", ""};
-    CHECK(text_of(d) == "job.yaml:1:1: error: job = \\x1b[2J: is not text\n");
+    const Diagnostic d{Severity::error, "job.yaml", {1, 1}, "job", "\x1b[2J", "is not text", "write text"};
+    CHECK(text_of(d) == "job.yaml:1:1: error: job = \\x1b[2J: is not text\n    hint: write text\n");
 }
 
 TEST_CASE("the nearest name is offered only when it is near") {
@@ -32,10 +34,10 @@ TEST_CASE("the nearest name is offered only when it is near") {
 }
 
 TEST_CASE("a diagnostic leaves out what it does not have") {
-    CHECK(text_of({Severity::warning, "job.yaml", {}, "", "", "the file is old", ""}) ==
-          "job.yaml: warning: the file is old\n");
-    CHECK(text_of({Severity::error, "job.yaml", {3, 1}, "rooms", "", "is missing", ""}) ==
-          "job.yaml:3:1: error: rooms: is missing\n");
+    CHECK(text_of({Severity::warning, "job.yaml", {}, "", "", "the file is old", "renew it"}) ==
+          "job.yaml: warning: the file is old\n    hint: renew it\n");
+    CHECK(text_of({Severity::error, "job.yaml", {3, 1}, "rooms", "", "is missing", "add it"}) ==
+          "job.yaml:3:1: error: rooms: is missing\n    hint: add it\n");
     CHECK(text_of({Severity::warning, "a", {1, 2}, "", "17", "has a value without a field", "h"}) ==
           "a:1:2: warning: has a value without a field\n    hint: h\n");
 }
@@ -43,11 +45,22 @@ TEST_CASE("a diagnostic leaves out what it does not have") {
 TEST_CASE("every part of a diagnostic is shown with its control characters escaped") {
     const Diagnostic d{Severity::error, "a\nb", {1, 1}, "c\td", "e\x1f\x7f g", "h\x01", "i\n"};
     CHECK(text_of(d) == "a\\nb:1:1: error: c\\td = e\\x1f\\x7f g: h\\x01\n    hint: i\\n\n");
-    CHECK(text_of({Severity::error, "größer ~", {}, "", "", "r", ""}) == "größer ~: error: r\n");
+    CHECK(text_of({Severity::error, "größer ~", {}, "", "", "r", "h"}) == "größer ~: error: r\n    hint: h\n");
+}
+
+TEST_CASE("no diagnostic goes without a hint") {
+    static_assert(!std::is_constructible_v<Hint, const char(&)[1]>);  // an empty literal does not build
+    static_assert(std::is_constructible_v<Hint, const char(&)[2]>);
+    CHECK(Hint{}.text() == Hint::general);
+    CHECK(Hint{std::string{}}.text() == Hint::general);
+    CHECK(Hint{std::string{"write it"}} == "write it");
+    const std::vector<std::string_view> names{"floor_area_m2", "temperature_c"};
+    CHECK(did_you_mean("temperatur_c", names, "write a key") == "did you mean `temperature_c`?");
+    CHECK(did_you_mean("colour", names, "write a key") == "write a key");
 }
 
 TEST_CASE("one error among warnings is an error") {
-    const Diagnostic warning{Severity::warning, "", {}, "", "", "", ""}, error{Severity::error, "", {}, "", "", "", ""};
+    const Diagnostic warning{Severity::warning, "", {}, "", "", "", {}}, error{Severity::error, "", {}, "", "", "", {}};
     CHECK_FALSE(has_error({}));
     CHECK_FALSE(has_error({warning, warning}));
     CHECK(has_error({warning, error}));

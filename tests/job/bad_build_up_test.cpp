@@ -37,7 +37,8 @@ TEST_CASE("layers that no wall is made of") {
          "{kind: wall, area_m2: 8, layers: [{material: brick_outer, thickness_mm: 102, bridge: "
          "{material: mortar, share_percent: 101}}]}",
          "16:135: error: rooms[0].elements[0].layers[0].bridge.share_percent = 101: must lie between 0 and 100% "
-         "(room living)\n"},
+         "(room living)\n"
+         "    hint: check the digits, and that it is in %\n"},
         {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outr, thickness_mm: 102}]}",
          "16:61: error: rooms[0].elements[0].layers[0].material = brick_outr: is not the name of a material "
          "(room living)\n"
@@ -56,7 +57,8 @@ TEST_CASE("layers that no wall is made of") {
          "    hint: write `u_value_w_per_m2k`, in W/(m²·K)\n"},
         {"", "{kind: wall, area_m2: 8, layers: [{material: brick_outer}]}",
          "16:50: error: rooms[0].elements[0].layers[0].thickness_mm: is missing: a solid layer resists by its "
-         "thickness (room living)\n"},
+         "thickness (room living)\n"
+         "    hint: add `thickness_mm` with a number from 0.1 to 2000 mm: Needed of a solid\n"},
         {"",
          "{kind: wall, area_m2: 8, layers: [{material: pir, thickness_mm: 50, resistance_m2k_per_w: "
          "2}]}",
@@ -72,7 +74,8 @@ TEST_CASE("layers that no wall is made of") {
          "16:51: error: rooms[0].elements[0].layers: do not describe a window (room living)\n"
          "    hint: state the U-value of frame and glass together\n"},
         {"", "{kind: wall, area_m2: 8, layers: []}",
-         "16:49: error: rooms[0].elements[0].layers: must have between 1 and 20 items, and has 0 (room living)\n"},
+         "16:49: error: rooms[0].elements[0].layers: must have between 1 and 20 items, and has 0 (room living)\n"
+         "    hint: add what is missing, each item after a `- `\n"},
     });
 }
 
@@ -95,9 +98,11 @@ TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
          "{material: mortar, share_percent: 40}}]}",
          ""},
         {"", "{kind: wall, area_m2: 8, layers: [{material: eps, thickness_mm: 50, air_gap_level: 3}]}",
-         "16:99: error: rooms[0].elements[0].layers[0].air_gap_level = 3: must lie between 0 and 2 (room living)\n"},
+         "16:99: error: rooms[0].elements[0].layers[0].air_gap_level = 3: must lie between 0 and 2 (room living)\n"
+         "    hint: check the digits and where the decimal point is\n"},
         {"", "{kind: wall, area_m2: 8, layers: [{air_mm: 50, air_gap_level: 1}]}",
-         "16:78: error: rooms[0].elements[0].layers[0].air_gap_level = 1: is not read of an air layer (room living)\n"},
+         "16:78: error: rooms[0].elements[0].layers[0].air_gap_level = 1: is not read of an air layer (room living)\n"
+         "    hint: state it of the layer that insulates\n"},
         {"",
          "{kind: wall, area_m2: 8, layers: [{air_mm: 50, fasteners: {material: steel, section_mm2: 12.5, "
          "number_per_m2: 2.5}}]}",
@@ -152,16 +157,19 @@ TEST_CASE("bridges, gaps and fasteners that cannot be, or are odd") {
          ""},
         {"", "{kind: wall, area_m2: 8, layers: [{resistance_m2k_per_w: 2, air_gap_level: 1}]}", ""},
         {"", "{kind: floor, area_m2: 8, beyond: ground, u_value_w_per_m2k: 0.5, ground: clay}",
-         "16:90: error: rooms[0].elements[0].ground = clay: is read only with `perimeter_m` (room living)\n"},
+         "16:90: error: rooms[0].elements[0].ground = clay: is read only with `perimeter_m` (room living)\n"
+         "    hint: leave it out, or give the slab's edge\n"},
         {"", "{kind: floor, area_m2: 8, beyond: ground, perimeter_m: 9, insulation_m2k_per_w: 0, ground: peat}",
-         "16:107: error: rooms[0].elements[0].ground = peat: must be `clay`, `sand` or `rock` (room living)\n"},
+         "16:107: error: rooms[0].elements[0].ground = peat: must be `clay`, `sand` or `rock` (room living)\n"
+         "    hint: write one of them as it is here\n"},
     });
 }
 
 TEST_CASE("slabs and unheated spaces that are not whole") {
     check_elements({
         {"", "{kind: floor, area_m2: 18, beyond: ground, perimeter_m: 0, insulation_m2k_per_w: 0}",
-         "16:72: error: rooms[0].elements[0].perimeter_m = 0: must lie between 0.1 and 200 m (room living)\n"},
+         "16:72: error: rooms[0].elements[0].perimeter_m = 0: must lie between 0.1 and 200 m (room living)\n"
+         "    hint: check the digits, and that it is in m\n"},
         {"", "{kind: floor, area_m2: 18, beyond: ground, perimeter_m: 9}",
          "16:16: error: rooms[0].elements[0].insulation_m2k_per_w: is missing: the slab's insulation counts "
          "(room living)\n"
@@ -174,7 +182,8 @@ TEST_CASE("slabs and unheated spaces that are not whole") {
         {"", "{kind: floor, area_m2: 10, beyond: ground, perimeter_m: 22, insulation_m2k_per_w: 0}", ""},
         {"", "{kind: wall, area_m2: 18, perimeter_m: 9, insulation_m2k_per_w: 0}",
          "16:55: error: rooms[0].elements[0].perimeter_m = 9: is read only with `kind: floor` and `beyond: "
-         "ground` (room living)\n"},
+         "ground` (room living)\n"
+         "    hint: leave it out, or state `kind` and `beyond` so\n"},
         {"",
          "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, factor: 0.5, space: "
          "{to_rooms_w_per_k: 9, to_outside_w_per_k: 30}}",
@@ -184,11 +193,13 @@ TEST_CASE("slabs and unheated spaces that are not whole") {
          "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, beyond: unheated, space: "
          "{to_rooms_w_per_k: 0, to_outside_w_per_k: 0}}",
          "16:88: error: rooms[0].elements[0].space: must lose heat or take it: one of the two above 0 (room "
-         "living)\n"},
+         "living)\n"
+         "    hint: state the rate to the rooms, the rate to outside, or both\n"},
         {"",
          "{kind: wall, area_m2: 8, u_value_w_per_m2k: 1, space: {to_rooms_w_per_k: 9, "
          "to_outside_w_per_k: 30}}",
-         "16:70: error: rooms[0].elements[0].space: is read only with `beyond: unheated` (room living)\n"},
+         "16:70: error: rooms[0].elements[0].space: is read only with `beyond: unheated` (room living)\n"
+         "    hint: leave it out, or state that `beyond`\n"},
     });
 }
 
@@ -206,12 +217,15 @@ TEST_CASE("allowances and air that contradict themselves") {
          "11:21: error: conditions.heat_up_w_per_m2 = 11: says the same as `heat_up`\n"
          "    hint: keep one of the two\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 50\n  heat_up: {fall_k: 4, hours: 2}",
-         "10:21: error: conditions.heat_up.fall_k = 4: must lie between 1 and 3\n"},
+         "10:21: error: conditions.heat_up.fall_k = 4: must lie between 1 and 3\n"
+         "    hint: check the digits and where the decimal point is\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 50\n  height_above_station_m: -20",
          "10:27: error: conditions.height_above_station_m = -20: must lie between 0 and 1000 m\n"
          "    hint: a house below the station keeps the station's temperature\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 50\n  lapse_k_per_100m: 0.6",
-         "8:3: error: conditions.height_above_station_m: is missing: what the lapse counts on is not given\n"},
+         "8:3: error: conditions.height_above_station_m: is missing: what the lapse counts on is not given\n"
+         "    hint: add `height_above_station_m` with a number from 0 to 1000 m: How much higher the house lies than "
+         "the station that `outdoor_temperature_c` holds for: it is then colder at the house\n"},
         {"heat_loss_w: 1180",
          "heat_loss_w: 1180\n    mechanical_ventilation: {supply_per_hour: 0.5, "
          "recovery_percent: 70}",
@@ -241,16 +255,22 @@ TEST_CASE("ratings that say nothing, or two things") {
          "    hint: keep one of them\n"},
         {"", "kind: panel_22\n    rated_at: {flow_c: 45, return_c: 55, room_c: 20, output_w: 900}",
          "28:38: error: emitters[0].rated_at.return_c = 55: must not lie above the flow temperature (emitter "
-         "r1)\n"},
+         "r1)\n"
+         "    hint: check which figure is which\n"},
         {"", "kind: panel_22\n    output_at_50k_w: 1950\n    derating: [shelv, curtain, curtain]",
          "29:15: error: emitters[0].derating: `shelv` is not the name of a circumstance (emitter r1)\n"
          "    hint: did you mean `shelf`?\n"
-         "29:15: error: emitters[0].derating: `curtain` stands twice (emitter r1)\n"},
+         "29:15: error: emitters[0].derating: `curtain` stands twice (emitter r1)\n"
+         "    hint: name each circumstance once\n"},
         {"", "kind: column\n    sections: 12",
          "24:5: error: emitters[0].output_of_section_w: is missing: what one section gives is not known (emitter "
-         "r1)\n"},
+         "r1)\n"
+         "    hint: add `output_of_section_w` with a number from 5 to 1000 W: Output of one section at 50 K, with "
+         "`sections`\n"},
         {"", "kind: convector\n    output_per_metre_w: 180",
-         "24:5: error: emitters[0].length_mm: is missing: how many metres there are is not known (emitter r1)\n"},
+         "24:5: error: emitters[0].length_mm: is missing: how many metres there are is not known (emitter r1)\n"
+         "    hint: add `length_mm` with a number from 100 to 20000 mm: For a cross-check of the output: the pack "
+         "flags one far from typical for the size\n"},
         {"",
          "kind: fan_convector\n    fan: {speeds: [{speed: 1, output_w: 900}, {speed: 3, output_w: "
          "1700}], speed: 4}",
@@ -261,9 +281,12 @@ TEST_CASE("ratings that say nothing, or two things") {
          "1700}], speed: 2, flow_c: 45}",
          "28:10: error: emitters[0].fan.return_c: is missing: the three temperatures of a rating go together "
          "(emitter r1)\n"
+         "    hint: add `return_c` with a number from 20 to 85 °C: Water out\n"
          "28:10: error: emitters[0].fan.room_c: is missing: the three temperatures of a rating go together "
          "(emitter r1)\n"
-         "28:55: error: emitters[0].fan.speeds[1].speed = 1: must rise from line to line (emitter r1)\n"},
+         "    hint: add `room_c` with a number from 5 to 30 °C: Air\n"
+         "28:55: error: emitters[0].fan.speeds[1].speed = 1: must rise from line to line (emitter r1)\n"
+         "    hint: list the speeds from the lowest to the highest\n"},
     });
 }
 
@@ -271,7 +294,8 @@ TEST_CASE("heated floors outside the standard") {
     const std::string start = "kind: underfloor\n    loop: {pipe: multilayer_16}\n    floor: {area_m2: 18, ";
     check_ratings({
         {"", start + "pitch_mm: 400, covering: stone, screed_mm: 45}",
-         "29:36: error: emitters[0].floor.pitch_mm = 400: must lie between 50 and 375 mm (emitter r1)\n"},
+         "29:36: error: emitters[0].floor.pitch_mm = 400: must lie between 50 and 375 mm (emitter r1)\n"
+         "    hint: check the digits, and that it is in mm\n"},
         {"", start + "pitch_mm: 150, covering: stones, screed_mm: 45}",
          "29:51: error: emitters[0].floor.covering = stones: must be `none`, `ceramic_tile`, `stone`, `vinyl`, "
          "`laminate`, `engineered_wood`, `solid_wood`, `carpet` or `carpet_and_underlay` (emitter r1)\n"
@@ -285,10 +309,12 @@ TEST_CASE("heated floors outside the standard") {
          "    hint: the room's temperature where a heated room lies below\n"},
         {"", "kind: underfloor\n    floor: {area_m2: 18, pitch_mm: 150, covering: stone, screed_mm: 45}",
          "28:12: error: emitters[0].floor.pipe_outside_mm: is missing: no `loop` says what pipe it is (emitter "
-         "r1)\n"},
+         "r1)\n"
+         "    hint: add `pipe_outside_mm` with a number from 8 to 30 mm: Outside diameter of the pipe\n"},
         {"",
          "kind: panel_22\n    floor: {area_m2: 18, pitch_mm: 150, covering: stone, screed_mm: 45, "
          "pipe_outside_mm: 16}",
-         "28:12: error: emitters[0].floor: is read only with `kind: underfloor` (emitter r1)\n"},
+         "28:12: error: emitters[0].floor: is read only with `kind: underfloor` (emitter r1)\n"
+         "    hint: leave it out, or state that `kind`\n"},
     });
 }

@@ -15,7 +15,9 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
         {"floor_area_m2: 18.4", "floor_area: 18.4",
          "14:5: error: rooms[0].floor_area: is not a key of the job file here (room living)\n"
          "    hint: write `floor_area_m2`, in m²\n"},
-        {"    floor_area_m2: 18.4\n", "", "11:5: error: rooms[0].floor_area_m2: is missing (room living)\n"},
+        {"    floor_area_m2: 18.4\n", "",
+         "11:5: error: rooms[0].floor_area_m2: is missing (room living)\n"
+         "    hint: add `floor_area_m2` with a number from 0.5 to 1000 m²: Between the inside faces of the walls\n"},
         {"floor_area_m2: 18.4", "floor_area_m2: 18.4\n    floor_area_m2: 19",
          "15:5: error: rooms[0].floor_area_m2: is written twice, first at line 14, column 5 (room "
          "living)\n"
@@ -28,7 +30,8 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
          "S2)\n"
          "    hint: write `length_m`, in m\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: Fernhollow Heating}\ncolour: red",
-         "4:1: error: colour: is not a key of the job file here\n"},
+         "4:1: error: colour: is not a key of the job file here\n"
+         "    hint: docs/job-file.md lists the keys of the file\n"},
         {"firm: {name: Fernhollow Heating}", "firm: Fernhollow Heating",
          "3:7: error: firm = Fernhollow Heating: must be a mapping of keys, and a single value stands "
          "here\n"
@@ -38,6 +41,7 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
          "    hint: write its value\n"},
         {"rooms:\n", "rooms: []\nroomz:\n",
          "10:8: error: rooms: must have between 1 and 500 items, and has 0\n"
+         "    hint: add what is missing, each item after a `- `\n"
          "11:1: error: roomz: is not a key of the job file here\n"
          "    hint: did you mean `rooms`?\n"},
         {"designer: {name: Ada Bramwell}", "designer: {name: Ada Bramwell, qualification: some}",
@@ -49,7 +53,8 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
 TEST_CASE("texts, ids, names, dates and flags") {
     tests::check_refusals({
         {"firm: {name: Fernhollow Heating}", "firm: {name: \"\"}",
-         "3:14: error: firm.name = \"\": must not be empty\n"},
+         "3:14: error: firm.name = \"\": must not be empty\n"
+         "    hint: write its text\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: \"a\\u202eb\"}",
          "3:14: error: firm.name = \"a<U+202E>b\": holds the invisible character U+202E\n"
          "    hint: remove it\n"},
@@ -58,30 +63,40 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "    hint: fold long text with `>-`\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: " + std::string(121, 'x') + "}",
          "3:14: error: firm.name = xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…: must have at most 120 "
-         "characters, and has 121\n"},
-        {"firm: {name: Fernhollow Heating}", "firm: {name: [a]}", "3:14: error: firm.name: must be text\n"},
+         "characters, and has 121\n"
+         "    hint: shorten it\n"},
+        {"firm: {name: Fernhollow Heating}", "firm: {name: [a]}",
+         "3:14: error: firm.name: must be text\n"
+         "    hint: write one line of words, in quotes where it holds a colon or brackets\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: f, address: [a, ~, [b]]}",
          "3:30: error: firm.address[1]: has no value\n"
          "    hint: write its text or remove it\n"
-         "3:33: error: firm.address[2]: must be text\n"},
+         "3:33: error: firm.address[2]: must be text\n"
+         "    hint: write one line of words, in quotes where it holds a colon or brackets\n"},
         {"address: [19 Quarry Rise]", "address: []",
-         "6:21: error: property.address: must have between 1 and 10 lines, and has 0\n"},
+         "6:21: error: property.address: must have between 1 and 10 lines, and has 0\n"
+         "    hint: write its text or leave the key out\n"},
         {"reference: MILL-014", "reference: ../etc",
          "2:18: error: job.reference = ../etc: must have 1 to 60 letters a to z, digits, `.`, `_` and "
-         "`-`, and start with a letter or a digit\n"},
+         "`-`, and start with a letter or a digit\n"
+         "    hint: choose a short one, such as `R-1`\n"},
         {"reference: MILL-014", "reference: MILL 014",
          "2:18: error: job.reference = MILL 014: must have 1 to 60 letters a to z, digits, `.`, `_` "
          "and `-`, and start with a letter or a digit\n"
          "    hint: write `MILL-014`\n"},
         {"reference: MILL-014", "reference: .hidden",
          "2:18: error: job.reference = .hidden: must have 1 to 60 letters a to z, digits, `.`, `_` "
-         "and `-`, and start with a letter or a digit\n"},
-        {"2026-10-14", "2026-02-30", "2:54: error: job.design_date = 2026-02-30: is not a day of the calendar\n"},
+         "and `-`, and start with a letter or a digit\n"
+         "    hint: choose a short one, such as `R-1`\n"},
+        {"2026-10-14", "2026-02-30",
+         "2:54: error: job.design_date = 2026-02-30: is not a day of the calendar\n"
+         "    hint: check the month and the day: year-month-day\n"},
         {"2026-10-14", "14/10/2026",
          "2:54: error: job.design_date = 14/10/2026: must be a date written year-month-day\n"
          "    hint: write it like 2026-10-14\n"},
         {"2026-10-14", "1926-10-14",
-         "2:54: error: job.design_date = 1926-10-14: must lie between 2000-01-01 and 2100-12-31\n"},
+         "2:54: error: job.design_date = 1926-10-14: must lie between 2000-01-01 and 2100-12-31\n"
+         "    hint: check the year\n"},
         {"heated: false", "heated: no",
          "20:13: error: rooms[1].heated = no: must be true or false (room hall)\n"
          "    hint: write false\n"},
@@ -96,7 +111,8 @@ TEST_CASE("texts, ids, names, dates and flags") {
         {"use: living", "use: lounge",
          "13:10: error: rooms[0].use = lounge: must be `living`, `dining`, `kitchen`, `bedroom`, "
          "`bedroom_with_ensuite`, `bathroom`, `toilet`, `hall`, `landing`, `study`, `utility` or "
-         "`store` (room living)\n"},
+         "`store` (room living)\n"
+         "    hint: write one of them as it is here\n"},
         {"copper_28", "cooper_28",
          "31:44: error: pipework.sections[0].pipe = cooper_28: is not the name of a pipe (section S1)\n"
          "    hint: did you mean `copper_28`?\n"},
@@ -106,6 +122,7 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "`fan_convector` or `underfloor` (emitter r1)\n"
          "    hint: did you mean `panel_22`?\n"},
         {"loopfolio: 1", "loopfolio: 1\nplain_values: guessed",
-         "2:15: error: plain_values = guessed: must be `measured`, `document` or `assumed`\n"},
+         "2:15: error: plain_values = guessed: must be `measured`, `document` or `assumed`\n"
+         "    hint: write one of them as it is here\n"},
     });
 }

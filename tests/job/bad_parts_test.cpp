@@ -23,15 +23,22 @@ TEST_CASE("rooms, their fabric and their elements") {
          "    hint: leave the emitter out, or write `heated: true`\n"},
         {"heat_loss_w: 1180", "fabric: {era: from_2012, outside_walls: 0}",
          "16:13: error: rooms[0].fabric.roof: is missing (room living)\n"
-         "16:13: error: rooms[0].fabric.floor: is missing (room living)\n"},
+         "    hint: add `roof` with its name: `none` (a heated room above), `pitched` or `flat`\n"
+         "16:13: error: rooms[0].fabric.floor: is missing (room living)\n"
+         "    hint: add `floor` with its name: `none` (a heated room below), `ground` or `exposed` (over outside "
+         "air)\n"},
         {"heat_loss_w: 1180", "fabric: {era: 1930s, wall: brick, outside_walls: 2, roof: none, floor: none}",
          "16:13: error: rooms[0].fabric.glazing: is missing: the room has outside walls (room living)\n"
+         "    hint: add `glazing` with its name: Needed with outside walls: `single`, `secondary`, "
+         "`double_before_2002`, `double_from_2002` or `triple`\n"
          "16:19: error: rooms[0].fabric.era = 1930s: must be `before_1900`, `from_1900_to_1929`, "
          "`from_1930_to_1949`, `from_1950_to_1966`, `from_1967_to_1975`, `from_1976_to_1982`, "
          "`from_1983_to_1990`, `from_1991_to_1995`, `from_1996_to_2002`, `from_2003_to_2006`, "
          "`from_2007_to_2011` or `from_2012` (room living)\n"
+         "    hint: write one of them as it is here\n"
          "16:32: error: rooms[0].fabric.wall = brick: must be `solid_brick`, `cavity`, "
-         "`filled_cavity`, `timber_frame`, `system_built` or `insulated_solid` (room living)\n"},
+         "`filled_cavity`, `timber_frame`, `system_built` or `insulated_solid` (room living)\n"
+         "    hint: write one of them as it is here\n"},
         {"heat_loss_w: 1180",
          "fabric: {era: from_2012, outside_walls: 0, roof: none, floor: none}\n    thermal_bridge_w_per_m2k: 0.1",
          "17:31: error: rooms[0].thermal_bridge_w_per_m2k = 0.1: is read only with `elements` (room "
@@ -39,18 +46,24 @@ TEST_CASE("rooms, their fabric and their elements") {
          "    hint: move it under `fabric`\n"},
         {"heat_loss_w: 1180", "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room}]",
          "16:16: error: rooms[0].elements[0].room: is missing: the element is towards another room "
-         "(room living)\n"},
+         "(room living)\n"
+         "    hint: add `room` with an id, such as `R-1`: Needed with `beyond: room` and only read with it: the id of "
+         "that other room\n"},
         {"heat_loss_w: 1180", "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: room, room: living}]",
-         "16:83: error: rooms[0].elements[0].room = living: is the room itself (room living)\n"},
+         "16:83: error: rooms[0].elements[0].room = living: is the room itself (room living)\n"
+         "    hint: name the room on the other side\n"},
         {"heat_loss_w: 1180",
          "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, room: hall, factor: 0.5, "
          "beyond_temperature_c: 9}]",
          "16:69: error: rooms[0].elements[0].room = hall: is read only with `beyond: room` (room "
          "living)\n"
+         "    hint: leave it out, or state that `beyond`\n"
          "16:83: error: rooms[0].elements[0].factor = 0.5: is read only with `beyond: unheated` or "
          "`beyond: ground` (room living)\n"
+         "    hint: leave it out, or state what lies beyond\n"
          "16:110: error: rooms[0].elements[0].beyond_temperature_c = 9: is read only with `beyond: "
-         "unheated` (room living)\n"},
+         "unheated` (room living)\n"
+         "    hint: leave it out, or state that `beyond`\n"},
         {"heat_loss_w: 1180",
          "elements: [{kind: wall, area_m2: 3, u_value_w_per_m2k: 2, beyond: unheated, factor: 0.5, "
          "beyond_temperature_c: 9}]",
@@ -74,10 +87,13 @@ TEST_CASE("conditions and fluid are held against each other") {
         {"flow_temperature_c: 50",
          "flow_temperature_c: 50\n  velocity_preferred_m_per_s: 2\n  velocity_limit_m_per_s: 1",
          "10:31: error: conditions.velocity_preferred_m_per_s = 2: must not be above "
-         "`velocity_limit_m_per_s`, 1 m/s\n"},
+         "`velocity_limit_m_per_s`, 1 m/s\n"
+         "    hint: lower it, or raise the limit\n"},
         {"firm: {name: Fernhollow Heating}", "firm: {name: Fernhollow Heating}\nfluid: {kind: propylene_glycol}",
          "4:8: error: fluid.concentration_percent: is missing: glycol flows by how much of it there "
          "is\n"
+         "    hint: add `concentration_percent` with a number from 0 to 60 %: Share of glycol; needed with a glycol, "
+         "left out or 0 with water. From 1 % up: 25, not 0.25\n"
          "4:8: error: fluid.concentration_basis: is missing: a share by volume is not the same share "
          "by mass\n"
          "    hint: write `mass` or `volume`, as the container says\n"},
@@ -89,13 +105,15 @@ TEST_CASE("conditions and fluid are held against each other") {
         {"firm: {name: Fernhollow Heating}",
          "firm: {name: Fernhollow Heating}\nfluid: {kind: propylene_glycol, concentration_percent: "
          "65, concentration_basis: mass}",
-         "4:56: error: fluid.concentration_percent = 65: must lie between 0 and 60%\n"},
+         "4:56: error: fluid.concentration_percent = 65: must lie between 0 and 60%\n"
+         "    hint: check the digits, and that it is in %\n"},
         {"firm: {name: Fernhollow Heating}",
          "firm: {name: Fernhollow Heating}\nfluid: {kind: water, concentration_percent: 25}",
          "4:45: error: fluid.concentration_percent = 25: must be left out or 0 for water\n"
          "    hint: name the glycol under `kind`\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 70",
          "9:23: warning: conditions.flow_temperature_c = 70: is high for a low-temperature heat "
-         "source\n"},
+         "source\n"
+         "    hint: check that the heat source gives it, and that the emitters need it\n"},
     });
 }

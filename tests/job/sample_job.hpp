@@ -59,7 +59,12 @@ inline std::string with(std::string text, std::string_view from, std::string_vie
 /// All diagnostics of a read, as the user sees them.
 inline std::string said(std::string_view text) {
     std::string out;
-    for (const auto& d : job::read_job(text, "job.yaml").diagnostics) out += text_of(d);
+    for (const auto& d : job::read_job(text, "job.yaml").diagnostics) {
+        out += text_of(d);
+        // Each says what to do, in words of its own, and where; only what counts the rest has no place.
+        if (d.hint == Hint::general || (d.place.line == 0 && !d.rule.starts_with("and ")))
+            throw std::logic_error{"a diagnostic without hint or place: " + text_of(d)};
+    }
     return out;
 }
 

@@ -81,19 +81,27 @@ TEST_CASE("what a season needs and does not get is said with its place and a way
          "42:39: error: season.bins[0].hours = -10: must lie between 0 and 8784 h\n"
          "    hint: a year has 8760 hours, a leap year 8784\n"},
         {"season: {bins: [{outdoor_c: 1, hours: 8000}, {outdoor_c: 2, hours: 1000}]}\n",
-         "42:16: error: season.bins: have 9000 hours together, and a year has at most 8784\n"},
+         "42:16: error: season.bins: have 9000 hours together, and a year has at most 8784\n"
+         "    hint: give one year\n"},
         {"season: {climate: average, electricity_price_per_kwh: 0.27}\n",
-         "42:9: error: season.currency: is missing: a price is in a currency\n"},
+         "42:9: error: season.currency: is missing: a price is in a currency\n"
+         "    hint: add `currency` with its text: Needed with a price: `GBP`, `£`\n"},
         {"season: {climate: average, currency: GBP}\n",
-         "42:9: error: season.electricity_price_per_kwh: is missing: a currency belongs to a price\n"},
+         "42:9: error: season.electricity_price_per_kwh: is missing: a currency belongs to a price\n"
+         "    hint: add `electricity_price_per_kwh` with a number from 0 to 10000 per kWh: In `currency`. Nothing, or "
+         "far from usual in pounds, euros, dollars or francs (0.02 to 2), draws a warning\n"},
         {"season: {climate: average, base_c: 7.9}\n",
-         "42:36: error: season.base_c = 7.9: must lie between 8 and 24 °C\n"},
+         "42:36: error: season.base_c = 7.9: must lie between 8 and 24 °C\n"
+         "    hint: check the digits, and that it is in °C\n"},
         {"season: {climate: average, compare_flows_c: [45, 90]}\n",
-         "42:50: error: season.compare_flows_c[1] = 90: must lie between 25 and 80 °C\n"},
+         "42:50: error: season.compare_flows_c[1] = 90: must lie between 25 and 80 °C\n"
+         "    hint: check the digits, and that it is in °C\n"},
         {"season: {climate: average, compare_flows_c: [45, 45]}\n",
-         "42:45: error: season.compare_flows_c: have the same temperature twice\n"},
+         "42:45: error: season.compare_flows_c: have the same temperature twice\n"
+         "    hint: name each once\n"},
         {"season: {climate: average, compare_flows_c: [41, 42, 43, 44, 45]}\n",
-         "42:45: error: season.compare_flows_c: must have between 1 and 4 numbers, and has 5\n"},
+         "42:45: error: season.compare_flows_c: must have between 1 and 4 numbers, and has 5\n"
+         "    hint: keep those that the pack is to show\n"},
     };
     for (const auto& row : rows) {
         INFO(row.lines);
@@ -121,7 +129,8 @@ TEST_CASE("slips in a maker's table are found") {
     CHECK(with_table("{outdoor_c: 7, flow_c: 55", "{outdoor_c: 7, flow_c: 35") ==
           "38:7: error: heat_source.performance.points: have a hole: none at 7 °C outdoors and 55 °C flow\n"
           "    hint: give every outdoor temperature with every flow temperature\n"
-          "41:32: error: heat_source.performance.points[3].flow_c = 35: stands twice at this outdoor temperature\n");
+          "41:32: error: heat_source.performance.points[3].flow_c = 35: stands twice at this outdoor temperature\n"
+          "    hint: keep one of the two points\n");
     CHECK(with_table("capacity_kw: 5.6", "capacity_kw: 7.6") ==
           "38:7: warning: heat_source.performance.points: have more capacity at -7 °C outdoors than at 7 °C, with the "
           "same flow temperature\n"
@@ -137,14 +146,22 @@ TEST_CASE("slips in how the source runs are found") {
     } rows[] = {
         {"  defrost_derating_percent: 10\n  defrost_from_c: -3\n",
          "34:3: error: heat_source.defrost_to_c: is missing: defrosting takes its share between two outdoor "
-         "temperatures\n"},
+         "temperatures\n"
+         "    hint: add `defrost_to_c` with a number from -25 to 15 °C: The same, above `defrost_from_c`\n"},
         {"  defrost_derating_percent: 10\n  defrost_from_c: 5\n  defrost_to_c: 5\n",
-         "44:17: error: heat_source.defrost_to_c = 5: must be above `defrost_from_c`\n"},
+         "44:17: error: heat_source.defrost_to_c = 5: must be above `defrost_from_c`\n"
+         "    hint: swap the two, or check their signs\n"},
         {"  minimum_run_min: 8\n",
          "34:3: error: heat_source.allowed_swing_k: is missing: how long it runs depends on how far the water may "
-         "swing\n"},
-        {"  number: 9\n", "42:11: error: heat_source.number = 9: must lie between 1 and 8\n"},
-        {"  number: 1.5\n", "42:11: error: heat_source.number = 1.5: must be a whole number\n"},
+         "swing\n"
+         "    hint: add `allowed_swing_k` with a number from 1 to 20 K: How far the water may swing between start and "
+         "stop; needed with `minimum_run_min`\n"},
+        {"  number: 9\n",
+         "42:11: error: heat_source.number = 9: must lie between 1 and 8\n"
+         "    hint: check the digits and where the decimal point is\n"},
+        {"  number: 1.5\n",
+         "42:11: error: heat_source.number = 1.5: must be a whole number\n"
+         "    hint: write it without a decimal point\n"},
     };
     for (const auto& row : rows) {
         INFO(row.lines);

@@ -156,7 +156,11 @@ TEST_CASE("an attachment that PDF/A would not have is refused by name") {
         const char* why;
     };
     const Row rows[]{{{"", "text/plain", "Data", "", ""}, "its name is empty"},
-                     {{"a/b", "text/plain", "Data", "", ""}, "\"a/b\" cannot be attached"},
+                     {{"/a", "text/plain", "Data", "", ""}, "\"/a\" cannot be attached"},
+                     {{"a/../../b", "text/plain", "Data", "", ""}, "leads out of the folder"},
+                     {{"a//b", "text/plain", "Data", "", ""}, "\"a//b\" cannot be attached"},
+                     {{"./a", "text/plain", "Data", "", ""}, "\"./a\" cannot be attached"},
+                     {{"a/", "text/plain", "Data", "", ""}, "\"a/\" cannot be attached"},
                      {{"a", "text", "Data", "", ""}, "\"text\" is no media type"},
                      {{"a", "text/plain", "Cousin", "", ""}, "\"Cousin\" is no relationship"}};
     for (const Row& row : rows) {
@@ -177,6 +181,20 @@ TEST_CASE("a file says where it comes from, and any program can read it") {
     for (const std::string_view other :
          {"", "%PDF-1.7", "<?xpacket begin=", "<loopfolio:status>issued</loopfolio:status>"})
         CHECK_FALSE(pdf::provenance_of(other));
+}
+
+TEST_CASE("an attachment keeps its folder, and says its size and its MD5") {
+    const std::string bytes = "outdoor_c,hours\n-3,20\n";
+    const pdf::Attachment attachment{"weather/hours.csv", "text/csv", "Source", bytes, ""};
+    const tests::TemporaryFile file{pdf::write_pdf(described(), tests::fonts(), {&attachment, 1}), ".pdf"};
+    CHECK_THAT(tests::run_command("pdfdetach -list " + file.path()).text, ContainsSubstring("weather/hours.csv"));
+    // qpdf writes the digest that the file states; md5sum finds it anew.
+    const tests::TemporaryFile plain{bytes};
+    const std::string digest = tests::run_command("md5sum " + plain.path()).text.substr(0, 32);
+    const std::string told = tests::run_command("qpdf --list-attachments --verbose " + file.path()).text;
+    CHECK_THAT(told, ContainsSubstring("checksum: " + digest));
+    CHECK_THAT(tests::run_command("mutool show " + file.path() + " grep").text,
+               ContainsSubstring("/Size " + std::to_string(bytes.size())) && ContainsSubstring("/CheckSum"));
 }
 
 TEST_CASE("the file's identifier is the digest of its content") {

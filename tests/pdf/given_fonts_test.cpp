@@ -36,6 +36,16 @@ std::string with(std::string font, std::string_view table, std::size_t at, unsig
     return font;
 }
 
+/// The font with the checksums that its tables have now, so that what else is wrong with them comes to light.
+std::string with_right_checksums(std::string font) {
+    const std::size_t count = pdf::big_endian(font, 4, 2);
+    for (std::size_t i = 0, at = 12; i < count && at + 16 <= font.size(); ++i, at += 16) {
+        const std::uint32_t sum = pdf::checksum_of(font, std::string_view{font}.substr(at, 4));
+        for (std::size_t k = 0; k < 4; ++k) font[at + 4 + k] = static_cast<char>(sum >> (24 - 8 * k) & 0xFF);
+    }
+    return font;
+}
+
 /// The numbers of the glyphs that the ten figures have with a feature of the font, as a table of the font holds them.
 std::string figures_with(const std::string& font, hb_tag_t feature) {
     const std::unique_ptr<hb_blob_t, decltype(&hb_blob_destroy)> blob{
@@ -71,7 +81,7 @@ std::string with_proportional_figures() {
         font.replace(at, proportional.size(), proportional);
     }
     REQUIRE(replaced > 0);
-    return font;
+    return with_right_checksums(std::move(font));
 }
 
 }  // namespace
@@ -124,7 +134,12 @@ TEST_CASE("a font that cannot be printed with is told why") {
         {with(lato(), "OS/2", 8, 0x0200), "as bitmaps only"},
         {with(lato(), "head", 18, 0), "its metrics do not fit together"},
         {with(lato(), "hhea", 34, 0xFFFF), "its metrics do not fit together"},
-        {with(lato(), "cmap", 2, 0), "has no glyph for \" \""}};
+        {with(lato(), "maxp", 4, 0), "has no glyphs"},
+        {with(lato(), "head", 50, 7), "its outlines do not fit together"},
+        {with(lato(), "loca", 4, 0xFFFF), "its outlines do not fit together"},
+        {with(lato(), "glyf", 2, 0x1234), "its table \"glyf\" does not have the checksum"},
+        {with(lato(), "cmap", 2, 0), "its table \"cmap\" does not have the checksum"},
+        {with_right_checksums(with(lato(), "cmap", 2, 0)), "has no glyph for \" \""}};
     for (const auto& [bytes, why] : rows) {
         CAPTURE(why);
         CHECK_THAT(fault_of_font(bytes), ContainsSubstring(why));
@@ -133,6 +148,27 @@ TEST_CASE("a font that cannot be printed with is told why") {
                               ContainsSubstring("the font for italic") && ContainsSubstring(why));
         }
     }
+}
+
+TEST_CASE("a table that is cut short is told, whatever its checksum") {
+    for (const std::string_view table : {"head", "hhea", "maxp", "hmtx", "loca", "glyf", "cmap"}) {
+        std::string font = lato();
+        for (std::size_t at = 12; at < 12 + 16 * pdf::big_endian(font, 4, 2); at += 16) {
+            if (font.substr(at, 4) != table) continue;
+            font.replace(at + 12, 4, std::string("\0\0\0\4", 4));  // four bytes are left of it
+        }
+        CAPTURE(table);
+        CHECK(pdf::table_of(font, table).size() == 4);
+        CHECK_FALSE(fault_of_font(font).empty());
+        CHECK_FALSE(fault_of_font(with_right_checksums(font)).empty());
+    }
+}
+
+TEST_CASE("a font is passed on whole only where its licence says so") {
+    CHECK(pdf::may_be_passed_on(with(lato(), "OS/2", 8, 0x0000)));
+    for (const unsigned type : {0x0002U, 0x0004U, 0x0008U})
+        CHECK_FALSE(pdf::may_be_passed_on(with(lato(), "OS/2", 8, type)));
+    CHECK_FALSE(pdf::may_be_passed_on("no font"));
 }
 
 TEST_CASE("a font that may be embedded is taken") {
@@ -146,11 +182,12 @@ TEST_CASE("a font that may be embedded is taken") {
 TEST_CASE("whatever the bytes of a font are, it is refused or printed with") {
     std::mt19937 random{7};
     const auto pages = tests::pages_of({{tests::text_item("Łódź 0123", {40, 40})}});
-    for (int i = 0; i < 60; ++i) {
+    for (int i = 0; i < 120; ++i) {
         std::string font = lato();
         if (i % 3 == 0) font.resize(random() % font.size());
         const std::size_t among = i % 3 == 1 ? 600 : font.size();  // most of the directory, or anywhere
         for (int flip = 0; flip < 8 && i % 3 != 0; ++flip) font[random() % among] ^= static_cast<char>(random());
+        if (i % 2 == 0) font = with_right_checksums(std::move(font));  // so that the bytes themselves are read
         INFO("font " << i);
         if (!fault_of_font(font).empty()) continue;
         try {

@@ -5,6 +5,7 @@
 #include "loopfolio/templates/template.hpp"
 
 #include <map>
+#include <stdexcept>
 #include <string>
 
 namespace loopfolio::tests {
@@ -51,7 +52,10 @@ inline templates::ReadTemplate read(const Files& files, const std::string& folde
 /// All that is said of a template, as the program prints it.
 inline std::string said_of(const Files& files, const std::string& folder = "firm") {
     std::string out;
-    for (const auto& diagnostic : read(files, folder).diagnostics) out += text_of(diagnostic);
+    for (const auto& diagnostic : read(files, folder).diagnostics) {
+        out += text_of(diagnostic);
+        if (diagnostic.hint == Hint::general) throw std::logic_error{"a diagnostic without hint: " + out};
+    }
     return out;
 }
 

@@ -96,6 +96,7 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
                     "element_door: {1: door, other: doors}\n"},
                    {"firm/cautions.yaml", "cautions:\n  - {id: new, when: [moonlight], basis: [a-book]}\n"}}) ==
           "firm/pack.yaml:1:21: error: loopfolio_template = 2: must be 1\n"
+          "    hint: write 1\n"
           "firm/pack.yaml:2:1: error: papr: is not a key here\n"
           "    hint: did you mean `paper`?\n"
           "firm/pack.yaml:3:16: error: colours.ink = red: must be a colour as \"#rrggbb\"\n"
@@ -117,7 +118,9 @@ TEST_CASE("each fault of a template is told with its place, all in one run") {
           "`ethylene_glycol`, `fabric_opened`, `flammable_refrigerant`, "
           "`gas_appliance_replaced`, `hot_cycle`, `hot_water_store`, `no_hot_cycle`, `old_lagging`, `propylene_glycol` "
           "or `unvented_store`\n"
+          "    hint: write one of them as it is here\n"
           "firm/cautions.yaml:2:42: error: cautions[0].basis[0] = a-book: is not the name of a source\n"
+          "    hint: docs/templates.md says which there are\n"
           "firm/wording/common.yaml:1:8: error: rooms: has no form `other`\n"
           "    hint: add the words for every other count\n"
           "firm/wording/common.yaml:2:17: error: reference_text = {refrence}: there is no such figure for this text\n"
@@ -155,6 +158,7 @@ TEST_CASE("slips that would lose something are told") {
           "`making` or `sign_off`\n"
           "    hint: did you mean `basis`?\n"
           "firm/pack.yaml:6:7: error: firm.name: is missing\n"
+          "    hint: add `name` with its text\n"
           "firm/cautions.yaml:2:10: error: cautions[0].id = gaz: a new caution needs `when`, `title`, `household` and "
           "`installer`\n"
           "    hint: did you mean `gas`?\n"
@@ -219,9 +223,11 @@ TEST_CASE("a template is told of its slips in the words that a job is") {
           "firm/pack.yaml:5:8: error: fonts: must be a mapping of keys, and a list stands here\n"
           "    hint: its keys are `regular`, `bold` and `italic`\n"
           "firm/pack.yaml:6:7: error: logo.file: is missing\n"
+          "    hint: it names a PNG or JPEG beside pack.yaml\n"
           "firm/pack.yaml:6:7: error: logo.alternative: is missing\n"
           "    hint: it says in words what the picture shows\n"
           "firm/pack.yaml:6:19: error: logo.height_mm = 50: must lie between 4 and 40 mm\n"
+          "    hint: check the digits, and that it is in mm\n"
           "firm/pack.yaml:7:8: error: draft = \"one\\ntwo\": must be one line\n"
           "    hint: fold long text with `>-`\n"
           "firm/pack.yaml:8:8: error: firm.nmae: is not a key here\n"
@@ -229,7 +235,9 @@ TEST_CASE("a template is told of its slips in the words that a job is") {
           "firm/pack.yaml:9:8: error: marks = none: must be a list, and a single value stands here\n"
           "    hint: start each item with `- `\n"
           "firm/pack.yaml:10:21: error: blocks.installer: must have between 1 and 100 items, and has 0\n"
+          "    hint: add what is missing, each item after a `- `\n"
           "firm/wording/common.yaml:2:1: error: element_wall: is written twice, first at line 1, column 1\n"
           "    hint: remove one of the two\n"
-          "firm/wording/names.yaml:1:17: error: 15 mm copper = \"\": must not be empty\n");
+          "firm/wording/names.yaml:1:17: error: 15 mm copper = \"\": must not be empty\n"
+          "    hint: write its text or leave the key out\n");
 }

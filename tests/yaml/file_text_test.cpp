@@ -73,7 +73,7 @@ TEST_CASE("the first fault of a text is found with its place") {
     const auto fault = [](std::string_view text, std::size_t longest = 10) {
         const auto f = find_text_fault(text, longest);
         return f ? std::to_string(f->place.line) + ":" + std::to_string(f->place.column) + " " + f->rule + "; " +
-                       f->hint
+                       f->hint.text()
                  : std::string{};
     };
     CHECK(fault("").empty());

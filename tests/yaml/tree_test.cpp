@@ -168,15 +168,53 @@ TEST_CASE("YAML that these files do not use is refused") {
 TEST_CASE("a tree has its limits of depth, of values and of the length of a line") {
     const auto nested = [](std::size_t levels) { return std::string(levels, '[') + "1" + std::string(levels, ']'); };
     CHECK(parsed(nested(deepest_nesting)).ok);
-    CHECK(fault(nested(deepest_nesting + 1)) == "list.yaml:1:65: error: is nested deeper than 64 levels\n");
+    CHECK(fault(nested(deepest_nesting + 1)) ==
+          "list.yaml:1:65: error: is nested deeper than 64 levels\n"
+          "    hint: check the brackets: no file that is read here is nested so deep\n");
     const auto many = [](std::size_t values) {  // the list itself is a value, too
         std::string text;
         for (std::size_t i = 1; i < values; ++i) text += "- 1\n";
         return text;
     };
     CHECK(parsed(many(most_nodes)).ok);
-    CHECK(fault(many(most_nodes + 1)) == "list.yaml:200000:3: error: the file holds more than 200000 values\n");
+    CHECK(fault(many(most_nodes + 1)) ==
+          "list.yaml:200000:3: error: the file holds more than 200000 values\n"
+          "    hint: a job of a house has some thousands: move what belongs to another house to a file of its own\n");
     CHECK(parsed("a: " + std::string(longest_line_bytes - 3, 'x')).ok);
     CHECK(fault("a: " + std::string(longest_line_bytes - 2, 'x')) ==
           "list.yaml:1:1: error: has a line of more than 20000 bytes\n    hint: break the line\n");
+}
+
+TEST_CASE("a line may end as on an old Mac, with a carriage return alone") {
+    const std::string unix_text = "items:\n  - a: 1\n\n  - {b: 'x y', c: 2} # end\n",
+                      bad = "items:\n  - a: [1\n  - b: 2\n";
+    const auto with_ends = [](std::string text, std::string_view end) {
+        for (std::size_t at = 0; (at = text.find('\n', at)) != std::string::npos; at += end.size())
+            text.replace(at, 1, end);
+        return text;
+    };
+    for (const std::string_view end : {"\r", "\r\n"}) {
+        const auto tree = parsed(with_ends(unix_text, end));
+        REQUIRE(tree.ok);
+        CHECK(seen(tree.root) == seen(parsed(unix_text).root));
+        CHECK(fault(with_ends(bad, end)) == fault(bad));
+    }
+    CHECK(fault("a: 1\rb: \x01\r").starts_with("list.yaml:2:4: error: holds the control character U+0001"));
+}
+
+TEST_CASE("a path leads to the place of its value, or of what would hold it") {
+    const auto tree = parsed("rooms:\n  - id: a\n    size: {value: 3}\n  - id: b\nname: x\n", 0);
+    REQUIRE(tree.ok);
+    const auto at = [&](std::string_view path) { return place_at_path(tree.root, path); };
+    CHECK(at("name") == Place{5, 7});
+    CHECK(at("rooms") == Place{1, 1});
+    CHECK(at("rooms[1]") == Place{4, 5});
+    CHECK(at("rooms[1].id") == Place{4, 9});
+    CHECK(at("rooms[0].size.value") == Place{3, 19});
+    CHECK(at("rooms[0].size") == Place{3, 5});
+    CHECK(at("rooms[1].size") == Place{4, 5});
+    CHECK(at("rooms[7].id") == Place{1, 1});
+    CHECK(at("rooms[x") == Place{1, 1});
+    CHECK(at("nothing.here") == Place{1, 1});
+    CHECK(at("") == Place{1, 1});
 }

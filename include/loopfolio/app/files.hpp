@@ -26,7 +26,8 @@ struct FileError : std::runtime_error {
 };
 
 /// The bytes of a file, but at most `most` + 1 of them, so that a caller can detect a file that is too large without
-/// holding all of it. Throws FileError.
+/// holding all of it. Throws FileError, at once also for what is no plain file: a named pipe, a socket or a device
+/// might never answer or never end.
 [[nodiscard]] std::string read_file(const std::filesystem::path& path, std::size_t most);
 
 /// The same, or nothing where nothing has this name. A link that leads nowhere, a folder and a name below a plain file

@@ -4,6 +4,7 @@
 
 #include "loopfolio/base/diagnostic.hpp"
 #include "loopfolio/pdf/fonts.hpp"
+#include "loopfolio/study/study.hpp"
 #include "loopfolio/templates/template.hpp"
 
 #include <memory>
@@ -16,11 +17,12 @@ namespace loopfolio::app {
 struct PackStyle {
     templates::Template look;
     pdf::Fonts fonts;
-    std::string part;  ///< the one part that is printed with the summary; empty: all of the template's
+    study::TemplateOrigin origin;  ///< of `look`
+    std::string part;              ///< the one part that is printed with the summary; empty: all of the template's
 };
 
-/// The style of the template in `folder`, or of the built-in template if `folder` is empty. Throws
-/// FileError where a file of it is there and cannot be read.
+/// The style of the template in `folder`, or of the built-in template if `folder` is empty. Throws FileError where a
+/// file of it is there and cannot be read.
 [[nodiscard]] std::variant<std::unique_ptr<PackStyle>, Diagnostics> load_style(const std::string& folder);
 
 /// Keeps only the summary and `part` of the template's parts. If that is not possible, changes nothing and returns the

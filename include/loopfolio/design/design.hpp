@@ -267,7 +267,7 @@ struct Refusal {
     std::string field;
     Place place;
     std::string rule;
-    std::string hint;
+    Hint hint;
 };
 
 /// Whether to look for larger pipes and wider temperature drops that are enough. It takes a third of a design's time.

@@ -26,6 +26,9 @@ struct ReadResult {
     std::optional<Job> job;
     Diagnostics diagnostics;
     std::vector<NamedFile> files = {};  ///< files read with it; the first of them is file 1 of a Place
+    /// The place of a field, given as the path that a diagnostic names, or of what would hold it; unset where the file
+    /// could not be parsed.
+    std::function<Place(std::string_view field)> place_of = {};
 };
 
 /// Why a file cannot be read, worded as the rule of a diagnostic: `cannot be read: No such file or directory`.

@@ -21,6 +21,9 @@ struct FontBytes {
 /// subset (OpenType 1.9, "OS/2", fsType) and holds the printable characters of ASCII.
 [[nodiscard]] std::string fault_of_font(std::string_view bytes);
 
+/// Whether the font may be given to others whole, as OpenType 1.9, "OS/2", fsType says it: "installable embedding".
+[[nodiscard]] bool may_be_passed_on(std::string_view font);
+
 /// One family in three faces, and a fallback with wide coverage that is always the one compiled into the
 /// program. Made once for a batch; const use is safe from several threads.
 class Fonts final : public layout::TextMeasurer {

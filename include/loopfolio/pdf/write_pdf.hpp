@@ -13,7 +13,7 @@ namespace loopfolio::pdf {
 
 /// A file that the PDF carries with it.
 struct Attachment {
-    std::string name;          ///< without folders; no two attachments share one
+    std::string name;          ///< a path below one folder: with `/`, without `..`; no two attachments share one
     std::string media_type;    ///< such as "application/json"
     std::string relationship;  ///< Source: what the pages were made from; Data: what they show; Alternative,
                                ///< Supplement or Unspecified (ISO 19005-3, 6.8)

@@ -26,13 +26,30 @@ struct FileDigest {
     std::string sha256;
 };
 
+/// A file of a firm's template.
+struct TemplateFile {
+    std::string name;  ///< seen from the template's own folder
+    std::string sha256;
+    bool attached = true;  ///< false for a font whose licence does not let it be passed on
+};
+
+/// The template that a pack is printed by. A digest over files is the SHA-256 of a line `DIGEST  NAME` for each, in the
+/// order of their names, as the command sha256sum prints them.
+struct TemplateOrigin {
+    std::string name;
+    std::string sha256;          ///< over its files; of the built-in template where `files` is empty
+    std::string default_sha256;  ///< over the files of the built-in template, which every other one extends
+    std::vector<TemplateFile> files = {};
+};
+
 /// The files that a study was made from.
 struct Origin {
     std::string program = "loopfolio";
     std::string version;
-    std::string job_file;                ///< file name without folders
+    std::string job_file;                ///< as it is attached to the pack, whatever it was called when it was read
     std::string job_sha256;              ///< 64 hex digits of the job file's bytes
     std::vector<FileDigest> files = {};  ///< files that the job names, in the order in which they were read
+    std::optional<TemplateOrigin> look = {};  ///< of a pack
 };
 
 /// How much is calculated.

@@ -55,6 +55,18 @@ struct FirmDetails {
 
 struct FontFiles {
     std::string regular, bold, italic;  ///< bytes; empty: the face that is built in
+    /// Where a template states the file.
+    struct Stated {
+        std::string file;
+        Place place;
+    };
+    Stated regular_stated = {}, bold_stated = {}, italic_stated = {};
+};
+
+/// A file that a template was read from.
+struct ReadFile {
+    std::string name;  ///< seen from the template's own folder
+    std::string bytes;
 };
 
 struct Template {
@@ -70,7 +82,8 @@ struct Template {
     std::vector<Picture> marks;  ///< of schemes that the firm belongs to; at most 4
     FirmDetails firm;
     Texts texts;
-    Names names;  ///< other words for names of pipes, emitters, rooms' uses...
+    Names names;                  ///< other words for names of pipes, emitters, rooms' uses...
+    std::vector<ReadFile> files;  ///< that it was read from, by name; none for the default template
 
     /// The template's other word for a name, or the name itself if it has none.
     [[nodiscard]] std::string_view name_for(std::string_view wanted) const;
@@ -86,7 +99,8 @@ struct Vocabulary {
     std::vector<std::string_view> conditions;
 };
 
-/// The bytes of a file, or nothing if there is no such file. `path` is folder and file name, joined by `/`.
+/// The bytes of a file, or nothing if there is no such file. `path` is folder and file name, joined by `/`. It may
+/// throw where a file is there and cannot be read.
 using FileReader = std::function<std::optional<std::string>(const std::string& path)>;
 
 /// The paths of the files below a folder, joined to it by `/` as FileReader takes them.
@@ -95,6 +109,14 @@ using FolderLister = std::function<std::vector<std::string>(const std::string& f
 /// The template of the program itself, which is compiled in. Throws std::logic_error where it names what `vocabulary`
 /// lacks.
 [[nodiscard]] Template default_template(const Vocabulary& vocabulary);
+
+/// SHA-256 over the default template's files, as 64 hex digits: of a line `DIGEST  NAME` for each, in the order of
+/// their names. The build computes it.
+[[nodiscard]] std::string_view default_template_sha256();
+
+/// Whether a text is formed as a language tag (BCP 47; RFC 5646, 2.1), such as `en-GB`. The tags of its list of
+/// grandfathered ones, which are formed otherwise, do not count.
+[[nodiscard]] bool is_language_tag(std::string_view text);
 
 struct ReadTemplate {
     std::optional<Template> made;  ///< nothing where a diagnostic is an error

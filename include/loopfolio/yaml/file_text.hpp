@@ -45,8 +45,12 @@ private:
 struct TextFault {
     Place place;
     std::string rule;
-    std::string hint;
+    Hint hint = {};
 };
+/// The text with every carriage return that ends a line alone made a line feed (YAML 1.2, 5.4), so that each byte keeps
+/// its position.
+[[nodiscard]] std::string with_line_feeds(std::string_view text);
+
 /// The first fault in the bytes of a file that would make it unreadable as text.
 [[nodiscard]] std::optional<TextFault> find_text_fault(std::string_view text, std::size_t longest_line);
 

@@ -25,8 +25,9 @@ struct Reading {
     std::function<std::string(std::string_view)> unprintable = {};  ///< what of a text no page can show
     std::span<const Group> groups = {};  ///< of the whole file: a key in the wrong place is told where it belongs
     std::string whose = {};              ///< `of the job file ` where a message says whose key it is; else empty
-    std::unordered_set<const Node*> told_of = {};  ///< mappings whose lack of keys is told elsewhere
-    std::vector<int> files_told_of = {};           ///< files of which no mapping is told that it lacks a key
+    std::string_view manual = "docs/templates.md";  ///< where a hint says that all keys are listed
+    std::unordered_set<const Node*> told_of = {};   ///< mappings whose lack of keys is told elsewhere
+    std::vector<int> files_told_of = {};            ///< files of which no mapping is told that it lacks a key
 };
 
 /// A mapping of the file, its path, and the keys that it may have. `owner` tells a reader which item
@@ -49,7 +50,7 @@ void report_doubled(const Node& mapping, Findings& findings);
 /// What an unknown key seems to be meant for.
 struct Meant {
     std::string_view key;  ///< of the group; empty where it resembles none
-    std::string hint;
+    std::string hint;      ///< empty where `key` is
 };
 /// The key of `keys` that `unknown` writes in another unit, or misspells.
 [[nodiscard]] Meant meant_by(const Group& keys, std::string_view unknown);
@@ -74,10 +75,12 @@ struct Meant {
 [[nodiscard]] std::string path_of(const Mapping& m, std::string_view key);
 
 /// Reports the value under `key`.
-void complain(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
-/// Reports a key that is missing because of what stands beside it.
-void demand(const Mapping& m, std::string_view key, const std::string& why, std::string hint = {});
-void warn(const Mapping& m, std::string_view key, std::string rule, std::string hint = {});
+void complain(const Mapping& m, std::string_view key, std::string rule, Hint hint);
+/// Reports a key that is missing because of what stands beside it. Without a hint of its own it says what the key
+/// takes.
+void demand(const Mapping& m, std::string_view key, const std::string& why);
+void demand(const Mapping& m, std::string_view key, const std::string& why, Hint hint);
+void warn(const Mapping& m, std::string_view key, std::string rule, Hint hint);
 /// Complains unless exactly one of `keys` stands there; `what` is what each of them says. True where one does.
 bool one_of(const Mapping& m, std::initializer_list<std::string_view> keys, const std::string& what);
 

@@ -63,6 +63,10 @@ inline constexpr std::size_t most_table_rows = 20'000;
 [[nodiscard]] ParsedTree parse_table(std::string_view text, std::string_view file, const FileKind& kind,
                                      int number = 0);
 
+/// The place of what a path such as `rooms[2].temperature_c` names below `root`, or of the innermost value on the way
+/// to it that is there.
+[[nodiscard]] Place place_at_path(const Node& root, std::string_view path);
+
 /// The entry of a mapping with this key, or nullptr. If there are two, the first.
 [[nodiscard]] const Entry* find_entry(const Node& mapping, std::string_view key);
 

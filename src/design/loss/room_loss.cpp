@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace loopfolio::design {
 
@@ -285,17 +286,23 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
                                                           .outdoor = fixed(job.conditions.outdoor.value.celsius(), 1)},
                          text(difference, unit::kelvin, 1), ""});
         }
-        const auto refuse = [&](const char* field, const char* rule) {
-            refusals.push_back({fmt::format("rooms[{}]{}", i, field), room.place, rule, ""});
+        const auto refuse = [&](const char* field, const char* rule, Hint hint) {
+            refusals.push_back({fmt::format("rooms[{}]{}", i, field), room.place, rule, std::move(hint)});
         };
         if (room.fabric || room.heat_loss_rate) {
             r.by_area = by_area(room, difference, trace);
-            if (!r.by_area) refuse(".fabric", "has a floor on the ground that lies outside the range of ISO 13370");
+            if (!r.by_area) {
+                refuse(".fabric", "has a floor on the ground that lies outside the range of ISO 13370",
+                       "check the room's area, or list its `elements` with the floor's U-value");
+            }
         }
         if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
         adopt(room, r);
         if (trace != nullptr) trace->step({steps::loss_adopted{}, {}, text(r.loss, unit::watt, 0), ""});
-        if (!add_allowance(job.conditions, room, r)) refuse("", "has an allowance to warm up that no relation covers");
+        if (!add_allowance(job.conditions, room, r)) {
+            refuse("", "has an allowance to warm up that no relation covers",
+                   "check `heat_up` under `conditions`: how far the room cools and in what time it is to be warm");
+        }
         if (trace != nullptr) trace_allowance(*trace, job.conditions, room, r);
         flag_room(room, r, static_cast<int>(i), design.flags);
     }

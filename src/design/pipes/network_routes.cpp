@@ -229,10 +229,11 @@ void refuse(const network::Findings& findings, const job::Job& job, const networ
     for (const auto& f : findings) {
         if (f.severity != Severity::error) continue;
         const Origin origin = origin_of(f.link, job, built);
+        // `f.field` is a name of the network's own description, which says nothing to whoever wrote the job.
         std::string rule{network::word(f.kind)};
-        if (!f.field.empty()) rule += fmt::format(": {} is {}", f.field, fixed(f.value, 3));
         if (!origin.name.empty()) rule += ", at " + origin.name;
-        refusals.push_back({origin.field, origin.place, rule, "the pipework cannot be solved as it is described"});
+        refusals.push_back({origin.field, origin.place, rule,
+                            "the pipework cannot be solved as it is described: check sizes, lengths and flows there"});
     }
 }
 

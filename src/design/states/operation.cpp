@@ -4,6 +4,9 @@
 #include "design/parts.hpp"
 
 #include "design/pipes/network_routes.hpp"
+#include "loopfolio/base/number_text.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -103,13 +106,30 @@ std::optional<Balancing> balance_design(const job::Job& job, const Design& d, ne
     return out;
 }
 
+namespace {
+
+/// With little water on its side, or a small plate, the heat source would have to send it hotter than the fluid can be.
+bool refuse_separation(const job::Job& job, const Design& d, std::vector<Refusal>& refusals) {
+    if (!d.separation || physics::state_of(d.fluid, d.separation->source_leaving)) return false;
+    const bool plate = job.separation->kind == job::SeparationKind::plate;
+    const auto& flow = job.separation->source_flow;
+    refusals.push_back({"separation", !plate && flow ? flow->place : job.separation->place,
+                        fmt::format("the heat source would have to send its water at {}",
+                                    text(d.separation->source_leaving, unit::celsius, 0)),
+                        plate ? Hint{"check the plate's UA and the flow on the heat source's side: both are too small"}
+                              : Hint{"check the flow on the heat source's side: it is too small for this load"}});
+    return true;
+}
+
+}  // namespace
+
 std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design) {
     const auto& filled = house.values;
     Operation out;
     std::vector<Refusal> refusals;
     out.pump_known = describes_itself(filled.circulator);
     if (design.duty.flow <= MassFlow{}) return out;
-    if (!solve_states(filled, design, out, refusals)) return refusals;
+    if (refuse_separation(filled, design, refusals) || !solve_states(filled, design, out, refusals)) return refusals;
     out.pump_curve = curve_of(filled, design);
     out.joins = compare_joins(filled, design);
     out.best_join = best_of(out.joins);

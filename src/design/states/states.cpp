@@ -317,7 +317,10 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
     if (!settled_down || (mild && (!compensate(s) || !s.run()))) {
         refuse(s.result.findings, task.job, s.built, refusals);
         if (refusals.empty()) {
-            refusals.push_back({"pipework", {}, "the temperatures on a milder day are not found", ""});
+            refusals.push_back({"pipework",
+                                {},
+                                "the temperatures on a milder day are not found",
+                                "choose a colder `mild_day_temperature_c` under `conditions`"});
         }
         return {};
     }

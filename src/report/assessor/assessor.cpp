@@ -89,6 +89,10 @@ Blocks making(const Context& c) {
                  {c.words(job_digest{}), c.study.origin.job_sha256}}};
     for (const auto& [name, digest] : c.study.origin.files)
         facts.facts.push_back({c.words(file_digest{.name = plain(name)}), digest});
+    if (const auto& look = c.study.origin.look) {
+        facts.facts.push_back({c.words(look_name{}), look->name});
+        facts.facts.push_back({c.words(look_digest{}), look->sha256});
+    }
     out.push_back(std::move(facts));
     return out;
 }
