@@ -187,6 +187,9 @@ HeatSource read_heat_source(const Mapping& m, bool sound_asked) {
     read_keys(m, keys::running, out);
     read_keys(m, keys::heat_source_cautions, out);
     out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
+    if (out.replaces_gas_appliance && out.replaces != Replaced::not_known && out.replaces != Replaced::gas) {
+        complain(m, "replaces", "conflicts with `replaces_gas_appliance: true`", "keep `replaces` alone");
+    }
     read_table(m, out);
     read_further(m, out, sound_asked);
     out.minimum_flow = if_given(flow_at(m, "minimum_flow_l_per_min", "minimum_flow_l_per_s"));

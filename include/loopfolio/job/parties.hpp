@@ -33,6 +33,14 @@ struct Property {
     std::string description;           ///< `semi-detached house, built about 1936`
 };
 
+/// A caution that a named person has ruled out for this house. A caution stands unless one of these names it.
+struct RuledOut {
+    std::string caution;  ///< name in `caution_names()`
+    std::string said_by;  ///< who decided it
+    date::year_month_day date;
+    std::string ground;  ///< why it does not apply, such as the number of a survey report
+};
+
 struct Identity {
     std::string reference;  ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
     std::string revision;   ///< same characters as `reference`
