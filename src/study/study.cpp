@@ -55,6 +55,7 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     out.findings = out.design.findings;
     out.findings.insert(out.findings.end(), out.plant.findings.begin(), out.plant.findings.end());
     out.verdict = design::worst_of(out.findings);
+    out.circumstances = circumstances_of(out.house.values, out.design);
     if (!whole) return out;
     out.wider_pipes = design::widen_for_pump(out.house.values, out.design);
     out.sizes = sizes_that_serve(out.house.values, out.design);
