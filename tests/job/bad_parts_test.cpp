@@ -111,7 +111,8 @@ TEST_CASE("cautions that a job rules out") {
     };
     CHECK(tests::said(tests::with(tests::sample_job, from, entry("asbestos"))).empty());
     const auto misspelt = tests::said(tests::with(tests::sample_job, from, entry("asbesto")));
-    CHECK(misspelt.find("cautions_ruled_out[0].caution = asbesto: must be ") != std::string::npos);
+    CHECK(misspelt.find("cautions_ruled_out[0].caution = asbesto: is not the name of a caution\n") !=
+          std::string::npos);
     CHECK(misspelt.find("hint: did you mean `asbestos`?") != std::string::npos);
     const auto standing = tests::said(tests::with(tests::sample_job, from, entry("carbon_monoxide")));
     CHECK(standing.find("cautions_ruled_out[0].caution = carbon_monoxide: cannot be ruled out\n"
