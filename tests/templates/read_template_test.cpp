@@ -3,10 +3,10 @@
 #include "memory_folder.hpp"
 
 #include "support/catch.hpp"
-
-#include <algorithm>
 #include "texts/common.hpp"
 #include "texts/household.hpp"
+
+#include <algorithm>
 
 using namespace loopfolio;
 using namespace loopfolio::tests;
