@@ -72,6 +72,16 @@ constexpr std::array<Named<SoundPlace>, 3> sound_places{{
     {SoundPlace::in_corner, "in_corner", ""},
 }};
 
+constexpr std::array<Named<Replaced>, 7> replaced{{
+    {Replaced::not_known, "not_known", ""},
+    {Replaced::gas, "gas", ""},
+    {Replaced::lpg, "lpg", ""},
+    {Replaced::oil, "oil", ""},
+    {Replaced::solid_fuel, "solid_fuel", ""},
+    {Replaced::electric, "electric", ""},
+    {Replaced::nothing, "nothing", ""},
+}};
+
 template <class Row>
 std::vector<std::string_view> names_of(std::span<const Row> rows) {
     std::vector<std::string_view> out;
@@ -93,6 +103,23 @@ NamesFor<Carries> carries_names() { return uses; }
 NamesFor<PumpMode> pump_mode_names() { return pump_modes; }
 NamesFor<SeparationKind> separation_kind_names() { return separation_kinds; }
 NamesFor<SoundPlace> sound_place_names() { return sound_places; }
+NamesFor<Replaced> replaced_names() { return replaced; }
+
+std::vector<std::string_view> caution_names() {
+    return {"gas",           "lpg",
+            "oil",           "solid_fuel",
+            "old_appliance", "refrigerant",
+            "electricity",   "asbestos",
+            "legionella",    "flammable_refrigerant",
+            "hot_work",      "unvented_store",
+            "vented_store",  "legionella_no_cycle",
+            "chemicals",     "ethylene_glycol",
+            "filling",       "propylene_glycol",
+            "outdoor_unit",  "hidden_services",
+            "hot_and_heavy", "work_at_height",
+            "pressure_test"};
+}
+std::vector<std::string_view> standing_caution_names() { return {"carbon_monoxide", "what_comes_first"}; }
 
 std::vector<std::string_view> floor_covering_names() { return names_of(reference::floor_coverings()); }
 std::vector<std::string_view> floor_zone_names() { return names_of(reference::floor_surface_limits()); }

@@ -4,7 +4,9 @@
 #include "job/read_keys.hpp"
 #include "loopfolio/job/keys/parties.hpp"
 
+#include <algorithm>
 #include <charconv>
+#include <utility>
 
 namespace loopfolio::job {
 
@@ -37,6 +39,24 @@ date::year_month_day date_at(const Mapping& m, std::string_view key) {
     return out;
 }
 
+/// A caution that stands in every pack is refused by a rule of its own: it is known, but cannot be ruled out.
+void read_ruled_out(const Mapping& m, Job& job) {
+    const auto standing = standing_caution_names();
+    const Node* caution = value_at(m, "caution");
+    if (caution != nullptr && std::ranges::find(standing, caution->text) != standing.end()) {
+        complain(m, "caution", "cannot be ruled out", "every pack prints this caution");
+        return;
+    }
+    RuledOut out;
+    read_keys(m, keys::ruled_out, out);
+    out.date = date_at(m, "date");
+    if (std::ranges::find(job.cautions_ruled_out, out.caution, &RuledOut::caution) != job.cautions_ruled_out.end() &&
+        !out.caution.empty()) {
+        complain(m, "caution", "is ruled out twice", "keep one of the two entries");
+    }
+    job.cautions_ruled_out.push_back(std::move(out));
+}
+
 }  // namespace
 
 void read_parties(const Mapping& top, Draft& draft) {
@@ -50,6 +70,9 @@ void read_parties(const Mapping& top, Draft& draft) {
     if (const auto m = open_child(top, "household", group("household"))) read_keys(*m, keys::household, job.household);
     if (const auto m = open_child(top, "property", group("property"))) read_keys(*m, keys::property, job.property);
     read_keys(top, keys::top, job);
+    for (const auto& item : open_items(top, "cautions_ruled_out", group("cautions_ruled_out"))) {
+        if (item.node != nullptr) read_ruled_out(item, job);
+    }
 }
 
 }  // namespace loopfolio::job

@@ -216,6 +216,9 @@ HeatSource read_heat_source(const Mapping& m, std::vector<Mapping>& further_unit
     read_keys(m, keys::running, out);
     read_keys(m, keys::heat_source_cautions, out);
     out.return_at = has(m, "return_at") ? id_at(m, "return_at") : out.at;
+    if (out.replaces_gas_appliance && out.replaces != Replaced::not_known && out.replaces != Replaced::gas) {
+        complain(m, "replaces", "conflicts with `replaces_gas_appliance: true`", "keep `replaces` alone");
+    }
     read_table(m, out);
     read_further(m, out, further_units, sound_asked);
     check_turned_down(m, out);

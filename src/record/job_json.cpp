@@ -61,6 +61,16 @@ Json sections_json(const std::vector<job::Section>& sections) {
     return out;
 }
 
+Json ruled_out_json(const std::vector<job::RuledOut>& entries) {
+    Json out = Json::array();
+    for (const auto& entry : entries) {
+        Json line = keys_json(job::keys::ruled_out, entry);
+        line["date"] = date_text(entry.date);
+        out.push_back(std::move(line));
+    }
+    return out;
+}
+
 Json heat_source_json(const std::optional<job::HeatSource>& source) {
     if (!source) return {};
     Json out = keys_json(job::keys::heat_source, *source);
@@ -81,6 +91,7 @@ Json job_json(const job::Job& job) {
     out["household"] = keys_json(job::keys::household, job.household);
     out["property"] = keys_json(job::keys::property, job.property);
     put_keys(out, job::keys::top, job);
+    out["cautions_ruled_out"] = ruled_out_json(job.cautions_ruled_out);
     out["plain_values"] = word(job.plain_values);
     out["conditions"] = keys_json(job::keys::conditions, job.conditions);
     out["fluid"] = keys_json(job::keys::fluid, job.fluid);

@@ -96,6 +96,10 @@ std::string to_json(const study::Study& study) {
     out["operation"] = operation_json(job, study.operation);
     out["plant"] = plant_json(job, study.plant);
     out["flags"] = flags_json(job, study.design);
+    out["circumstances"] = Json::object();
+    for (const auto& [name, holds] : study::circumstance_names) {
+        out["circumstances"][std::string{name}] = study.circumstances.*holds;
+    }
     out["register"] = register_json(study.inputs);
     out["derivations"] = derivations_json(study.trace);
     return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

@@ -50,8 +50,13 @@ constexpr auto table = std::to_array<Source>({
      "the edition in force when the work is done"},
     {"building-regs-g3", "The Building Regulations 2010 (England), Schedule 1, G3: hot water supply and systems",
      from_memory, "elsewhere the local rule"},
+    {"building-regs-j",
+     "The Building Regulations 2010 (England), Schedule 1, Part J: combustion appliances and fuel storage", from_memory,
+     "alarms, air supply, flues, oil and solid fuel; elsewhere the local rule"},
     {"building-regs-p", "The Building Regulations 2010 (England), Schedule 1, Part P: electrical safety", from_memory,
      "elsewhere the local rule"},
+    {"cdm-2015", "Construction (Design and Management) Regulations 2015 (SI 2015/51), Great Britain", from_memory,
+     "health and safety information at handover; elsewhere the local rule"},
     {"chadderton-2007", "D. Chadderton, Building Services Engineering, 5th edition, 2007", read,
      "ventilation constant 0.33 Wh/(m³·K); sizing table for copper, of which only the 15, 28 "
      "and 35 mm columns fit today's tube"},
@@ -77,6 +82,8 @@ constexpr auto table = std::to_array<Source>({
      "other countries use other bases, and a well insulated house asks for heat later"},
     {"dhdg", "Domestic Heating Design Guide, categories A, B and C of room air changes", from_memory,
      "A older houses, B built about 2000, C built or fully treated after 2006"},
+    {"electricity-at-work-1989", "Electricity at Work Regulations 1989 (SI 1989/635), Great Britain", from_memory,
+     "elsewhere the local rule"},
     {"en-10255", "BS EN 10255:2004, Non-alloy steel tubes, medium series", read,
      "walls read on a trade page; specified outside diameters from memory; content agrees with "
      "a textbook to 1 %"},
@@ -136,6 +143,8 @@ constexpr auto table = std::to_array<Source>({
      "mean is used its reference is the log mean of 75/65/20 °C, 49.83 K"},
     {"exponents", "Exponents of emitters by type, as ratings under EN 442 usually give them", from_memory,
      "1.3, give or take 0.1, read in a trade encyclopaedia for radiators at large"},
+    {"f-gas-2014", "Regulation (EU) No 517/2014 on fluorinated greenhouse gases, as kept in force in Great Britain",
+     from_memory, "certification of those who open a circuit; elsewhere the local rule"},
     {"faber-kell-2002",
      "Faber and Kell's Heating and Air-conditioning of Buildings, 9th edition, "
      "tables 9.1, 9.2",
@@ -239,6 +248,8 @@ constexpr auto table = std::to_array<Source>({
     {"velocity-preferred", "0.9 m/s, common practice, no source", common_practice,
      "normal practice is 0.25 to 0.75 m/s in 10 to 20 mm and 0.5 to 1.0 m/s in 25 "
      "to 40 mm (Faber and Kell, table 9.2)"},
+    {"water-fittings-1999", "Water Supply (Water Fittings) Regulations 1999 (SI 1999/1148), England and Wales",
+     from_memory, "backflow protection and lead-free solder; elsewhere the local rule"},
     {"work-at-height-2005", "Work at Height Regulations 2005 (SI 2005/735), Great Britain", from_memory,
      "asks that it be avoided, else planned and supervised"},
 });

@@ -117,3 +117,23 @@ TEST_CASE("conditions and fluid are held against each other") {
          "    hint: check that the heat source gives it, and that the emitters need it\n"},
     });
 }
+
+TEST_CASE("cautions that a job rules out") {
+    const std::string from = "rooms:\n";
+    const auto entry = [](const std::string& caution) {
+        return "cautions_ruled_out: [{caution: " + caution +
+               ", said_by: S. Marsh, date: 2026-09-02, ground: report 1184}]\nrooms:\n";
+    };
+    CHECK(tests::said(tests::with(tests::sample_job, from, entry("asbestos"))).empty());
+    const auto misspelt = tests::said(tests::with(tests::sample_job, from, entry("asbesto")));
+    CHECK(misspelt.find("cautions_ruled_out[0].caution = asbesto: is not the name of a caution\n") !=
+          std::string::npos);
+    CHECK(misspelt.find("hint: did you mean `asbestos`?") != std::string::npos);
+    const auto standing = tests::said(tests::with(tests::sample_job, from, entry("carbon_monoxide")));
+    CHECK(standing.find("cautions_ruled_out[0].caution = carbon_monoxide: cannot be ruled out\n"
+                        "    hint: every pack prints this caution\n") != std::string::npos);
+    const auto nobody = tests::said(
+        tests::with(tests::sample_job, from, "cautions_ruled_out: [{caution: gas, ground: none}]\nrooms:\n"));
+    CHECK(nobody.find("cautions_ruled_out[0].said_by: is missing") != std::string::npos);
+    CHECK(nobody.find("cautions_ruled_out[0].date: is missing") != std::string::npos);
+}

@@ -27,9 +27,10 @@ inline templates::Vocabulary small_vocabulary() {
          {"assessor",
           {"lead", "identity", "contents", "basis", "register", "assumptions_drawn", "heat_losses", "season_bins",
            "methods", "worked_examples", "validity", "sources", "making", "sign_off"}}},
-        {"always", "electrical_work", "ethylene_glycol", "fabric_opened", "flammable_refrigerant",
-         "gas_appliance_replaced", "hot_cycle", "hot_water_store", "no_hot_cycle", "old_lagging", "propylene_glycol",
-         "unvented_store"}};
+        {"always", "appliance_unknown", "asbestos_possible", "electrical_work", "ethylene_glycol", "fabric_opened",
+         "flammable_refrigerant", "gas_appliance_replaced", "hot_cycle", "hot_water_store", "lpg_appliance_replaced",
+         "new_heat_source", "no_hot_cycle", "oil_appliance_replaced", "old_lagging", "propylene_glycol",
+         "solid_fuel_appliance_replaced", "unvented_store", "vented_store"}};
 }
 
 inline templates::ReadTemplate read(const Files& files, const std::string& folder = "firm") {

@@ -35,6 +35,9 @@ struct FurtherUnits {
     std::optional<Input<double>> power_level = {};
 };
 
+/// What heated the house before. `not_known` counts as any of them, so that every caution stands until the job says.
+enum class Replaced { not_known, gas, lpg, oil, solid_fuel, electric, nothing };
+
 struct HeatSource {
     std::string name;  ///< printed in the pack, generic: `air-source heat pump`
     /// Model in the catalogue that its figures are taken from; may be empty.
@@ -63,7 +66,8 @@ struct HeatSource {
     /// Temperature rise of the water between start and stop.
     std::optional<Input<TemperatureDifference>> allowed_swing;
     bool flammable_refrigerant = false;
-    bool replaces_gas_appliance = false;
+    bool replaces_gas_appliance = false;  ///< the same as Replaced::gas
+    Replaced replaces = Replaced::not_known;
 };
 
 }  // namespace loopfolio::job

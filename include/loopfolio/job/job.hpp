@@ -267,6 +267,7 @@ struct Job {
     bool unvented_hot_water = false;  ///< selects a caution
     bool hot_water_store = false;
     bool old_lagging = false;  ///< lagging, boards or flues may contain asbestos
+    std::vector<RuledOut> cautions_ruled_out;
 };
 
 }  // namespace loopfolio::job

@@ -79,6 +79,7 @@ void each_table(F&& f) {
     f("bins", keys::bin);
     f("climate_rows", keys::climate_row);
     f("sound", keys::sound);
+    f("cautions_ruled_out", keys::ruled_out);
     f("a value", keys::value);
 }
 

@@ -30,6 +30,12 @@ using NamesFor = std::span<const reference::Named<E>>;
 [[nodiscard]] NamesFor<PumpMode> pump_mode_names();
 [[nodiscard]] NamesFor<SeparationKind> separation_kind_names();
 [[nodiscard]] NamesFor<SoundPlace> sound_place_names();
+[[nodiscard]] NamesFor<Replaced> replaced_names();
+
+/// The ids of the default template's cautions that a job may rule out.
+[[nodiscard]] std::vector<std::string_view> caution_names();
+/// Those that every pack prints, whatever the job says.
+[[nodiscard]] std::vector<std::string_view> standing_caution_names();
 
 /// Names of the rows of reference tables.
 [[nodiscard]] std::vector<std::string_view> floor_covering_names();

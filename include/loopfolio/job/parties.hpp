@@ -36,6 +36,14 @@ struct Property {
 /// A draft may still change, and says so on every page. An issued pack is never overwritten by another job.
 enum class Status { draft, issued };
 
+/// A caution that a named person has ruled out for this house. A caution stands unless one of these names it.
+struct RuledOut {
+    std::string caution;  ///< name in `caution_names()`
+    std::string said_by;  ///< who decided it
+    date::year_month_day date;
+    std::string ground;  ///< why it does not apply, such as the number of a survey report
+};
+
 struct Identity {
     std::string reference;  ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
     std::string revision;   ///< same characters as `reference`

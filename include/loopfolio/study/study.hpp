@@ -8,6 +8,7 @@
 #include "loopfolio/design/remedies.hpp"
 #include "loopfolio/study/build_up.hpp"
 #include "loopfolio/study/catalogue_sizes.hpp"
+#include "loopfolio/study/circumstances.hpp"
 #include "loopfolio/study/register.hpp"
 #include "loopfolio/study/section_remedies.hpp"
 #include "loopfolio/study/source_line.hpp"
@@ -68,6 +69,7 @@ struct Study {
     design::Findings findings;              ///< every check: those of the design first, then those of the plant
     Verdict verdict = Verdict::keep;        ///< the worst of them
     std::vector<SectionRemedies> remedies;  ///< by section: ways out that were designed with and hold
+    Circumstances circumstances;            ///< what calls for cautions
 
     // Only for a pack; empty in a check.
     std::vector<Assumption> inputs;                 ///< the register, with the effects of the ranges

@@ -3,6 +3,7 @@
 #include "report/assessor/assessor_blocks.hpp"
 
 #include "report/shared/blocks.hpp"
+#include "report/shared/cautions.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
 #include "texts/input_register.hpp"
@@ -185,6 +186,7 @@ Blocks input_register(const Context& c) {
     else say(out, c.words(nothing_assumed{}));
     if (care < c.study.inputs.size()) out.push_back(firm_table(c));
     else say(out, c.words(nothing_measured{}));
+    append(out, cautions_ruled_out(c));
     return out;
 }
 

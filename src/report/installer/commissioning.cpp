@@ -42,11 +42,14 @@ std::string inhibitor_item(const Context& c) {
     return c.words(inhibitor_designed{.dose = text(*c.plant.water->inhibitor, unit::litre, 1)});
 }
 
+/// The air side of the vessel can be set only while no water presses on it, so its pre-charge comes before the fill.
 Checklist cleaning(const Context& c) {
     Checklist list;
     list.items = {
-        {c.words(surveyed_again{}), ""}, {c.words(pressure_tested{}), "bar"}, {c.words(flushed{}), ""},
-        {c.words(strainer{}), ""},       {cold_fill_item(c), "bar"},          {pre_charge_item(c), "bar"},
+        {c.words(surveyed_again{}), ""},   {c.words(isolated{}), ""},     {c.words(pressure_tested{}), "bar"},
+        {c.words(test_duration{}), "min"}, {c.words(test_fall{}), "bar"}, {c.words(flushed{}), ""},
+        {c.words(strainer{}), ""},         {pre_charge_item(c), "bar"},   {cold_fill_item(c), "bar"},
+        {c.words(link_removed{}), ""},
     };
     if (c.job.fluid.kind == job::FluidName::water) {
         list.items.push_back({inhibitor_item(c), "L"});
@@ -95,10 +98,18 @@ Checklist running(const Context& c) {
 
 Checklist handing_over(const Context& c) {
     Checklist list;
-    list.items = {
-        {c.words(controls{}), ""},        {c.words(safety{}), ""}, {c.words(insulation{}), ""},
-        {c.words(household_shown{}), ""}, {c.words(papers{}), ""},
+    list.items = {{c.words(controls{}), ""}, {c.words(safety{}), ""}, {c.words(insulation{}), ""}};
+    if (c.study.circumstances.hot_water_store) {
+        list.items.push_back({c.words(outlet_temperature{}), "°C"});
+        list.items.push_back({c.words(mixed_temperature{}), "°C"});
+        list.items.push_back({c.words(cylinder_record{}), ""});
+    }
+    const std::initializer_list<Checklist::Item> last{
+        {c.words(carbon_monoxide_alarm{}), ""}, {c.words(electrical_certificate{}), ""},
+        {c.words(building_certificate{}), ""},  {c.words(health_and_safety_file{}), ""},
+        {c.words(household_shown{}), ""},       {c.words(papers{}), ""},
     };
+    list.items.insert(list.items.end(), last);
     return list;
 }
 

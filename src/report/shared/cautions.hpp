@@ -16,6 +16,9 @@ namespace loopfolio::report {
 [[nodiscard]] std::vector<Caution> household_cautions(const Context& context);
 [[nodiscard]] std::vector<Caution> installer_cautions(const Context& context);
 
+/// The cautions that the job rules out, with who said so, when and why. Empty where it rules out none.
+[[nodiscard]] Blocks cautions_ruled_out(const Context& context);
+
 /// Keys of the sources on which these cautions are based.
 [[nodiscard]] std::vector<std::string> caution_sources(const Context& context);
 

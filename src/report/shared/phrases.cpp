@@ -89,6 +89,10 @@ job::Job without_markup(job::Job job) {
     clean_all(job.property.address);
     clean(job.property.description);
     clean_all(job.survey_notes);
+    for (auto& entry : job.cautions_ruled_out) {
+        clean(entry.said_by);
+        clean(entry.ground);
+    }
     for (auto& room : job.rooms) {
         clean(room.name);
         clean(room.storey);

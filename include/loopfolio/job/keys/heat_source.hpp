@@ -4,6 +4,7 @@
 
 #include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/keys/makers.hpp"
+#include "loopfolio/job/names.hpp"
 
 /// The keys of the heat source and of its manufacturer's table.
 namespace loopfolio::job {
@@ -95,7 +96,11 @@ inline constexpr auto heat_source_cautions = table(
     flag("flammable_refrigerant", &HeatSource::flammable_refrigerant).left_out("`false`").means("Chooses a caution."),
     flag("replaces_gas_appliance", &HeatSource::replaces_gas_appliance)
         .left_out("`false`")
-        .means("Chooses a caution."));
+        .means("Chooses a caution; the same as `replaces: gas`."),
+    choice("replaces", optional, "appliance", &HeatSource::replaces, replaced_names)
+        .left_out("`not_known`")
+        .means("The heat source before: `gas`, `lpg`, `oil`, `solid_fuel`, `electric`, `nothing` or `not_known`. It "
+               "chooses cautions; while it is not known, those for every fuel are printed."));
 
 inline constexpr auto further_units = table(
     line("name", always, &FurtherUnits::name).means("In general words; with `model` it may come from there."),

@@ -52,7 +52,20 @@ inline constexpr auto top = table(
     mapping("sound", optional).left_out("no sheet").means("The outdoor unit at a neighbour's window."),
     flag("old_lagging", &Job::old_lagging)
         .left_out("`false`")
-        .means("Whether there is old lagging, board or flue that may hold asbestos; it chooses a caution."));
+        .means("Whether there is old lagging, board or flue that may hold asbestos; it chooses a caution. Buildings "
+               "of before 2003 or of unknown age have that caution in any case."),
+    list("cautions_ruled_out", optional, 0, 40)
+        .left_out("none: every caution that may apply is printed")
+        .means("Cautions that do not apply to this house, each with who said so and why. Part 3 lists them."));
+
+inline constexpr auto ruled_out = table(
+    choice("caution", always, "caution", &RuledOut::caution, caution_names)
+        .means("The caution's id in the template. A firm's own cautions, `carbon_monoxide` and `what_comes_first` "
+               "cannot be ruled out."),
+    line("said_by", always, &RuledOut::said_by).means("Who decided it: name and capacity."),
+    makers::words("date", Form::date, always).means("When: year-month-day."),
+    line("ground", always, &RuledOut::ground)
+        .means("Why it does not apply: a survey and its number, or what was seen."));
 
 inline constexpr auto identity = table(
     id("reference", always, &Identity::reference, 60).means("Names the job and its output files."),
