@@ -117,7 +117,8 @@ void read_climate(const Mapping& m, Season& out) {
         if (has(m, *way)) complain(m, *way, "says the same as " + named(*first), "keep one of them");
     }
     if (has(m, "period") && *first == "climate")
-        complain(m, "period", "is read only with `bins` or `climate_file`: a reference climate is a whole year's");
+        complain(m, "period", "is read only with `bins` or `climate_file`: a reference climate is a whole year's",
+                 "leave it out, or state the hours of the period");
 }
 
 void check_prices(const Mapping& m) {

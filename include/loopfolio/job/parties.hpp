@@ -48,8 +48,8 @@ struct Identity {
     std::string reference;  ///< letters, digits, `.`, `_`, `-`; used in the names of the output files
     std::string revision;   ///< same characters as `reference`
     date::year_month_day design_date;
-    Status status = Status::draft;
     std::string supersedes;  ///< earlier revision, may be empty
+    Status status = Status::draft;
 };
 
 }  // namespace loopfolio::job

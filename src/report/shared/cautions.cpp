@@ -91,7 +91,7 @@ Blocks cautions_ruled_out(const Context& c) {
         const std::string title = rule == c.look.cautions.end() ? entry.caution : rule->title;
         table.rows.push_back(row({title, entry.said_by, date_text(c.words, entry.date), entry.ground}));
     }
-    table.note = c.words(note{});
+    table.note = c.words(texts::ruled_out::note{});
     return {std::move(table)};
 }
 
