@@ -101,7 +101,7 @@ TEST_CASE("what stands in the way is named") {
     CHECK(folder.names() == std::vector<std::string>{"a.json", "plain"});
     CHECK_THROWS_AS(app::read_file(folder.path + "/absent", 10), app::FileError);
     CHECK_THROWS_AS(app::read_file(folder.path, 10), app::FileError);
-    CHECK(app::read_file("/dev/zero", 100).size() == 101);
+    CHECK_THROWS_AS(app::read_file("/dev/zero", 100), app::FileError);  // it would never end
 }
 
 TEST_CASE("a place that cannot be replaced is found before the first rename") {

@@ -123,8 +123,8 @@ TEST_CASE("a refusal has a place and the words of a job, also where the figure f
     CHECK(ran.err.find("flow_temperature") == std::string::npos);
     CHECK(ran.err.find("separation: the heat source would have to send its water at ") != std::string::npos);
     CHECK(ran.err.find("    hint: check the flow on the heat source's side") != std::string::npos);
-    // The place is that of the flow that the job states.
+    // The place is that of the flow that the job states, on the line after its key.
     const auto at = text.find("source_flow_l_per_min:");
-    const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
+    const auto line = 2 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
     CHECK(ran.err.find("job.yaml:" + std::to_string(line)) != std::string::npos);
 }

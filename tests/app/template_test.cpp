@@ -122,7 +122,7 @@ TEST_CASE("a file of a template that is there and cannot be read ends with 4, an
     };
     const std::vector<Case> cases{
         {[](const auto& f) { fs::create_directory(f + "/wording/household.yaml"); },
-         "/wording/household.yaml: error: cannot be read: Is a directory"},
+         "/wording/household.yaml: error: cannot be read: it is a folder; name a file in it"},
         {[](const auto& f) { fs::create_symlink("nowhere", f + "/wording/household.yaml"); },
          "/wording/household.yaml: error: cannot be read: No such file or directory"},
         {[](const auto& f) { fs::create_symlink("household.yaml", f + "/wording/household.yaml"); },
@@ -138,7 +138,7 @@ TEST_CASE("a file of a template that is there and cannot be read ends with 4, an
          },
          ".yaml: error: cannot be read: Not a directory"},
         {[](const auto& f) { fs::create_directory(f + "/cautions.yaml"); },
-         "/cautions.yaml: error: cannot be read: Is a directory"},
+         "/cautions.yaml: error: cannot be read: it is a folder; name a file in it"},
         {[](const auto& f) {
              fs::remove(f + "/pack.yaml");
              fs::create_symlink("pack.yaml", f + "/pack.yaml");

@@ -52,7 +52,7 @@ TEST_CASE("a hundred diagnostics are shown and the rest counted") {
     std::string rooms = "rooms:\n";
     for (int i = 0; i < 150; ++i) {
         rooms += "  - {id: r" + std::to_string(i) +
-                 ", name: R, use: hall, heated: false, floor_area_m2: x, ceiling_height_m: 2}\n";
+                 ", name: R" + std::to_string(i) + ", use: hall, heated: false, floor_area_m2: x, ceiling_height_m: 2}\n";
     }
     const auto result = job::read_job(with(text, "rooms:\n", rooms), "job.yaml");
     REQUIRE(result.diagnostics.size() == 101);
@@ -88,7 +88,7 @@ TEST_CASE("what is no job file at all") {
 
 TEST_CASE("a file past the limits is refused and not chewed through") {
     CHECK(said(std::string(40u * 1024u * 1024u, '[')) ==
-          "job.yaml: error: the file is larger than 4194304 bytes\n"
+          "job.yaml:1:1: error: the file is larger than 4194304 bytes\n"
           "    hint: a job file of a house has some ten thousand\n");
     std::string bomb = "a: &a [x,x,x,x,x,x,x,x,x]\n";
     for (char c = 'b'; c < 'k'; ++c) {

@@ -160,7 +160,7 @@ TEST_CASE("hours that are neither a year nor all of it that needs heat are refus
     CHECK(told_with(bins("[{outdoor_c: 0, hours: 1}], period: one hour")) == "");
     CHECK(told_with(usual_table + "season: {climate: average, period: January}\n") ==
           "41:36: error: season.period = January: is read only with `bins` or `climate_file`: a reference climate is a "
-          "whole year's\n");
+          "whole year's\n    hint: leave it out, or state the hours of the period\n");
 }
 
 TEST_CASE("values that are not given are not asked about") { CHECK(job::unusual_values(job::Job{}).empty()); }

@@ -9,6 +9,7 @@
 #include "texts/fabrics.hpp"
 #include "texts/loss_factors.hpp"
 #include "texts/methods.hpp"
+#include "texts/ruled_out.hpp"
 
 #include <algorithm>
 #include <map>
@@ -405,6 +406,13 @@ void add_assessor_tables(const Printing& p, TableChecks& out) {
     out[w(parts::house_caption{})] = [p] { return whole_house(p); };
     out[w(fabric_texts::fabrics_caption{})] = [p] { return fabrics(p); };
     out[w(fabric_texts::terms_caption{})] = [p] { return terms(p); };
+    out[w(texts::ruled_out::caption{})] = [p] {
+        using namespace texts::ruled_out;
+        const auto& entries = p.job.cautions_ruled_out;
+        ExpectedTable t{all(entries.size())};
+        return t.column(p.words(column_said_by{}), "", [&](std::size_t i) { return entries[i].said_by; })
+            .column(p.words(column_ground{}), "", [&](std::size_t i) { return entries[i].ground; });
+    };
     out[w(fabric_texts::sizes_caption{})] = [p] { return sizes(p); };
     out[w(fabric_texts::elements_caption{})] = [p] { return elements(p); };
     out[w(fabric_texts::methods_caption{})] = [p] { return methods_compared(p); };
