@@ -14,7 +14,7 @@ namespace loopfolio::network {
 namespace {
 
 constexpr int most_rounds = 100;
-constexpr int undamped_rounds = 20;  // nearly every system converges in fewer
+constexpr int undamped_rounds = 20;        // nearly every system converges in fewer
 constexpr double same_temperature = 1e-6;  // K
 constexpr double same_flow = 1e-9;         // of the largest
 constexpr double same_state = 1e-8;        // K: properties are not looked up again for a smaller change

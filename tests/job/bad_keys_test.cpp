@@ -17,7 +17,8 @@ TEST_CASE("keys that are unknown, doubled, missing or in another unit are named"
          "    hint: write `floor_area_m2`, in m²\n"},
         {"    floor_area_m2: 18.4\n", "",
          "11:5: error: rooms[0].floor_area_m2: is missing (room living)\n"
-         "    hint: add `floor_area_m2` with a number from 0.5 to 1000 m²: Between the inside faces of the walls. Below "
+         "    hint: add `floor_area_m2` with a number from 0.5 to 1000 m²: Between the inside faces of the walls. "
+         "Below "
          "1 m² or above 150 m² it gives a warning\n"},
         {"floor_area_m2: 18.4", "floor_area_m2: 18.4\n    floor_area_m2: 19",
          "15:5: error: rooms[0].floor_area_m2: is written twice, first at line 14, column 5 (room "

@@ -51,8 +51,8 @@ TEST_CASE("a hundred diagnostics are shown and the rest counted") {
     std::string text = sample_job;
     std::string rooms = "rooms:\n";
     for (int i = 0; i < 150; ++i) {
-        rooms += "  - {id: r" + std::to_string(i) +
-                 ", name: R" + std::to_string(i) + ", use: hall, heated: false, floor_area_m2: x, ceiling_height_m: 2}\n";
+        rooms += "  - {id: r" + std::to_string(i) + ", name: R" + std::to_string(i) +
+                 ", use: hall, heated: false, floor_area_m2: x, ceiling_height_m: 2}\n";
     }
     const auto result = job::read_job(with(text, "rooms:\n", rooms), "job.yaml");
     REQUIRE(result.diagnostics.size() == 101);
