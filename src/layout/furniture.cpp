@@ -38,12 +38,13 @@ std::string with_figure(std::string text, std::string_view name, std::size_t fig
     return at == std::string::npos ? text : text.replace(at, name.size(), std::to_string(figure));
 }
 
-/// Below the footer, across the page.
+/// Above the footer's rule, at the right.
 void put_draft(std::vector<Item>& items, const std::string& words, const Setting& setting) {
     const TextStyle text = style::in_face(style::running, Face::bold);
     const auto& frame = setting.sheet.frame;
+    const double top = setting.sheet.footer_baseline - 16.0 - baseline_in(text, setting.measurer);
     const auto line = break_label(words, text, frame.right - frame.left, 1, setting.measurer);
-    put_lines(items, line, {frame.left, setting.sheet.footer_baseline + 4.0}, 0.0, text, setting.measurer);
+    put_lines(items, line, {frame.right, top}, 1.0, text, setting.measurer);
 }
 
 }  // namespace

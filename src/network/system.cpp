@@ -13,10 +13,11 @@ namespace loopfolio::network {
 
 namespace {
 
-constexpr int most_rounds = 100;
-constexpr int undamped_rounds = 20;        // nearly every system converges in fewer
+constexpr int most_rounds = 50;
 constexpr double same_temperature = 1e-6;  // K
 constexpr double same_flow = 1e-9;         // of the largest
+constexpr double hardly_any_flow = 1e-6;   // of the largest
+constexpr int rounds_with_all = 10;        // after these, links with hardly any flow keep their properties
 constexpr double same_state = 1e-8;        // K: properties are not looked up again for a smaller change
 
 void fail(SystemResult& r, FindingKind kind, int link, double value) {
@@ -70,14 +71,19 @@ double mean_of(const ThermalResult& t, std::size_t link) {
     return 0.5 * (t.inlet[link].kelvin() + t.outlet[link].kelvin());
 }
 
-/// Moves each link by a share of the way to its mean temperature, but none below freezing. Returns the largest distance
-/// there was, kelvin.
-double take_means(PropertyState& p, const ThermalResult& t, double coldest, double share) {
-    double moved = 0.0;
+/// Takes the mean temperature of each link, but none below freezing. Returns the largest change, kelvin. A link with
+/// hardly any flow may pass from one to none and back, and its temperature with it from that of its surroundings to
+/// that of the source, for ever: it says nothing of whether the rest agrees, and with `all` false it is left as it is.
+double take_means(PropertyState& p, const ThermalResult& t, const std::vector<MassFlow>& flow, double coldest,
+                  bool all) {
+    double moved = 0.0, most = 0.0;
+    for (const MassFlow m : flow) most = std::max(most, std::abs(m.si()));
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
         const double mean = std::max(mean_of(t, i), coldest);
-        moved = std::max(moved, std::abs(mean - p.wanted[i]));
-        p.wanted[i] += share * (mean - p.wanted[i]);
+        const bool flows = std::abs(flow[i].si()) > hardly_any_flow * most;
+        if (!flows && !all) continue;
+        if (flows) moved = std::max(moved, std::abs(mean - p.wanted[i]));
+        p.wanted[i] = mean;
     }
     return moved;
 }
@@ -145,8 +151,7 @@ void iterate(const System& system, Workspace& workspace, SystemResult& r) {
             fail(r, FindingKind::fluid_out_of_range, -1, r.thermal.sources.front().outlet.kelvin());
             return;
         }
-        // Little water in long pipes may answer each change with a larger one: then only half of a change is taken.
-        moved = take_means(p, r.thermal, coldest_liquid(system.fluid), r.rounds <= undamped_rounds ? 1.0 : 0.5);
+        moved = take_means(p, r.thermal, r.hydraulic.flow, coldest_liquid(system.fluid), r.rounds <= rounds_with_all);
         const bool same_heat = std::abs(*cp / r.specific_heat - 1.0) <= same_flow;
         r.solved = same_heat && moved <= same_temperature && flow_change(before, r.hydraulic.flow) <= same_flow;
         if (r.solved) return;

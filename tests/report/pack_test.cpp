@@ -25,7 +25,6 @@ job::Job large_house(int rooms) {
     job.rooms.clear();
     job.emitters.clear();
     job.sections.clear();
-    job.circulator.reset();  // no pump of a house moves the water of hundreds of rooms
     for (int i = 0; i < rooms; ++i) {
         const std::string n = std::to_string(i);
         job.rooms.push_back(sample_room("r" + n, "Room " + n, reference::RoomUse::bedroom, 12.0));
