@@ -24,12 +24,16 @@ bool take(std::variant<T, Refusals> result, T& out, Refusals& refusals) {
     return true;
 }
 
+/// The lowest flow temperatures are those at the emitters. Where pipes lose heat, the heat source must send out more;
+/// on a one-pipe loop or behind a mixing set its temperature alone does not decide.
 std::optional<Temperature> flow_for_all(const design::Design& design) {
     std::optional<Temperature> highest;
     for (const auto& emitter : design.emitters) {
         if (emitter.load <= Power{}) continue;
-        if (!emitter.lowest_flow_temperature) return {};
-        highest = std::max(highest.value_or(*emitter.lowest_flow_temperature), *emitter.lowest_flow_temperature);
+        if (!emitter.lowest_flow_temperature || emitter.on_loop || emitter.mixer >= 0) return {};
+        const Temperature needed = design.flow +
+                                   (*emitter.lowest_flow_temperature - emitter.inlet) / emitter.inlet_follows;
+        highest = std::max(highest.value_or(needed), needed);
     }
     return highest;
 }
