@@ -47,7 +47,7 @@ constexpr std::array published = {
     PublishedVelocity{"copper and steel over 50 mm", 1.5, 1.5, "at most", "cibse-guide-b-1986"},
     PublishedVelocity{"any, 10 to 20 mm", 0.25, 0.75, "normal practice", "faber-kell-2002"},
     PublishedVelocity{"any, 25 to 40 mm", 0.5, 1.0, "normal practice", "faber-kell-2002"},
-    PublishedVelocity{"copper, 8 to 22 mm", 1.5, 1.5, "at most", "velocity-limit"},
+    PublishedVelocity{"copper of 8 and 10 mm", 1.5, 1.5, "at most", "velocity-limit"},
     PublishedVelocity{"plastic and multilayer, 15 to 28 mm", 1.0, 1.5, "at most", "velocity-plastic"},
 };
 
