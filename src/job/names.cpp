@@ -21,6 +21,14 @@ constexpr std::array<Named<Status>, 2> statuses{{
     {Status::draft, "draft", "draft"},
     {Status::issued, "issued", "issued"},
 }};
+constexpr std::array<Named<reference::Nation>, 6> nations{{
+    {reference::Nation::england, "england", ""},
+    {reference::Nation::wales, "wales", ""},
+    {reference::Nation::scotland, "scotland", ""},
+    {reference::Nation::northern_ireland, "northern_ireland", ""},
+    {reference::Nation::elsewhere, "elsewhere", ""},
+    {reference::Nation::not_stated, "not_stated", ""},
+}};
 constexpr std::array<Named<FluidName>, 3> fluids{{
     {FluidName::water, "water", "water"},
     {FluidName::propylene_glycol, "propylene_glycol", "propylene glycol"},
@@ -93,6 +101,7 @@ std::vector<std::string_view> names_of(std::span<const Row> rows) {
 
 NamesFor<Basis> basis_names() { return bases; }
 NamesFor<Status> status_names() { return statuses; }
+NamesFor<reference::Nation> nation_names() { return nations; }
 NamesFor<FluidName> fluid_names() { return fluids; }
 NamesFor<ConcentrationBasis> concentration_basis_names() { return concentration_bases; }
 NamesFor<ElementKind> element_kind_names() { return element_kinds; }

@@ -39,6 +39,18 @@ date::year_month_day date_at(const Mapping& m, std::string_view key) {
     return out;
 }
 
+void read_works_start(const Mapping& m, Identity& identity) {
+    if (value_at(m, "works_start") == nullptr) return;
+    const auto start = date_at(m, "works_start");
+    if (!start.ok() || start == date::year_month_day{}) return;
+    if (identity.design_date.ok() && start < identity.design_date) {
+        complain(m, "works_start", "lies before `design_date`",
+                 "the rules are those of the design's day: date the design before the work starts");
+        return;
+    }
+    identity.works_start = start;
+}
+
 /// A caution that stands in every pack is refused by a rule of its own: it is known, but cannot be ruled out.
 void read_ruled_out(const Mapping& m, Job& job) {
     const auto standing = standing_caution_names();
@@ -64,6 +76,7 @@ void read_parties(const Mapping& top, Draft& draft) {
     if (const auto m = open_child(top, "job", group("job"))) {
         read_keys(*m, keys::identity, job.identity);
         job.identity.design_date = date_at(*m, "design_date");
+        read_works_start(*m, job.identity);
     }
     if (const auto m = open_child(top, "firm", group("firm"))) read_keys(*m, keys::firm, job.firm);
     if (const auto m = open_child(top, "designer", group("designer"))) read_keys(*m, keys::designer, job.designer);

@@ -13,18 +13,10 @@ namespace loopfolio::record {
 
 namespace {
 
-std::string date_text(const date::year_month_day& day) {
-    const auto padded = [](unsigned value, std::size_t width) {
-        std::string digits = std::to_string(value);
-        return digits.size() < width ? std::string(width - digits.size(), '0') + digits : digits;
-    };
-    return padded(static_cast<unsigned>(static_cast<int>(day.year())), 4) + "-" +
-           padded(static_cast<unsigned>(day.month()), 2) + "-" + padded(static_cast<unsigned>(day.day()), 2);
-}
-
 Json identity_json(const job::Identity& identity) {
     Json out = keys_json(job::keys::identity, identity);
     out["design_date"] = date_text(identity.design_date);
+    out["works_start"] = identity.works_start ? Json{date_text(*identity.works_start)} : Json{};
     return out;
 }
 

@@ -187,6 +187,51 @@ Json totals_json(const study::Study& study) {
     return out;
 }
 
+Json keys_of(const std::vector<study::EditionStanding>& standings) {
+    Json out = Json::array();
+    for (const auto& standing : standings) out.push_back(standing.edition->key);
+    return out;
+}
+
+std::string_view standing_word(reference::Standing standing) {
+    switch (standing) {
+        case reference::Standing::not_yet: return "not_yet";
+        case reference::Standing::in_force: return "in_force";
+        case reference::Standing::replaced: return "replaced";
+        case reference::Standing::not_covered: return "not_covered";
+    }
+    return "";
+}
+
+/// A day with as much of it as is known: `2017`, `2024-03`, `2026-10-14`.
+Json dated_json(const std::optional<reference::Dated>& dated) {
+    if (!dated) return {};
+    constexpr std::size_t characters[] = {10, 7, 4};
+    return date_text(dated->day).substr(0, characters[static_cast<int>(dated->known)]);
+}
+
+Json rules_json(const study::Rules& rules) {
+    Json out;
+    out["lines"] = Json::array();
+    for (const auto& line : rules.lines) {
+        out["lines"].push_back({{"rule", word(line.rule)},
+                                {"in_force", keys_of(line.in_force)},
+                                {"before_start", keys_of(line.before_start)},
+                                {"later", keys_of(line.later)},
+                                {"nations_differ", line.by_nation}});
+    }
+    out["editions"] = Json::array();
+    for (const auto& standing : rules.standings) {
+        out["editions"].push_back({{"key", standing.edition->key},
+                                   {"title", standing.edition->title},
+                                   {"standing", standing_word(standing.standing)},
+                                   {"from", dated_json(standing.from)},
+                                   {"until", dated_json(standing.until)},
+                                   {"certainty", word(standing.edition->certainty)}});
+    }
+    return out;
+}
+
 }  // namespace
 
 void put_study(Json& out, const study::Study& study) {
@@ -196,6 +241,7 @@ void put_study(Json& out, const study::Study& study) {
     out["section_remedies"] = remedies_json(study);
     out["build_ups"] = build_ups_json(study);
     out["totals"] = totals_json(study);
+    out["rules"] = rules_json(study.rules);
 }
 
 }  // namespace loopfolio::record

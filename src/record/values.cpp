@@ -28,4 +28,13 @@ Json number_in(Temperature value, const CelsiusUnit& unit) {
     return number(std::round(unit.value_of(value) * nano) / nano);
 }
 
+std::string date_text(const date::year_month_day& day) {
+    const auto padded = [](unsigned value, std::size_t width) {
+        std::string digits = std::to_string(value);
+        return digits.size() < width ? std::string(width - digits.size(), '0') + digits : digits;
+    };
+    return padded(static_cast<unsigned>(static_cast<int>(day.year())), 4) + "-" +
+           padded(static_cast<unsigned>(day.month()), 2) + "-" + padded(static_cast<unsigned>(day.day()), 2);
+}
+
 }  // namespace loopfolio::record

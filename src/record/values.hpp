@@ -5,6 +5,7 @@
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/base/unit.hpp"
 
+#include <date/date.h>
 #include <nlohmann/json.hpp>
 
 #include <optional>
@@ -28,6 +29,9 @@ using Json = nlohmann::basic_json<Members>;
 /// `value` rounded to 12 significant digits, so that a value converted to SI and back is written as it was given; null
 /// if it is not finite.
 [[nodiscard]] Json number(double value);
+
+/// `2026-10-14`.
+[[nodiscard]] std::string date_text(const date::year_month_day& day);
 
 /// `base` and the unit's suffix: `floor_area` and m2 give `floor_area_m2`.
 template <class U>

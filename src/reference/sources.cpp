@@ -80,7 +80,7 @@ constexpr auto table = std::to_array<Source>({
      "open library"},
     {"degree-days", "Degree days of the United Kingdom, base 15.5 °C: no heat is asked for above it", from_memory,
      "other countries use other bases, and a well insulated house asks for heat later"},
-    {"dhdg", "Domestic Heating Design Guide, categories A, B and C of room air changes", from_memory,
+    {"dhdg", "Domestic Heating Design Guide, 2021, categories A, B and C of room air changes", from_memory,
      "A older houses, B built about 2000, C built or fully treated after 2006"},
     {"electricity-at-work-1989", "Electricity at Work Regulations 1989 (SI 1989/635), Great Britain", from_memory,
      "elsewhere the local rule"},

@@ -63,6 +63,7 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     out.verdict = design::worst_of(out.findings);
     out.remedies = try_remedies(out.house, out.design);
     out.circumstances = circumstances_of(out.house.values, out.design);
+    out.rules = rules_of(out.house.values);
     if (!whole) return out;
     out.wider_pipes = design::widen_for_pump(out.house.values, out.design);
     // A pipe is not said to stay at a temperature drop that breaks something else.

@@ -75,7 +75,8 @@ void check_form(const report::Report& pack) {
             std::size_t stars = 0;
             for (std::size_t at = line.find("**"); at != std::string::npos; at = line.find("**", at + 2)) ++stars;
             CHECK(stars % 2 == 0);
-            for (const char* wrong : {"nan", "inf ", "..", "  ", " ,", "::", " .", "()"}) CHECK(!has(line, wrong));
+            for (const char* wrong : {" nan ", "-nan", " nan|", " inf ", "-inf", "..", "  ", " ,", "::", " .", "()"})
+                CHECK(!has(line, wrong));
         }
     }
 }

@@ -10,6 +10,7 @@
 #include "texts/loss_factors.hpp"
 #include "texts/methods.hpp"
 #include "texts/ruled_out.hpp"
+#include "texts/rules.hpp"
 
 #include <algorithm>
 #include <map>
@@ -22,6 +23,30 @@ namespace {
 
 constexpr const auto& u = unit::watt_per_square_metre_kelvin;
 constexpr const auto& resistance = unit::square_metre_kelvin_per_watt;
+
+// --- rules in force ---
+
+/// A day as an English reader writes it, with as much of it as is known.
+std::string written(const reference::Dated& dated) {
+    constexpr const char* months[] = {"January", "February", "March",     "April",   "May",      "June",
+                                      "July",    "August",   "September", "October", "November", "December"};
+    std::string out = std::to_string(static_cast<int>(dated.day.year()));
+    if (dated.known == reference::Dated::To::year) return out;
+    out = std::string{months[static_cast<unsigned>(dated.day.month()) - 1]} + " " + out;
+    if (dated.known == reference::Dated::To::month) return out;
+    return std::to_string(static_cast<unsigned>(dated.day.day())) + " " + out;
+}
+
+ExpectedTable rules_in_force(const Printing& p) {
+    const auto& lines = p.s.rules.lines;
+    ExpectedTable t{all(lines.size())};
+    return t.column(p.words(texts::rules::column_since{}), "", [&](std::size_t i) {
+        std::string out;
+        for (const auto& standing : lines[i].in_force)
+            out += (out.empty() ? "" : "; ") + (standing.from ? written(*standing.from) : no_figure);
+        return out;
+    });
+}
 
 // --- where heat goes ---
 
@@ -406,6 +431,7 @@ void add_assessor_tables(const Printing& p, TableChecks& out) {
     out[w(parts::house_caption{})] = [p] { return whole_house(p); };
     out[w(fabric_texts::fabrics_caption{})] = [p] { return fabrics(p); };
     out[w(fabric_texts::terms_caption{})] = [p] { return terms(p); };
+    out[w(texts::rules::caption{})] = [p] { return rules_in_force(p); };
     out[w(texts::ruled_out::caption{})] = [p] {
         using namespace texts::ruled_out;
         const auto& entries = p.job.cautions_ruled_out;

@@ -18,6 +18,7 @@ using NamesFor = std::span<const reference::Named<E>>;
 /// `measured`, `document`, `assumed`. A job cannot state `default`.
 [[nodiscard]] NamesFor<Basis> basis_names();
 [[nodiscard]] NamesFor<Status> status_names();
+[[nodiscard]] NamesFor<reference::Nation> nation_names();
 [[nodiscard]] NamesFor<FluidName> fluid_names();
 [[nodiscard]] NamesFor<ConcentrationBasis> concentration_basis_names();
 [[nodiscard]] NamesFor<ElementKind> element_kind_names();

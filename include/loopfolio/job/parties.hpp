@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "loopfolio/reference/edition.hpp"
+
 #include <date/date.h>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -31,6 +34,7 @@ struct Household {
 struct Property {
     std::vector<std::string> address;  ///< at least one line
     std::string description;           ///< `semi-detached house, built about 1936`
+    reference::Nation nation = reference::Nation::not_stated;
 };
 
 /// A draft may still change, and says so on every page. An issued pack is never overwritten by another job.
@@ -50,6 +54,7 @@ struct Identity {
     date::year_month_day design_date;
     std::string supersedes;  ///< earlier revision, may be empty
     Status status = Status::draft;
+    std::optional<date::year_month_day> works_start = {};  ///< not before the design; absent: not stated
 };
 
 }  // namespace loopfolio::job

@@ -10,6 +10,7 @@
 #include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/study/circumstances.hpp"
 #include "loopfolio/study/register.hpp"
+#include "loopfolio/study/rules.hpp"
 #include "loopfolio/study/section_remedies.hpp"
 #include "loopfolio/study/source_line.hpp"
 #include "loopfolio/study/totals.hpp"
@@ -70,6 +71,7 @@ struct Study {
     Verdict verdict = Verdict::keep;        ///< the worst of them
     std::vector<SectionRemedies> remedies;  ///< by section: ways out that were designed with and hold
     Circumstances circumstances;            ///< what calls for cautions
+    Rules rules;                            ///< editions in force for the job's nation and dates
 
     // Only for a pack; empty in a check.
     std::vector<Assumption> inputs;                 ///< the register, with the effects of the ranges

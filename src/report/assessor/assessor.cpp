@@ -109,8 +109,9 @@ constexpr NamedBlock blocks[] = {
     {"register", inputs},         {"assumptions_drawn", inputs_drawn},
     {"heat_losses", heat_losses}, {"season_bins", season_bins},
     {"methods", methods},         {"worked_examples", worked},
-    {"validity", validity},       {"sources", sources},
-    {"making", making},           {"sign_off", sign_off},
+    {"rules", rules_in_force},    {"validity", validity},
+    {"sources", sources},         {"making", making},
+    {"sign_off", sign_off},
 };
 
 Part opened(const Context& c) { return {c.words(part_title{}), c.words(part_subtitle{}), {}}; }

@@ -6,6 +6,7 @@
 
 #include <set>
 #include <string>
+#include <vector>
 
 /// The blocks of each section of the assessor's part.
 namespace loopfolio::report {
@@ -38,6 +39,17 @@ namespace loopfolio::report {
 [[nodiscard]] std::set<std::string> source_keys(const Context& context);
 /// `[4] read`: the number in the list of sources, and the certainty. Words that are not a key are returned unchanged.
 [[nodiscard]] std::string source_reference(const Context& context, const std::string& key_or_words);
+/// How well a source is known, in the words of the template.
+[[nodiscard]] std::string certainty_words(const Context& context, reference::Certainty certainty);
 [[nodiscard]] Table sources_table(const Context& context);
+
+/// Every rule, standard and guide with the edition in force, what changes, and where the pack deals with it.
+[[nodiscard]] Blocks rules_in_force(const Context& context);
+/// Editions that the pack relies on although they had been replaced on the day of the design.
+[[nodiscard]] std::vector<const study::EditionStanding*> replaced_editions(const Context& context);
+/// A source's title: where its edition was not yet in force on the day of the design, that of the one which was.
+[[nodiscard]] std::string title_on_day(const Context& context, const reference::Source& source);
+/// What is to be said of a source: first whether its edition was replaced.
+[[nodiscard]] std::string remark_on(const Context& context, const reference::Source& source);
 
 }  // namespace loopfolio::report

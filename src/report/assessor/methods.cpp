@@ -168,6 +168,8 @@ constexpr Method methods[] = {
     {season, said<bands>, said<bands_equation>, said<bands_range>, ""},
 };
 
+}  // namespace
+
 std::string certainty_words(const Context& c, reference::Certainty certainty) {
     switch (certainty) {
         case reference::Certainty::read: return c.words(certainty_read{});
@@ -177,8 +179,6 @@ std::string certainty_words(const Context& c, reference::Certainty certainty) {
     }
     return "";
 }
-
-}  // namespace
 
 Table methods_table(const Context& c) {
     Table table;
@@ -246,8 +246,8 @@ Table sources_table(const Context& c) {
     for (const auto& key : c.sources) {
         const auto* source = reference::find_source(key);
         table.rows.push_back(
-            row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]", std::string{source->title},
-                 certainty_words(c, source->certainty), std::string{source->note}}));
+            row({"[" + fixed(static_cast<double>(table.rows.size() + 1), 0) + "]", title_on_day(c, *source),
+                 certainty_words(c, source->certainty), remark_on(c, *source)}));
     }
     table.note = c.words(sources_note{});
     return table;

@@ -62,6 +62,18 @@ std::string date_text(const templates::Texts& words, const date::year_month_day&
                                      .year = std::to_string(static_cast<int>(day.year()))});
 }
 
+std::string date_text(const templates::Texts& words, const reference::Dated& dated) {
+    std::string year = std::to_string(static_cast<int>(dated.day.year()));
+    switch (dated.known) {
+        case reference::Dated::To::day: return date_text(words, dated.day);
+        case reference::Dated::To::month:
+            return words(texts::common::date_of_month{
+                .month = month_name(words, static_cast<unsigned>(dated.day.month())), .year = std::move(year)});
+        case reference::Dated::To::year: return year;
+    }
+    return year;
+}
+
 std::string bold(std::string_view text) { return "**" + std::string{text} + "**"; }
 
 std::string plain(std::string_view text) {

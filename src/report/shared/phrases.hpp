@@ -23,6 +23,9 @@ namespace loopfolio::report {
 /// `14 October 2026`.
 [[nodiscard]] std::string date_text(const templates::Texts& words, const date::year_month_day& day);
 
+/// With as much of the day as is known: `2017`, `March 2024`.
+[[nodiscard]] std::string date_text(const templates::Texts& words, const reference::Dated& dated);
+
 [[nodiscard]] std::string bold(std::string_view text);
 
 /// `text` with its stars replaced, so that none can be read as markup.

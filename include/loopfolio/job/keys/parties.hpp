@@ -71,6 +71,10 @@ inline constexpr auto identity = table(
     id("reference", always, &Identity::reference, 60).means("Names the job and its output files."),
     id("revision", always, &Identity::revision, 60).means("Tells one issue from the next; part of the file names."),
     makers::words("design_date", Form::date, always).means("The day that the design speaks for: year-month-day."),
+    makers::words("works_start", Form::date, optional)
+        .left_out("not stated")
+        .means("The day on which the work is to start, not before the design: the pack says which rules change before "
+               "it."),
     choice("status", optional, "status", &Identity::status, status_names)
         .left_out("`draft`")
         .means("`draft`: every page says that it is one, and the next run overwrites it. `issued`: the pack is never "
@@ -96,7 +100,12 @@ inline constexpr auto property = table(
     lines("address", always, 10, &Property::address).means("As it is to be printed."),
     maybe_text("description", &Property::description)
         .left_out("nothing")
-        .means("Kind and age: `semi-detached house, built about 1936`."));
+        .means("Kind and age: `semi-detached house, built about 1936`."),
+    choice("nation", optional, "nation", &Property::nation, nation_names)
+        .left_out("`not_stated`: rules that differ between nations are not covered")
+        .means(
+            "Whose rules hold: `england`, `wales`, `scotland`, `northern_ireland`, or `elsewhere`, of which no rules "
+            "are held."));
 
 inline constexpr auto value = table(
     plain("value", always, 0, 0).means("In the unit of the key and within its range."),
