@@ -43,6 +43,8 @@ void read_season(const Mapping& top, Draft& draft);
 void read_system_water(const Mapping& top, Draft& draft);
 void read_hot_water(const Mapping& top, Draft& draft);
 void read_sound(const Mapping& top, Draft& draft);
+/// What was agreed, and what is handed over; after the emitters, which it names.
+void read_handover(const Mapping& top, Draft& draft);
 
 [[nodiscard]] std::vector<FittingCount> read_fittings(const Mapping& m);
 /// The materials of an element without a U-value: layers, or a slab described by its edge.

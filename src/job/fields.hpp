@@ -10,6 +10,8 @@
 #include "loopfolio/reference/fabric.hpp"
 #include "loopfolio/yaml/mapping.hpp"
 
+#include <date/date.h>
+
 #include <optional>
 #include <span>
 #include <string>
@@ -61,6 +63,9 @@ template <class U>
     if (raw.high) out.high = unit(*raw.high);
     return out;
 }
+
+/// A day of the calendar, year-month-day; without a value where there is none, and reported where it is no such day.
+[[nodiscard]] date::year_month_day date_at(const Mapping& m, std::string_view key);
 
 /// Complains of a preferred velocity above the limit that the same mapping states.
 void check_velocities(const Mapping& m, const Input<Velocity>& preferred, const Input<Velocity>& limit);

@@ -25,6 +25,7 @@ void read_parts(const Mapping& top, Draft& draft) {
     read_system_water(top, draft);
     read_hot_water(top, draft);
     read_sound(top, draft);
+    read_handover(top, draft);
 }
 
 void check(const Draft& draft) {

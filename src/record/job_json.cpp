@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/job/keys/conditions.hpp"
 #include "loopfolio/job/keys/emitters.hpp"
+#include "loopfolio/job/keys/handover.hpp"
 #include "loopfolio/job/keys/heat_source.hpp"
 #include "loopfolio/job/keys/parties.hpp"
 #include "loopfolio/job/keys/pipework.hpp"
@@ -13,10 +14,12 @@ namespace loopfolio::record {
 
 namespace {
 
+Json day_json(const std::optional<date::year_month_day>& day) { return day ? Json{date_text(*day)} : Json{}; }
+
 Json identity_json(const job::Identity& identity) {
     Json out = keys_json(job::keys::identity, identity);
     out["design_date"] = date_text(identity.design_date);
-    out["works_start"] = identity.works_start ? Json{date_text(*identity.works_start)} : Json{};
+    out["works_start"] = day_json(identity.works_start);
     return out;
 }
 
@@ -51,6 +54,25 @@ Json sections_json(const std::vector<job::Section>& sections) {
         out.push_back(std::move(line));
     }
     return out;
+}
+
+/// What was agreed and what is handed over; each part null where the job says nothing of it.
+void put_handover(Json& out, const job::Handover& handover) {
+    const auto put_part = [&](const char* name, const auto& keys, const auto& part) {
+        out[name] = part ? keys_json(keys, *part) : Json{};
+    };
+    put_part("brief", job::keys::brief, handover.brief);
+    if (handover.brief) out["brief"]["agreed_on"] = day_json(handover.brief->agreed_on);
+    put_part("controls", job::keys::controls, handover.controls);
+    put_part("water_treatment", job::keys::water_treatment, handover.treatment);
+    if (handover.treatment) {
+        out["water_treatment"]["cleaned_on"] = day_json(handover.treatment->cleaned_on);
+        out["water_treatment"]["next_test"] = day_json(handover.treatment->next_test);
+    }
+    put_part("refrigerant", job::keys::refrigerant, handover.refrigerant);
+    put_part("duty_holders", job::keys::duty_holders, handover.duties);
+    out["residual_risks"] = Json::array();
+    for (const auto& risk : handover.risks) out["residual_risks"].push_back(keys_json(job::keys::residual_risk, risk));
 }
 
 Json ruled_out_json(const std::vector<job::RuledOut>& entries) {
@@ -95,6 +117,7 @@ Json job_json(const job::Job& job) {
     put_hydraulics(out, job);
     put_plant(out, job);
     put_keys(out, job::keys::hot_water, job);
+    put_handover(out, job.handover);
     return out;
 }
 

@@ -5,6 +5,7 @@
 #include "loopfolio/reference/limits.hpp"
 #include "texts/choices.hpp"
 #include "texts/duty_tables.hpp"
+#include "texts/handover.hpp"
 #include "texts/plant_pages.hpp"
 #include "texts/season.hpp"
 #include "texts/worked.hpp"
@@ -375,6 +376,10 @@ void add_duty_facts(const Printing& p, FactChecks& out) {
     }
     add_source(p, out);
     if (p.d.pipe_loss > Power{}) out.emplace(w(pipe_loss{}), std::vector{shown(p.d.pipe_loss, unit::watt, 0)});
+    // The one margin of the brief.
+    std::vector<std::string> margin;
+    if (duty.heat_up > Power{}) margin.push_back(shown(duty.heat_up, unit::watt, 0));
+    out.emplace(w(texts::handover::brief_margin{}), std::move(margin));
     add_fluid(p, out);
     add_separation(p, out);
     add_basis(p, out);

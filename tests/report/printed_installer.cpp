@@ -7,6 +7,7 @@
 #include "texts/commissioning.hpp"
 #include "texts/common.hpp"
 #include "texts/duty_tables.hpp"
+#include "texts/handover.hpp"
 #include "texts/notes.hpp"
 #include "texts/pack.hpp"
 #include "texts/schedules.hpp"
@@ -334,6 +335,28 @@ void add_installer_tables(const Printing& p, TableChecks& out) {
     out[w(choices::capacities_caption{})] = [p] { return load_capacities(p); };
     out[w(choices::mixing_caption{})] = [p] { return mixers(p); };
     out[w(texts::commissioning::deviations_caption{})] = [p] { return deviations(p); };
+    out[w(texts::handover::brief_caption{})] = [p] {
+        Indices heated;
+        for (std::size_t i = 0; i < p.job.rooms.size(); ++i) {
+            if (p.job.rooms[i].heated) heated.push_back(i);
+        }
+        return ExpectedTable{heated}.figures(p.words(texts::handover::column_temperature{}), unit::celsius, 1,
+                                             [&](std::size_t i) { return p.job.rooms[i].temperature.value; });
+    };
+    out[w(texts::handover::insulation_caption{})] = [p] {
+        Indices outside;
+        for (std::size_t i = 0; i < p.job.sections.size(); ++i) {
+            if (p.job.sections[i].outside_heated_space) outside.push_back(i);
+        }
+        return ExpectedTable{outside}.figures(p.words(texts::handover::column_length{}), unit::metre, 1,
+                                              [&](std::size_t i) { return p.job.sections[i].length.value; });
+    };
+    // Running text and blanks alone.
+    out[w(texts::handover::controls_caption{})] = [] { return ExpectedTable{{}}; };
+    out[w(texts::handover::treatment_caption{})] = [] { return ExpectedTable{{}}; };
+    out[w(texts::handover::risks_caption{})] = [] { return ExpectedTable{{}}; };
+    out[w(texts::handover::papers_caption{})] = [] { return ExpectedTable{{}}; };
+    out[w(texts::handover::record_caption{})] = [] { return ExpectedTable{{}}; };
 }
 
 void add_household_tables(const Printing& p, TableChecks& out) {

@@ -7,6 +7,7 @@
 #include "loopfolio/base/unit.hpp"
 #include "loopfolio/job/build_up.hpp"
 #include "loopfolio/job/catalogue.hpp"
+#include "loopfolio/job/handover.hpp"
 #include "loopfolio/job/heat_source.hpp"
 #include "loopfolio/job/hot_water.hpp"
 #include "loopfolio/job/parties.hpp"
@@ -176,6 +177,9 @@ struct Section {
     std::vector<FittingCount> fittings;  ///< on one pipe; the return is assumed to be the same
     bool existing = true;
     std::string where;  ///< printed in the pack: `under hall floor`; may be empty
+    /// Whether it runs where nobody heats: outdoors, under floors that air passes, in a garage or loft.
+    bool outside_heated_space = false;
+    std::string insulation;  ///< as found or as it is to be: `25 mm mineral wool`; empty: not stated
     Place place;
 };
 
@@ -268,6 +272,7 @@ struct Job {
     bool hot_water_store = false;
     bool old_lagging = false;  ///< lagging, boards or flues may contain asbestos
     std::vector<RuledOut> cautions_ruled_out;
+    Handover handover;
 };
 
 }  // namespace loopfolio::job

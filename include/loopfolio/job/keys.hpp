@@ -5,6 +5,7 @@
 #include "loopfolio/job/keys/conditions.hpp"
 #include "loopfolio/job/keys/elements.hpp"
 #include "loopfolio/job/keys/emitters.hpp"
+#include "loopfolio/job/keys/handover.hpp"
 #include "loopfolio/job/keys/heat_source.hpp"
 #include "loopfolio/job/keys/parties.hpp"
 #include "loopfolio/job/keys/pipework.hpp"
@@ -79,6 +80,12 @@ void each_table(F&& f) {
     f("bins", keys::bin);
     f("climate_rows", keys::climate_row);
     f("sound", keys::sound);
+    f("brief", keys::brief);
+    f("controls", keys::controls);
+    f("water_treatment", keys::water_treatment);
+    f("refrigerant", keys::refrigerant);
+    f("residual_risks", keys::residual_risk);
+    f("duty_holders", keys::duty_holders);
     f("cautions_ruled_out", keys::ruled_out);
     f("a value", keys::value);
 }

@@ -76,18 +76,20 @@ std::string place_words(const Context& c, Rule rule) {
         case Rule::bacteria_code:
         case Rule::bacteria_guidance:
         case Rule::hot_water_safety: return where(c.study.circumstances.hot_water_store, c.words(place_cautions{}));
-        case Rule::refrigerant: return where(c.study.circumstances.new_heat_source, c.words(place_cautions{}));
-        case Rule::water_treatment:
+        case Rule::refrigerant:
+            if (c.job.handover.refrigerant) return c.words(place_refrigerant{});
+            return where(c.study.circumstances.new_heat_source, c.words(place_cautions{}));
+        case Rule::water_treatment: return c.words(place_treatment{});
         case Rule::commissioning: return c.words(place_commissioning{});
-        case Rule::scheme_design:
-        case Rule::planning:
+        case Rule::scheme_design: return c.words(place_heat_losses{});
         case Rule::electricity_supply:
-        case Rule::energy_efficiency:
         case Rule::contract_estimate:
-        case Rule::grant:
         case Rule::building_work:
-        case Rule::construction:
-        case Rule::cancellation: return c.words(not_in_pack{});
+        case Rule::cancellation: return c.words(place_papers{});
+        case Rule::construction: return c.words(place_duty_holders{});
+        case Rule::energy_efficiency: return c.words(place_controls{});
+        case Rule::planning:
+        case Rule::grant: return c.words(not_in_pack{});
     }
     return "";
 }

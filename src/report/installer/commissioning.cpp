@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "report/installer/handover.hpp"
 #include "report/installer/schedules.hpp"
 
 #include "report/shared/blocks.hpp"
@@ -137,6 +138,7 @@ Blocks commissioning(const Context& c) {
         say(out, c.words(nothing_to_balance{}));
     heading(out, 2, c.words(handing_over_heading{}));
     out.push_back(handing_over(c));
+    append(out, commissioning_record(c));
     out.push_back(deviations(c));
     return out;
 }

@@ -6,6 +6,7 @@
 #include "report/assessor/build_ups.hpp"
 #include "report/assessor/season.hpp"
 #include "report/installer/catalogue_sizes.hpp"
+#include "report/installer/handover.hpp"
 #include "report/installer/plant_pages.hpp"
 #include "report/installer/schedules.hpp"
 #include "report/shared/blocks.hpp"
@@ -110,6 +111,14 @@ constexpr NamedBlock blocks[] = {
     {"hot_water", hot_water_block},
     {"sound", sound_block},
     {"caveats", caveats_named},
+    {"brief", brief_block},
+    {"controls", controls_block},
+    {"insulation", insulation_block},
+    {"water_treatment", treatment_block},
+    {"refrigerant", refrigerant_block},
+    {"risks", risks_block},
+    {"duty_holders", duties_block},
+    {"papers", papers_block},
     {"commissioning", commissioning_block},
     {"sign_off", sign_off},
 };

@@ -5,6 +5,7 @@
 #include "report/shared/blocks.hpp"
 
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/job/keys/handover.hpp"
 #include "texts/common.hpp"
 
 #include <algorithm>
@@ -86,6 +87,31 @@ std::string plain(std::string_view text) {
     return out;
 }
 
+namespace {
+
+/// Every text of a part, by the rows of its table.
+template <class T, class Rows>
+void clean_texts(const Rows& rows, T& part) {
+    job::each_row(rows, [&]<class Row>(const Row& row) {
+        if constexpr (requires { part.*row.member = std::string{}; }) {
+            part.*row.member = plain(part.*row.member);
+        } else if constexpr (requires { part.*row.member = std::vector<std::string>{}; }) {
+            for (auto& line : part.*row.member) line = plain(line);
+        }
+    });
+}
+
+void clean_handover(job::Handover& handover) {
+    if (handover.brief) clean_texts(job::keys::brief, *handover.brief);
+    if (handover.controls) clean_texts(job::keys::controls, *handover.controls);
+    if (handover.treatment) clean_texts(job::keys::water_treatment, *handover.treatment);
+    if (handover.refrigerant) clean_texts(job::keys::refrigerant, *handover.refrigerant);
+    if (handover.duties) clean_texts(job::keys::duty_holders, *handover.duties);
+    for (auto& risk : handover.risks) clean_texts(job::keys::residual_risk, risk);
+}
+
+}  // namespace
+
 job::Job without_markup(job::Job job) {
     const auto clean = [](std::string& text) { text = plain(text); };
     const auto clean_all = [&](std::vector<std::string>& lines) {
@@ -101,6 +127,7 @@ job::Job without_markup(job::Job job) {
     clean_all(job.property.address);
     clean(job.property.description);
     clean_all(job.survey_notes);
+    clean_handover(job.handover);
     for (auto& entry : job.cautions_ruled_out) {
         clean(entry.said_by);
         clean(entry.ground);
@@ -113,6 +140,7 @@ job::Job without_markup(job::Job job) {
     for (auto& emitter : job.emitters) clean(emitter.name);
     for (auto& section : job.sections) {
         clean(section.where);
+        clean(section.insulation);
         clean(section.from);
         clean(section.to);
     }

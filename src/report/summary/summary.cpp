@@ -95,6 +95,18 @@ Blocks changes_listed(const Context& c) {
     return out;
 }
 
+/// What a pack of this kind may hold and this one does not, as the job says nothing of it.
+Blocks not_in_pack(const Context& c) {
+    std::vector<std::string> things;
+    if (!c.plant.sound) things.push_back(c.words(without_sound{}));
+    if (!c.plant.hot_water) things.push_back(c.words(without_hot_water{}));
+    if (!c.plant.water) things.push_back(c.words(without_expansion{}));
+    things.push_back(c.words(without_electricity{}));
+    Blocks out;
+    say(out, c.words(texts::summary::not_in_pack{.things = list_of(c.words, things)}));
+    return out;
+}
+
 Blocks parts_listed(const Context&) { return {Contents{Contents::Of::parts}}; }
 
 constexpr NamedBlock blocks[] = {
@@ -102,6 +114,7 @@ constexpr NamedBlock blocks[] = {
     {"key_figures", key_figures},
     {"if_nothing_changes", nothing_changed},
     {"changes_listed", changes_listed},
+    {"not_in_pack", not_in_pack},
     {"identity", identity_block},
     {"parts_listed", parts_listed},
 };

@@ -50,6 +50,14 @@ inline constexpr auto top = table(
         .means("Content, expansion vessel, frost and what is put into the water."),
     mapping("season", optional).left_out("no sheet").means("A heating season: what the heat source makes and uses."),
     mapping("sound", optional).left_out("no sheet").means("The outdoor unit at a neighbour's window."),
+    mapping("brief", optional).left_out("no page").means("What was agreed before the design."),
+    mapping("controls", optional).left_out("nothing stated").means("How the controls are to be set."),
+    mapping("water_treatment", optional).left_out("nothing stated").means("Cleaning and treatment of the water."),
+    mapping("refrigerant", optional).left_out("nothing stated").means("What circulates in the heat source."),
+    list("residual_risks", optional, 0, 40)
+        .left_out("none")
+        .means("Dangers of this house that the design leaves, beside those that the pack knows by itself."),
+    mapping("duty_holders", optional).left_out("nothing stated").means("Who holds which duty of the project."),
     flag("old_lagging", &Job::old_lagging)
         .left_out("`false`")
         .means("Whether there is old lagging, board or flue that may hold asbestos; it chooses a caution. Buildings "

@@ -37,6 +37,12 @@ inline constexpr auto section = table(
         .left_out("`existing`")
         .means("`existing` or `new`."),
     maybe_line("where", &Section::where).left_out("nothing").means("`under the hall floor`."),
+    flag("outside_heated_space", &Section::outside_heated_space)
+        .left_out("`false`")
+        .means("Whether it runs where nobody heats: outdoors, in a ventilated void, a garage or a loft."),
+    maybe_line("insulation", &Section::insulation)
+        .left_out("not stated")
+        .means("Of the pipe, as found or as it is to be: `25 mm mineral wool`, or `none`."),
     number("heat_loss_w_per_mk", optional, 0, 5, unit::watt_per_metre_kelvin, &Section::heat_loss)
         .in_register("heat loss of pipe", 3, 1)
         .left_out("not counted")
