@@ -4,6 +4,7 @@
 #include "app/each_job.hpp"
 #include "app/filed_pack.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/record/record.hpp"
 #include "loopfolio/reference/pipes.hpp"
 #include "loopfolio/report/caveats.hpp"
 #include "loopfolio/report/compose.hpp"
@@ -175,27 +176,31 @@ int check_filed(const std::string& folder, const Study& s, std::ostream& out, st
     return exit_done;
 }
 
+/// The lines of a job, for a person to read.
+void print_lines(const Study& s, const templates::Texts& words, std::ostream& out) {
+    const Groups groups = groups_of(s);
+    const auto& identity = s.house.values.identity;
+    const bool draft = identity.status == job::Status::draft;
+    out << with_plain_spaces(identity.reference + ", revision " + identity.revision + (draft ? ", draft\n" : "\n") +
+                             headed("rooms", groups.rooms) + headed("emitters", groups.emitters) +
+                             headed("sections", groups.sections) + headed("duty", circulator_line(s) + groups.duty) +
+                             headed("system water, hot water, sound", groups.other) + notes(s, words)) +
+               fmt::format("verdict: {}\n", word(s.verdict));
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
     const auto look = templates::default_template(report::vocabulary());
-    return each_job(
-        options.jobs, fonts, study::Scope::check, err,
-        [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
-            const Study& s = calculated.study;
-            const Groups groups = groups_of(s);
-            const auto& identity = s.house.values.identity;
-            const bool draft = identity.status == job::Status::draft;
-            out << with_plain_spaces(identity.reference + ", revision " + identity.revision +
-                                     (draft ? ", draft\n" : "\n") + headed("rooms", groups.rooms) +
-                                     headed("emitters", groups.emitters) + headed("sections", groups.sections) +
-                                     headed("duty", circulator_line(s) + groups.duty) +
-                                     headed("system water, hot water, sound", groups.other) + notes(s, look.texts)) +
-                       fmt::format("verdict: {}\n", word(s.verdict));
-            const int code = options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
-            return options.folder.empty() ? code : std::max(code, check_filed(options.folder, s, out, err));
-        });
+    return each_job(options.jobs, fonts, study::Scope::check, err,
+                    [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
+                        const Study& s = calculated.study;
+                        if (options.json) out << record::check_json(s);
+                        else print_lines(s, look.texts, out);
+                        const int code = options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
+                        return options.folder.empty() ? code : std::max(code, check_filed(options.folder, s, out, err));
+                    });
 }
 
 }  // namespace loopfolio::app

@@ -24,9 +24,7 @@ constexpr const char* exit_codes =
     "  4  a file could not be read or written; or what lies in the folder was issued, or is mixed\n"
     "  70 a fault of the program itself";
 
-int dispatch(const CLI::App& pack, const PackOptions& pack_options, const CheckOptions& check_options,
-             std::ostream& out, std::ostream& err) {
-    const int code = pack.parsed() ? run_pack(pack_options, out, err) : run_check(check_options, out, err);
+int written(int code, std::ostream& out, std::ostream& err) {
     out.flush();
     if (out) return code;
     err << "standard output: cannot be written\n";
@@ -64,13 +62,24 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err)
         ->type_name("DIR");
     check->add_flag("--strict", check_options.strict, "End with exit code 1 if a verdict is 'change'");
 
+    check->add_flag("--json", check_options.json, "Print verdicts and findings as JSON, one line for each job");
+
+    SchemaOptions schema_options;
+    auto* schema = program.add_subcommand("schema",
+                                          "Print the JSON Schema of a kind of file, for editors that check it");
+    schema->add_option("KIND", schema_options.of, "job, template or catalogue")
+        ->required()
+        ->check(CLI::IsMember({"job", "template", "catalogue"}));
+
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
         // The library has many exit codes of its own; all of them mean a wrong command line here.
         return program.exit(error, out, err) == 0 ? exit_done : exit_usage;
     }
-    return dispatch(*pack, pack_options, check_options, out, err);
+    if (pack->parsed()) return written(run_pack(pack_options, out, err), out, err);
+    if (schema->parsed()) return written(run_schema(schema_options, out), out, err);
+    return written(run_check(check_options, out, err), out, err);
 }
 
 }  // namespace loopfolio::app

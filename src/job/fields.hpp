@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "job/vocabulary.hpp"
 #include "loopfolio/base/input.hpp"
 #include "loopfolio/base/quantity.hpp"
 #include "loopfolio/job/names.hpp"
 #include "loopfolio/job/read_job.hpp"
+#include "loopfolio/job/vocabulary.hpp"
 #include "loopfolio/reference/fabric.hpp"
 #include "loopfolio/yaml/mapping.hpp"
 

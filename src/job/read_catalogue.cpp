@@ -24,10 +24,6 @@ constexpr std::size_t most_models = 2000;
 /// Keys of one line of a manufacturer's table.
 constexpr std::array<std::string_view, 5> point_keys{"outdoor_c", "flow_c", "capacity_kw", "least_kw", "ratio"};
 
-constexpr std::array<std::string_view, 3> keys_of_a_unit{"name", "performance", "minimum_output_kw"};
-constexpr std::array<std::string_view, 6> keys_of_an_emitter{"kind",      "output_at_50k_w", "exponent",
-                                                             "length_mm", "height_mm",       "water_content_l"};
-
 /// The text under `key`, without reporting errors in it: the code that reads the item does that.
 std::string_view quiet_text(const Node& item, std::string_view key) {
     const Entry* entry = item.kind == Node::Kind::mapping ? find_entry(item, key) : nullptr;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/record/record.hpp"
 
+#include "loopfolio/job/names.hpp"
 #include "loopfolio/templates/texts.hpp"
 #include "record/parts.hpp"
 
@@ -79,6 +80,18 @@ Json register_json(const std::vector<study::Assumption>& inputs) {
         out.push_back(std::move(line));
     }
     return out;
+}
+
+std::string check_json(const study::Study& study) {
+    const auto& job = study.house.values;
+    Json out;
+    out["reference"] = job.identity.reference;
+    out["revision"] = job.identity.revision;
+    out["status"] = job::name_of(job::status_names(), job.identity.status);
+    out["verdict"] = word(study.verdict);
+    out["findings"] = findings_json(job, study.findings);
+    out["flags"] = flags_json(job, study.design);
+    return out.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 std::string to_json(const study::Study& study) {

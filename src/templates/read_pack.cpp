@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "loopfolio/templates/fields_of_pack.hpp"
 #include "templates/readers.hpp"
 
 #include <algorithm>
@@ -254,6 +255,10 @@ void read_firm(const Mapping& pack, Template& out) {
 }
 
 }  // namespace
+
+std::vector<yaml::Group> fields_of_pack() {
+    return {pack_group, part_group, colour_group, picture_group, font_group, firm_group};
+}
 
 void read_pack(const yaml::Node& root, yaml::Reading& reading, const Vocabulary& vocabulary, const Beside& beside,
                Template& out) {

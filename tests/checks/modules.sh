@@ -18,7 +18,7 @@ may_see() {
         network)   echo "base physics network" ;;
         design)    echo "base texts job reference physics network design" ;;
         study)     echo "base job reference physics design study" ;;
-        record)    echo "base templates job reference design study record" ;;
+        record)    echo "base yaml templates job reference design study record" ;;
         report)    echo "base templates texts job reference design study report" ;;
         layout)    echo "base report layout" ;;
         pdf)       echo "base layout pdf" ;;

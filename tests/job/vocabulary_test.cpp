@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
-#include "job/vocabulary.hpp"
+#include "loopfolio/job/vocabulary.hpp"
 #include "job/sample_job.hpp"
 #include "loopfolio/job/version.hpp"
 #include "loopfolio/reference/derating.hpp"

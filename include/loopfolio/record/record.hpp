@@ -29,6 +29,10 @@ struct Filed {
 /// Nothing where the bytes are no record of this program.
 [[nodiscard]] std::optional<Filed> filed(std::string_view json);
 
+/// What `check --json` prints of a job, in one line: reference, revision, status, verdict, and findings as the record
+/// has them.
+[[nodiscard]] std::string check_json(const study::Study& study);
+
 /// The record of a whole study as JSON: keys in a fixed order, units in the keys, numbers in the shortest form that
 /// reads back the same, UTF-8, a newline at the end. It holds the job as used (every input with its basis), every
 /// figure and verdict, the derivations, the flags and the register. `docs/record.md` describes it. This function

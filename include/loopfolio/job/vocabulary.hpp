@@ -42,5 +42,9 @@ inline constexpr std::array<std::string_view, 16> keys_of_a_source{
     "backup_kw",
     "flammable_refrigerant",
 };
+/// The keys of a further unit, and of an emitter, that a model of the catalogue may state.
+inline constexpr std::array<std::string_view, 3> keys_of_a_unit{"name", "performance", "minimum_output_kw"};
+inline constexpr std::array<std::string_view, 6> keys_of_an_emitter{"kind",      "output_at_50k_w", "exponent",
+                                                                    "length_mm", "height_mm",       "water_content_l"};
 
 }  // namespace loopfolio::job
