@@ -69,9 +69,10 @@ using Bands = std::array<Band, era_count>;
 /// Where the editions agree, the range is 20 % either way.
 constexpr Band about(double value) { return {value, 0.8 * value, 1.2 * value}; }
 
-// RdSAP 2012 v9.94, bands A to L. The ranges of the first five bands of solid brick extend from the measured mean to
-// the older edition; those of the bands from 1983 on include the tables for Scotland. For filled cavities, the bands
-// from 1996 on have the wall as built.
+// RdSAP 2012 v9.94, bands A to L. A transcription that names this edition has cavities of 2.1 (A) and 1.6 (B to E), and
+// 0.5 where they are filled; it has the older value for solid brick, too, so that the ranges hold its values. The
+// ranges of the first five bands of solid brick extend from the measured mean to the older edition; those of the bands
+// from 1983 on include the tables for Scotland. For filled cavities, the bands from 1996 on have the wall as built.
 constexpr Bands solid_brick = {{
     {1.7, 1.3, 2.1},
     {1.7, 1.3, 2.1},
@@ -101,11 +102,11 @@ constexpr Bands cavity = {{
     about(0.28),
 }};
 constexpr Bands filled_cavity = {{
-    about(0.70),
-    about(0.70),
-    about(0.70),
-    about(0.70),
-    about(0.70),
+    {0.70, 0.50, 0.84},
+    {0.70, 0.50, 0.84},
+    {0.70, 0.50, 0.84},
+    {0.70, 0.50, 0.84},
+    {0.70, 0.50, 0.84},
     about(0.40),
     about(0.35),
     about(0.35),
@@ -233,11 +234,11 @@ Cited<UValue> glazing_u_value(GlazingKind kind) {
     switch (kind) {
         case GlazingKind::single: return cited({4.8, 4.8, 5.7}, source);
         case GlazingKind::secondary: return cited({2.4, 2.2, 2.9}, source);
-        case GlazingKind::double_before_2002: return cited({2.8, 2.7, 3.7}, source);
+        case GlazingKind::double_before_2002: return cited({2.8, 2.6, 3.7}, source);
         case GlazingKind::double_from_2002: return cited({2.0, 1.6, 2.2}, source);
         case GlazingKind::triple: break;
     }
-    return cited({2.1, 2.0, 2.4}, source);
+    return cited({2.1, 1.8, 2.4}, source);
 }
 
 Cited<ThermalResistance> floor_insulation(Era era) {
@@ -250,7 +251,7 @@ Cited<ThermalResistance> floor_insulation(Era era) {
 
 Cited<UValue> thermal_bridge_allowance(Era era) {
     if (era < Era::from_2003) return cited({0.10, 0.05, 0.15}, "en-12831-1");
-    return cited({0.05, 0.02, 0.10}, "en-12831-1");
+    return cited({0.05, 0.02, 0.11}, "en-12831-1");
 }
 
 }  // namespace loopfolio::reference
