@@ -4,8 +4,8 @@
 
 #include "report/shared/parts.hpp"
 
-/// What was agreed before the design, how the controls are set, and what is handed over after the work. What the job does
-/// not state is printed as not stated, or as a blank to fill in.
+/// What was agreed before the design, how the controls are set, and what is handed over after the work. What the job
+/// does not state is printed as not stated, or as a blank to fill in.
 namespace loopfolio::report {
 
 [[nodiscard]] Blocks brief_block(const Context& context);
