@@ -2,7 +2,7 @@
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
 #
-# check.sh PROGRAM TEST_PROGRAM EXAMPLES WORK: the packs of all examples, and the samples that the tests write,
+# check.sh PROGRAM TEST_PROGRAM EXAMPLES WORK: the packs of all examples, of unlikely templates, and the samples that the tests write,
 # hold to PDF/A-3a and PDF/UA-1 by the judgement of veraPDF, and to the syntax of PDF by that of qpdf. Why: an archive
 # refuses what does not, whoever has it read aloud is lost in it, and no reader on a desk says so. The validator comes
 # from the Java registry by version, is held against jars.sha256 and stays in WORK; without it the check fails.
@@ -33,9 +33,10 @@ rm -rf "$work/packs" "$work/samples"
 mkdir -p "$work/packs" "$work/samples"
 "$program" pack "$examples"/*.yaml -o "$work/packs"
 LOOPFOLIO_SAMPLES="$work/samples" "$tests" '[.samples]'
+python3 "$here/hostile.py" "$program" "$examples/.." "$work/hostile"
 
-for file in "$work"/packs/*.pdf "$work"/samples/*.pdf; do
+for file in "$work"/packs/*.pdf "$work"/samples/*.pdf "$work"/hostile/*.pdf; do
     said=$(qpdf --check "$file" 2>&1) && case $said in *WARNING*) false ;; esac || { echo "$said"; exit 1; }
 done
 exec java -cp "$jars/*" org.mozilla.javascript.tools.shell.Main "$here/validate.js" 3a,ua1 \
-     "$work"/packs/*.pdf "$work"/samples/*.pdf
+     "$work"/packs/*.pdf "$work"/samples/*.pdf "$work"/hostile/*.pdf
