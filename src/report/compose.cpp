@@ -112,7 +112,8 @@ templates::Vocabulary vocabulary() {
 
 Report compose(const study::Study& study, const templates::Template& look) {
     const job::Job job = without_markup(study.house.values);
-    Context context{study, job, study.design, study.operation, study.plant, look, look.texts};
+    const templates::Texts words = look.texts.calling(emitter_nouns(job, look.texts));
+    Context context{study, job, study.design, study.operation, study.plant, look, words};
     context.sources = source_keys(context);
     Report report = cover(context);
     for (const auto& plan : look.parts) report.parts.push_back(part_by(plan, context));

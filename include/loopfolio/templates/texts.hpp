@@ -11,6 +11,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 /// The words of a pack. The files in `templates/report/default` state every text once, with its figures by name; the
@@ -37,12 +38,25 @@ using Text = std::vector<Form>;
 /// Other words for names of the reference tables.
 using Names = std::map<std::string, std::string, std::less<>>;
 
+/// What the emitters of a house are called. `<radiator>` and `<radiators>` in a text stand for these words, and with a
+/// capital they begin a sentence.
+struct EmitterNouns {
+    std::string one = "radiator", many = "radiators";
+};
+
 /// All texts of a pack, by the number that the build gave them: the default template's, which are compiled in, but
 /// where a firm has other words.
 class Texts {
 public:
     Texts() = default;
     explicit Texts(std::map<std::size_t, Text> own) : own_{std::move(own)} {}
+
+    /// The same texts, in which the emitters are called otherwise.
+    [[nodiscard]] Texts calling(EmitterNouns nouns) const {
+        Texts out = *this;
+        out.nouns_ = std::move(nouns);
+        return out;
+    }
 
     /// The words of a text of namespace `texts`, with its figures filled in.
     template <class Asked>
@@ -62,6 +76,7 @@ private:
                                       std::optional<std::size_t> count) const;
 
     std::map<std::size_t, Text> own_;  ///< a firm's
+    EmitterNouns nouns_;
 };
 
 /// The default template's own texts, whatever template a pack is printed by. They are parsed once, when they are first

@@ -6,6 +6,8 @@
 #include "report/shared/phrases.hpp"
 #include "texts/common.hpp"
 
+#include <algorithm>
+
 namespace loopfolio::report {
 
 using namespace texts::common;
@@ -45,6 +47,13 @@ std::string degrees(Temperature temperature) { return trimmed(temperature.celsiu
 
 bool is_radiator(const job::Emitter& emitter) {
     return emitter.kind.starts_with("panel_") || emitter.kind == "column" || emitter.kind == "fan_radiator";
+}
+
+templates::EmitterNouns emitter_nouns(const job::Job& job, const templates::Texts& words) {
+    const auto is_floor = [](const job::Emitter& emitter) { return emitter.kind == "underfloor"; };
+    if (std::ranges::all_of(job.emitters, is_radiator)) return {words(noun_radiator{}), words(noun_radiators{})};
+    if (std::ranges::all_of(job.emitters, is_floor)) return {words(noun_floor{}), words(noun_floors{})};
+    return {words(noun_heater{}), words(noun_heaters{})};
 }
 
 std::string node_label(const Context& context, int node) {

@@ -20,6 +20,8 @@ namespace loopfolio::report {
 [[nodiscard]] std::string kind_label(const Context& context, const job::Emitter& emitter);
 /// Whether people would call it a radiator: not a floor, a towel rail, a fan unit or skirting.
 [[nodiscard]] bool is_radiator(const job::Emitter& emitter);
+/// What the emitters of a house are called together, in the words of the template.
+[[nodiscard]] templates::EmitterNouns emitter_nouns(const job::Job& job, const templates::Texts& words);
 [[nodiscard]] std::string node_label(const Context& context, int node);
 
 /// The title of a source by its key. Words that are not a key are returned unchanged.
