@@ -51,6 +51,8 @@ void read_handover(const Mapping& top, Draft& draft);
 void read_build_up(const Mapping& m, Element& element);
 /// Name of the kind of ground under `ground`; empty where it is not given.
 [[nodiscard]] std::string ground_at(const Mapping& m);
+/// The void under a suspended ground floor, where the job describes one.
+[[nodiscard]] std::optional<FloorVoid> read_void(const Mapping& m);
 /// The output of an emitter, in whichever way the job states it, and the deratings.
 void read_rating(const Mapping& m, Emitter& emitter);
 [[nodiscard]] Circulator read_circulator(const Mapping& m);

@@ -3,6 +3,7 @@
 #include "job/draft.hpp"
 #include "job/read_keys.hpp"
 #include "loopfolio/job/keys/elements.hpp"
+#include "loopfolio/job/keys/rooms.hpp"
 #include "loopfolio/reference/materials.hpp"
 
 #include <algorithm>
@@ -135,6 +136,7 @@ void read_slab(const Mapping& m, Element& element) {
     element.slab.emplace();
     read_keys(m, keys::slab, *element.slab);
     element.slab->ground.kind = ground_at(m);
+    element.slab->under = read_void(m);
     demand(m, "insulation_m2k_per_w", "the slab's insulation counts", "write 0 where there is none");
     if (element.kind != ElementKind::floor || element.beyond != Beyond::ground) {
         complain(m, "perimeter_m", "is read only with `kind: floor` and `beyond: ground`",
@@ -168,6 +170,21 @@ void read_build_up(const Mapping& m, Element& element) {
     else if (has(m, "insulation_m2k_per_w")) demand(m, "perimeter_m", "insulation alone says nothing of a slab");
     else if (has(m, "ground"))
         complain(m, "ground", "is read only with `perimeter_m`", "leave it out, or give the slab's edge");
+    if (has(m, "void") && !has(m, "perimeter_m"))
+        complain(m, "void", "is read only with `perimeter_m`", "leave it out, or give the floor's edge");
+}
+
+std::optional<FloorVoid> read_void(const Mapping& m) {
+    const auto v = open_child(m, "void", group("void"));
+    if (!v) return {};
+    FloorVoid out;
+    read_keys(*v, keys::floor_void, out);
+    const Length most = reference::floor_void().openings_questioned;
+    if (out.openings.given() && out.openings.value > most) {
+        warn(*v, "openings_mm2_per_m", "is far more than air bricks come to, which is 500 to 6,000 mm² for each metre",
+             "give the free area over the whole exposed edge; where the void stands open, write `floor: exposed`");
+    }
+    return out;
 }
 
 std::string ground_at(const Mapping& m) {

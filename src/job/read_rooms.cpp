@@ -17,8 +17,14 @@ Fabric read_fabric(const Mapping& m) {
         demand(m, "glazing", "the room has outside walls");
     }
     out.ground.kind = ground_at(m);
-    if (has(m, "ground") && out.floor != reference::FloorKind::ground)
-        complain(m, "ground", "is read only with `floor: ground`", "leave it out, or state that `floor`");
+    const bool suspended = out.floor == reference::FloorKind::suspended;
+    if (has(m, "ground") && out.floor != reference::FloorKind::ground && !suspended) {
+        complain(m, "ground", "is read only with `floor: ground` or `floor: suspended`",
+                 "leave it out, or state that `floor`");
+    }
+    out.under = read_void(m);
+    if (has(m, "void") && !suspended)
+        complain(m, "void", "is read only with `floor: suspended`", "leave it out, or state that `floor`");
     return out;
 }
 

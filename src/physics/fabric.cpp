@@ -27,6 +27,27 @@ std::optional<UValue> ground_floor_u_value(Area area, Length exposed_perimeter, 
     return ground.ground / (0.457 * characteristic + equivalent);
 }
 
+std::optional<SuspendedUValue> suspended_floor_u_value(Area area, Length exposed_perimeter, const SuspendedFloor& floor,
+                                                       const GroundFloor& ground) {
+    constexpr double heat_in_air = 1450.0;  // J/(m3 K), with the mean effect of wind on openings: ISO 13370
+    for (const double value : {floor.deck.si(), floor.height.si(), floor.openings.si(), floor.wind.si(),
+                               floor.shielding, floor.walls.si(), floor.base.si()}) {
+        if (!std::isfinite(value) || value < 0.0) return std::nullopt;
+    }
+    const auto through_ground = ground_floor_u_value(area, exposed_perimeter, floor.base, ground);
+    const ThermalResistance deck = 2.0 * ground.inside_surface + floor.deck;
+    if (!through_ground || !above_zero(deck.si())) return std::nullopt;
+    const double characteristic = (2.0 * area / exposed_perimeter).si();
+    const double walls = 2.0 * floor.height.si() * floor.walls.si();
+    const double air = heat_in_air * floor.openings.si() * floor.wind.si() * floor.shielding;
+    SuspendedUValue out;
+    out.deck = UValue::from_si(1.0 / deck.si());
+    out.ground = *through_ground;
+    out.beyond = UValue::from_si((walls + air) / characteristic);
+    out.floor = UValue::from_si(1.0 / (deck.si() + 1.0 / (out.ground + out.beyond).si()));
+    return out;
+}
+
 HeatLossCoefficient ventilation_coefficient(double air_wh_per_m3k, AirChangeRate rate, Volume volume) {
     constexpr double second_per_hour = 3600.0;
     return HeatLossCoefficient::from_si(air_wh_per_m3k * second_per_hour * rate.si() * volume.si());

@@ -44,7 +44,10 @@ void put_build_up(Json& out, const job::Element& element) {
     out["layers"] = Json::array();
     for (const auto& layer : element.layers) out["layers"].push_back(layer_json(layer));
     out["slab"] = keys_json(job::keys::slab, element.slab);
-    if (element.slab) put_ground(out["slab"], element.slab->ground);
+    if (element.slab) {
+        put_ground(out["slab"], element.slab->ground);
+        out["slab"]["void"] = keys_json(job::keys::floor_void, element.slab->under);
+    }
     out["space"] = keys_json(job::keys::space, element.space);
 }
 

@@ -49,6 +49,7 @@ std::string_view word(design::Caveat caveat) {
         case design::Caveat::curve_exceeded: return "curve_exceeded";
         case design::Caveat::low_excess: return "low_excess";
         case design::Caveat::loft_not_stated: return "loft_not_stated";
+        case design::Caveat::void_not_stated: return "void_not_stated";
         case design::Caveat::unusual_rate: return "unusual_rate";
         case design::Caveat::limits_apart: return "limits_apart";
         case design::Caveat::floor_too_warm: return "floor_too_warm";

@@ -13,6 +13,7 @@ Json fabric_json(const std::optional<job::Fabric>& fabric) {
     if (!fabric) return {};
     Json out = keys_json(job::keys::fabric, *fabric);
     put_ground(out, fabric->ground);
+    out["void"] = keys_json(job::keys::floor_void, fabric->under);
     return out;
 }
 

@@ -53,6 +53,7 @@ constexpr auto roofs = std::to_array<Named<RoofKind>>({
 constexpr auto floors = std::to_array<Named<FloorKind>>({
     {FloorKind::none, "none", "heated room below"},
     {FloorKind::ground, "ground", "floor on the ground"},
+    {FloorKind::suspended, "suspended", "suspended ground floor"},
     {FloorKind::exposed, "exposed", "floor over outside air"},
 });
 
@@ -192,6 +193,25 @@ constexpr Bands floor_thickness = {{
 }};
 constexpr double floor_conductivity = 0.035;  // W/(m K)
 
+// RdSAP 2012, S5.5, from memory. Ranges are common practice, no source, but for the shielding, whose range is the
+// standard's from sheltered to exposed. Openings: 1,500 mm2/m is what the Building Regulations ask for, and old air
+// bricks are painted over or blocked.
+template <class U>
+constexpr auto of_void(const U& unit, double value, double low, double high) {
+    return Cited<decltype(unit(value))>{unit(value), unit(low), unit(high), "rdsap-2012-s5"};
+}
+constexpr FloorVoidDefaults void_table = {
+    .height = of_void(unit::metre, 0.3, 0.15, 0.6),
+    .openings = of_void(unit::square_millimetre_per_metre, 3000.0, 500.0, 6000.0),
+    .wind = of_void(unit::metre_per_second, 5.0, 3.0, 6.0),
+    .shielding = {0.05, 0.02, 0.10, "rdsap-2012-s5"},
+    .walls = of_void(unit::watt_per_square_metre_kelvin, 1.5, 1.0, 2.1),
+    .wall_thickness = of_void(unit::metre, 0.3, 0.22, 0.5),
+    .deck = of_void(unit::square_metre_kelvin_per_watt, 0.2, 0.1, 0.35),
+    .base = {ThermalResistance{}, ThermalResistance{}, ThermalResistance::from_si(0.5), "common-practice"},
+    .openings_questioned = unit::square_millimetre_per_metre(20'000.0),
+};
+
 constexpr const Band& band_of(const Bands& bands, Era era) { return bands[static_cast<std::size_t>(era)]; }
 
 constexpr Cited<UValue> cited(const Band& band, std::string_view source) {
@@ -248,6 +268,8 @@ Cited<ThermalResistance> floor_insulation(Era era) {
     const auto& mm = band_of(floor_thickness, era);
     return {resistance(mm.value), resistance(mm.low), resistance(mm.high), "rdsap-2012-s11"};
 }
+
+const FloorVoidDefaults& floor_void() { return void_table; }
 
 Cited<UValue> thermal_bridge_allowance(Era era) {
     if (era < Era::from_2003) return cited({0.10, 0.05, 0.15}, "en-12831-1");

@@ -245,6 +245,8 @@ constexpr auto table = std::to_array<Source>({
     {"rdsap-2012-s14", "RdSAP 2012, Appendix S, table S14, assumed U-values of windows", read,
      "read in a transcription: 2.8 for a gap of 12 mm in PVC, 3.1 for 6 mm or in other frames, 2.6 for 16 mm; triple "
      "glazing 1.8 there, 2.1 from memory; the ranges hold both"},
+    {"rdsap-2012-s5", "RdSAP 2012, Appendix S, S5.5, suspended ground floors by BS EN ISO 13370", from_memory,
+     "wind, openings and walls are those of no house in particular; the ranges are common practice, no source"},
     {"rdsap-2012-solid", "RdSAP 2012 (v9.93), solid brick before 1976", read,
      "1.7 from v9.93 on, 2.1 before it, 1.3 to 1.4 measured"},
     {"velocity-limit", "BS 5449:1990 and the Domestic Heating Design Guide: 1.5 m/s in microbore tube", from_memory,

@@ -186,6 +186,30 @@ TEST_CASE("rates rise with everything that loses heat") {
     CHECK(rate([](job::Room& r) { r.fabric->outside_walls = 0; }) < plain);
 }
 
+TEST_CASE("a suspended ground floor is no slab, and one whose void is assumed is flagged") {
+    auto room = stated_room("room", 1.0);
+    room.heat_loss.reset();
+    room.fabric = semi_fabric(2);
+    const auto slab = designed(textbook_job(room)).rooms[0];
+    const auto flags = [](const design::Design& d) {
+        return std::ranges::count(d.flags, design::Caveat::void_not_stated, &design::Flag::caveat);
+    };
+    room.fabric->floor = reference::FloorKind::suspended;
+    const auto assumed = designed(textbook_job(room));
+    CHECK(assumed.rooms[0].by_area->floor_u_value != slab.by_area->floor_u_value);
+    CHECK(assumed.rooms[0].by_area->bridges == slab.by_area->bridges);  // the edge is in its own relation
+    CHECK(flags(assumed) == 1);
+    auto& under = room.fabric->under.emplace();
+    under.height = measured(0.0 * unit::metre);
+    under.openings = measured(unit::square_millimetre_per_metre(0.0));
+    under.deck = measured(unit::square_metre_kelvin_per_watt(0.2));
+    const auto stated = designed(textbook_job(room));
+    CHECK(flags(stated) == 0);
+    // A sealed void level with the ground: deck and ground in series, 0.34 + 0.2 + 1/slab. This era has no insulation.
+    CHECK(1.0 / stated.rooms[0].by_area->floor_u_value.si() ==
+          Approx(0.54 + 1.0 / slab.by_area->floor_u_value.si()).epsilon(1e-9));
+}
+
 TEST_CASE("a loft of unknown thickness is flagged, a stated one is not") {
     const auto flagged = [](auto&& change) {
         auto room = stated_room("room", 1.0);

@@ -10,7 +10,8 @@ floor_outputs.csv     EN 1264 type A: factors by scipy's RegularGridInterpolator
                       by brentq; from floor_factors.csv and floor_limits.csv, which have to be there
 floor_conduction.csv  a heated floor without EN 1264: conduction in two dimensions round the pipe, and the standard
                       beside it
-floor_basic_characteristic.csv, ground_floor.csv   the formulas of EN 1264-2 and ISO 13370 in double precision
+floor_basic_characteristic.csv, ground_floor.csv,
+  suspended_floor.csv   the formulas of EN 1264-2 and ISO 13370 in double precision
 
 Needs: numpy, scipy.
 """
@@ -231,6 +232,33 @@ def ground_floor(directory):
           ("p_over_a", "published", "computed"), rows, digits=16)
 
 
+def suspended_floor(directory):
+    """The void of ISO 13370 as a balance of heat: the temperature between deck and ground where what comes down through
+    the deck leaves through ground, walls and openings; the U-value is the heat over the whole difference."""
+    inside, outside, rows = 20.0, 0.0, []
+    for length, width, deck, height, openings, wind, shielding, walls, base, thickness, ground in (
+            (10.0, 8.0, 0.2, 0.3, 0.003, 5.0, 0.05, 1.5, 0.0, 0.3, 1.5),
+            (10.0, 8.0, 0.2, 0.3, 0.0, 5.0, 0.05, 1.5, 0.0, 0.3, 1.5),
+            (10.0, 8.0, 0.2, 0.0, 0.0, 5.0, 0.05, 1.5, 0.0, 0.3, 1.5),
+            (7.0, 6.0, 2.7, 0.45, 0.0015, 4.0, 0.10, 0.6, 0.0, 0.35, 2.0),
+            (20.0, 9.0, 0.5, 0.2, 0.002, 3.0, 0.02, 1.7, 1.0, 0.25, 3.5)):
+        area, edge = length * width, 2.0 * (length + width)
+        plan = area / (0.5 * edge)
+        d = thickness + ground * (0.17 + base + 0.04)
+        through_ground = area * 2.0 * ground / (np.pi * plan + d) * np.log(np.pi * plan / d + 1.0)
+        # W/K: the walls of the void all round; air in through half of the openings, out through the other half.
+        through_walls, with_air = edge * height * walls, edge / 2.0 * openings * wind * shielding * 1450.0
+        through_deck = area / (0.17 + deck + 0.17)
+        away = through_ground + through_walls + with_air
+        void = (through_deck * inside + away * outside) / (through_deck + away)
+        rows.append((area, edge, deck, height, openings, wind, shielding, walls, base, thickness, ground,
+                     through_deck * (inside - void) / (area * (inside - outside))))
+    write(directory, __file__, "suspended_floor.csv",
+          ["computed: balance of heat of the void, terms of BS EN ISO 13370; surfaces 0.17 on both sides of the deck"],
+          ("area_m2", "edge_m", "deck", "height_m", "openings_m2_per_m", "wind_m_per_s", "shielding", "walls", "base",
+           "wall_m", "ground", "u_value"), rows, digits=16)
+
+
 if __name__ == "__main__":
-    for make in (layered, bridged_wall, floor_outputs, floor_conduction, floor_basic, ground_floor):
+    for make in (layered, bridged_wall, floor_outputs, floor_conduction, floor_basic, ground_floor, suspended_floor):
         make(sys.argv[1])

@@ -70,6 +70,15 @@ void add_limits(std::vector<Use>& uses) {
     add(uses, "source margin", l.source_margin);
     add(uses, "bridges", l.thermal_bridge);
     add(uses, "exposed floor", l.exposed_floor_uninsulated);
+    const auto& under = floor_void();
+    add(uses, "void height", under.height);
+    add(uses, "void openings", under.openings);
+    add(uses, "void wind", under.wind);
+    add(uses, "void shielding", under.shielding);
+    add(uses, "void walls", under.walls);
+    add(uses, "void wall thickness", under.wall_thickness);
+    add(uses, "void deck", under.deck);
+    add(uses, "void base", under.base);
     uses.push_back({"air", l.air_heat_capacity_source});
     const auto& t = thresholds();
     add(uses, "least excess", t.least_excess);

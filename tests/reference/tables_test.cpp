@@ -144,6 +144,16 @@ void dump_rooms(Dump& out) {
     out.row("source margin", l.source_margin);
     out.row("thermal bridge", l.thermal_bridge);
     out.row("exposed floor", l.exposed_floor_uninsulated);
+    const auto& under = floor_void();
+    out.row("void height", under.height);
+    out.row("void openings", under.openings);
+    out.row("void wind", under.wind);
+    out.row("void shielding", under.shielding);
+    out.row("void walls", under.walls);
+    out.row("void wall thickness", under.wall_thickness);
+    out.row("void deck", under.deck);
+    out.row("void base", under.base);
+    out.row("void openings questioned", under.openings_questioned);
     out.row("air", l.air_heat_capacity_wh_per_m3k, l.air_heat_capacity_source);
     const auto& a = allowances();
     out.head("allowances");

@@ -56,6 +56,7 @@ inline constexpr Unit<Length> metre{1.0, "m", "_m"};
 inline constexpr Unit<Length> millimetre{1e-3, "mm", "_mm"};
 inline constexpr Unit<Area> square_metre{1.0, "m²", "_m2"};
 inline constexpr Unit<Area> square_millimetre{1e-6, "mm²", "_mm2"};
+inline constexpr Unit<Length> square_millimetre_per_metre{1e-6, "mm²/m", "_mm2_per_m"};  ///< openings along a wall
 inline constexpr Unit<Volume> cubic_metre{1.0, "m³", "_m3"};
 inline constexpr Unit<Volume> litre{1e-3, "L", "_l"};
 inline constexpr Unit<Velocity> metre_per_second{1.0, "m/s", "_m_per_s"};

@@ -16,6 +16,7 @@ enum class Caveat {
     curve_exceeded,   ///< design flow beyond the circulator's curve
     low_excess,       ///< emitter excess below 10 K, the range above which the exponents of EN 442 are fitted
     loft_not_stated,  ///< an old roof's U-value assumed by default, for a loft of unknown insulation
+    void_not_stated,  ///< height, openings or deck of a suspended ground floor assumed by default
     unusual_rate,     ///< heat loss rate outside 15 to 250 W/m2
     /// Upper limit of layers over 1.5 times the lower, where ISO 6946 does not apply; figure: the ratio.
     limits_apart,

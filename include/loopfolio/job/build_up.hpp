@@ -45,11 +45,24 @@ struct Ground {
     Input<Conductivity> conductivity;  ///< filled
 };
 
-/// A slab on the ground, described by its edge that faces outside.
+/// The void under a suspended ground floor, and the floor's deck over it. All is filled unless stated.
+struct FloorVoid {
+    Input<Length> height;           ///< of the floor above the ground outside
+    Input<Length> openings;         ///< area of ventilation openings for each length of exposed edge
+    Input<Velocity> wind;           ///< mean at 10 m
+    Input<double> shielding;        ///< share of the wind that acts on the openings
+    Input<UValue> walls;            ///< of the void, above ground
+    Input<Length> wall_thickness;   ///< at the ground
+    Input<ThermalResistance> deck;  ///< without insulation and surfaces
+    Input<ThermalResistance> base;  ///< insulation on the base of the void
+};
+
+/// A ground floor, described by its edge that faces outside: a slab, or suspended where there is a void under it.
 struct GroundSlab {
     Input<Length> perimeter;  ///< exposed edge, > 0
     Input<ThermalResistance> insulation;
     Ground ground{};
+    std::optional<FloorVoid> under{};
 };
 
 /// An unheated space, by its heat gain from the rooms next to it and its heat loss to outdoors.

@@ -68,7 +68,8 @@ struct Fabric {
     Input<UValue> roof_u_value;
     Input<UValue> glazing_u_value;
     Input<ThermalResistance> floor_insulation;
-    Ground ground;  ///< under FloorKind::ground
+    Ground ground;                   ///< under FloorKind::ground and FloorKind::suspended
+    std::optional<FloorVoid> under;  ///< with FloorKind::suspended, filled
     Input<UValue> thermal_bridge;
 };
 

@@ -39,6 +39,7 @@ void each_table(F&& f) {
     f("rooms", keys::room_by_survey);
     f("fabric", keys::fabric);
     f("fabric", keys::ground);
+    f("void", keys::floor_void);
     f("elements", keys::element);
     f("elements", keys::slab);
     f("elements", keys::element_beyond);

@@ -37,8 +37,9 @@ enum class Era {
 };
 enum class WallKind { solid_brick, cavity, filled_cavity, timber_frame, system_built, insulated_solid };
 enum class GlazingKind { single, secondary, double_before_2002, double_from_2002, triple };
-enum class RoofKind { none, pitched, flat };     ///< `none`: heated room above
-enum class FloorKind { none, ground, exposed };  ///< `ground`: on the ground; `exposed`: over outside air
+enum class RoofKind { none, pitched, flat };  ///< `none`: heated room above
+/// `ground`: on the ground; `suspended`: over a ventilated void; `exposed`: over outside air.
+enum class FloorKind { none, ground, suspended, exposed };
 
 /// Names in a job file and labels in the pack, one table for each vocabulary, in enumerator order.
 template <class E>
@@ -65,8 +66,21 @@ template <class E>
 [[nodiscard]] Cited<UValue> wall_u_value(WallKind kind, Era era);
 [[nodiscard]] Cited<UValue> roof_u_value(RoofKind kind, Era era);  ///< kind must not be `none`
 [[nodiscard]] Cited<UValue> glazing_u_value(GlazingKind kind);
-/// Thermal resistance of the insulation in a ground or exposed floor of this era (0 where none).
+/// Thermal resistance of the insulation in a ground, suspended or exposed floor of this era (0 where none).
 [[nodiscard]] Cited<ThermalResistance> floor_insulation(Era era);
+/// What is taken of a suspended ground floor and the void below it where the job says nothing.
+struct FloorVoidDefaults {
+    Cited<Length> height;           ///< of the floor above the ground outside
+    Cited<Length> openings;         ///< ventilation openings for each length of exposed edge
+    Cited<Velocity> wind;           ///< mean at 10 m
+    Cited<double> shielding;        ///< share of the wind that acts on the openings
+    Cited<UValue> walls;            ///< of the void, above ground
+    Cited<Length> wall_thickness;   ///< at the ground
+    Cited<ThermalResistance> deck;  ///< boards and joists, without insulation and surfaces
+    Cited<ThermalResistance> base;  ///< insulation on the base of the void
+    Length openings_questioned;     ///< above it the job is asked; common practice, no source
+};
+[[nodiscard]] const FloorVoidDefaults& floor_void();
 /// Allowance for thermal bridges, added to every U-value of an element to outside.
 [[nodiscard]] Cited<UValue> thermal_bridge_allowance(Era era);
 

@@ -43,6 +43,18 @@ ReferenceSurfaces surfaces_of(const job::Fabric& fabric, Length ceiling, Area fl
     return s;
 }
 
+/// Even the floor of a room without an outside wall loses heat through the ground to the outside somewhere.
+Length edge_of(const ReferenceSurfaces& s) {
+    const double least_ratio = reference::thresholds().least_perimeter_ratio_per_m.value;
+    return std::max(s.exposed_perimeter, Length::from_si(least_ratio * s.floor.si()));
+}
+
+/// Nothing without a void, and where the formula does not hold.
+std::optional<physics::SuspendedUValue> suspended_floor(const job::Fabric& fabric, const ReferenceSurfaces& s) {
+    if (!fabric.under) return {};
+    return suspended_of(s.floor, edge_of(s), fabric.floor_insulation.value, *fabric.under, fabric.ground);
+}
+
 /// Nothing where the formula for the ground floor does not hold.
 std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSurfaces& s) {
     switch (fabric.floor) {
@@ -51,12 +63,13 @@ std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSu
             const UValue bare = reference::limits().exposed_floor_uninsulated.value;
             return UValue::from_si(1.0 / (1.0 / bare.si() + fabric.floor_insulation.value.si()));
         }
+        case reference::FloorKind::suspended: {
+            const auto u = suspended_floor(fabric, s);
+            return u ? std::optional{u->floor} : std::nullopt;
+        }
         case reference::FloorKind::ground: break;
     }
-    // Even the floor of a room without an outside wall loses heat through the ground to the outside somewhere.
-    const double least_ratio = reference::thresholds().least_perimeter_ratio_per_m.value;
-    const Length perimeter = std::max(s.exposed_perimeter, Length::from_si(least_ratio * s.floor.si()));
-    return physics::ground_floor_u_value(s.floor, perimeter, fabric.floor_insulation.value, ground_of(fabric.ground));
+    return physics::ground_floor_u_value(s.floor, edge_of(s), fabric.floor_insulation.value, ground_of(fabric.ground));
 }
 
 void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const ReferenceSurfaces& s) {
@@ -80,8 +93,14 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
                                                  .insulation = fixed(f.floor_insulation.value.si(), 2),
                                                  .ground = fixed(f.ground.conductivity.value.si(), 1)};
         }
-        trace.step({steps::floor{}, std::move(how), per(a.floor),
-                    ground ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});
+        const auto suspended = suspended_floor(f, s);
+        if (suspended) {
+            how = steps::floor_suspended_formula{
+                .deck = u(suspended->deck), .ground = u(suspended->ground), .beyond = u(suspended->beyond)};
+        }
+        trace.step(
+            {steps::floor{}, std::move(how), per(a.floor),
+             ground || suspended ? "iso-13370" : std::string{reference::limits().exposed_floor_uninsulated.source}});
     }
     trace.step({steps::thermal_bridges{}, steps::thermal_bridges_formula{.addition = u(f.thermal_bridge.value)},
                 per(a.bridges), f.thermal_bridge.source});
@@ -255,6 +274,16 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
         room.fabric->roof_u_value.basis == Basis::default_value &&
         room.fabric->roof_u_value.value > usual.bare_loft.value) {
         flags.push_back({Caveat::loft_not_stated, Subject::room, index, room.fabric->roof_u_value.value.si()});
+    }
+    const auto assumed = [](const std::optional<job::FloorVoid>& under) {
+        return under && (under->height.basis == Basis::default_value || under->openings.basis == Basis::default_value ||
+                         under->deck.basis == Basis::default_value);
+    };
+    const bool by_default_rate = r.method == LossMethod::area && room.fabric && !room.heat_loss_rate;
+    if ((by_default_rate && assumed(room.fabric->under)) ||
+        (r.by_elements &&
+         std::ranges::any_of(room.elements, [&](const job::Element& e) { return e.slab && assumed(e.slab->under); }))) {
+        flags.push_back({Caveat::void_not_stated, Subject::room, index, 0.0});
     }
     for (const auto& layered :
          r.by_elements ? r.by_elements->layered : std::vector<std::optional<physics::Transmittance>>{}) {

@@ -105,7 +105,17 @@ void trace_outdoor(Trace& trace, const job::Conditions& c) {
 
 void trace_build_up(Trace& trace, const job::Element& e, const std::optional<physics::Transmittance>& layered) {
     if (layered) trace_layers(trace, e, *layered);
-    if (e.slab) {
+    if (e.slab && e.slab->under) {
+        const auto u = suspended_of(e.area.value, e.slab->perimeter.value, e.slab->insulation.value, *e.slab->under,
+                                    e.slab->ground);
+        if (u) {
+            trace.step({steps::suspended{},
+                        steps::floor_suspended_formula{.deck = fixed(u->deck.si(), 2),
+                                                       .ground = fixed(u->ground.si(), 2),
+                                                       .beyond = fixed(u->beyond.si(), 2)},
+                        text(e.u_value.value, unit::watt_per_square_metre_kelvin, 3), "iso-13370"});
+        }
+    } else if (e.slab) {
         trace.step({steps::slab{},
                     steps::slab_formula{.area = fixed(e.area.value.si(), 2),
                                         .perimeter = fixed(e.slab->perimeter.value.si(), 2),

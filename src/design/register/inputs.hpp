@@ -36,6 +36,7 @@ void visit_element(E& e, const std::string& subject, F&& visit) {
     if (e.slab) {
         visit_keys(job::keys::slab, *e.slab, subject, visit);
         visit_keys(job::keys::ground, e.slab->ground, subject, visit);
+        if (e.slab->under) visit_keys(job::keys::floor_void, *e.slab->under, subject, visit);
     }
     if (e.space) visit_keys(job::keys::space, *e.space, subject, visit);
     visit_keys(job::keys::element_beyond, e, subject, visit, 1);
@@ -56,6 +57,7 @@ void visit_room(R& room, F&& every) {
     if (room.fabric) {
         visit_keys(job::keys::fabric, *room.fabric, room.name, of_fabric, 0, 1);
         visit_keys(job::keys::ground, room.fabric->ground, room.name, of_fabric);
+        if (room.fabric->under) visit_keys(job::keys::floor_void, *room.fabric->under, room.name, of_fabric);
         visit_keys(job::keys::fabric, *room.fabric, room.name, of_fabric, 2);
     }
     visit_keys(job::keys::room_by_rate, room, room.name, visit);

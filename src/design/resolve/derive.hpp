@@ -23,6 +23,12 @@ void derive_emitters(job::Job& job);  ///< outputs, lengths of floor loops
 /// The ground under a floor, in a filled job.
 [[nodiscard]] physics::GroundFloor ground_of(const job::Ground& ground);
 
+/// U-values of a suspended ground floor, in a filled job. Nothing outside the range of ISO 13370.
+[[nodiscard]] std::optional<physics::SuspendedUValue> suspended_of(Area area, Length exposed_edge,
+                                                                   ThermalResistance insulation,
+                                                                   const job::FloorVoid& under,
+                                                                   const job::Ground& ground);
+
 /// Direction of the heat flow through an element.
 [[nodiscard]] reference::HeatFlow heat_flow(job::ElementKind kind);
 /// Resistance of one layer without its bridge. Nothing out of range.

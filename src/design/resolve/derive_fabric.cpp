@@ -63,6 +63,10 @@ std::optional<physics::Corrections> corrections_of(const job::Element& e, const 
 void derive_element(job::Element& e) {
     if (const auto by_layers = transmittance_of(e)) {
         e.u_value = Input<UValue>::derived(by_layers->u_value, std::string{layers_source});
+    } else if (e.slab && e.slab->under) {
+        const auto u = suspended_of(e.area.value, e.slab->perimeter.value, e.slab->insulation.value, *e.slab->under,
+                                    e.slab->ground);
+        if (u) e.u_value = Input<UValue>::derived(u->floor, std::string{slab_source});
     } else if (e.slab) {
         const auto u = physics::ground_floor_u_value(e.area.value, e.slab->perimeter.value, e.slab->insulation.value,
                                                      ground_of(e.slab->ground));
@@ -86,6 +90,21 @@ physics::GroundFloor ground_of(const job::Ground& ground) {
     physics::GroundFloor out;
     if (ground.conductivity.given()) out.ground = ground.conductivity.value;
     return out;
+}
+
+std::optional<physics::SuspendedUValue> suspended_of(Area area, Length exposed_edge, ThermalResistance insulation,
+                                                     const job::FloorVoid& under, const job::Ground& ground) {
+    auto below = ground_of(ground);
+    below.wall_thickness = under.wall_thickness.value;
+    return physics::suspended_floor_u_value(area, exposed_edge,
+                                            {.deck = under.deck.value + insulation,
+                                             .height = under.height.value,
+                                             .openings = under.openings.value,
+                                             .wind = under.wind.value,
+                                             .shielding = under.shielding.value,
+                                             .walls = under.walls.value,
+                                             .base = under.base.value},
+                                            below);
 }
 
 reference::HeatFlow heat_flow(job::ElementKind kind) {

@@ -27,6 +27,28 @@ void fill_ground(job::Ground& ground) {
     fill(ground.conductivity, cited);
 }
 
+void fill_void(job::FloorVoid& under) {
+    const auto& usual = reference::floor_void();
+    fill(under.height, usual.height);
+    fill(under.openings, usual.openings);
+    fill(under.wind, usual.wind);
+    fill(under.shielding, usual.shielding);
+    fill(under.walls, usual.walls);
+    fill(under.wall_thickness, usual.wall_thickness);
+    fill(under.deck, usual.deck);
+    fill(under.base, usual.base);
+}
+
+void fill_floor_below(job::Fabric& fabric) {
+    if (fabric.floor == reference::FloorKind::suspended) {
+        if (!fabric.under) fabric.under.emplace();
+        fill_void(*fabric.under);
+        fill_ground(fabric.ground);
+    } else if (fabric.floor == reference::FloorKind::ground) {
+        fill_ground(fabric.ground);
+    }
+}
+
 void fill_layers(job::Element& element) {
     for (auto& layer : element.layers) {
         fill_material(layer.conductivity, layer.material);
@@ -34,6 +56,7 @@ void fill_layers(job::Element& element) {
         if (layer.fasteners) fill_material(layer.fasteners->conductivity, layer.fasteners->material);
     }
     if (element.slab) fill_ground(element.slab->ground);
+    if (element.slab && element.slab->under) fill_void(*element.slab->under);
 }
 
 void fill_floor(job::HeatedFloor& floor, const std::string& pipe) {
@@ -68,7 +91,7 @@ void fill_parts(job::Job& job) {
     if (c.leakage_at_50_pa.given()) fill(c.leakage_divisor, allowances.leakage_divisor);
     for (auto& room : job.rooms) {
         if (!room.heat_up.given()) room.heat_up = c.heat_up;
-        if (room.fabric && room.fabric->floor == reference::FloorKind::ground) fill_ground(room.fabric->ground);
+        if (room.fabric) fill_floor_below(*room.fabric);
         for (auto& element : room.elements) fill_layers(element);
     }
     for (auto& emitter : job.emitters) fill_emitter_parts(emitter);

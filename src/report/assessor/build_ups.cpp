@@ -194,9 +194,10 @@ Table slabs_table(const Context& c) {
                      figure_column(c.words(column_insulation{}), r_unit),
                      figure_column(c.words(column_ground{}), "W/(m·K)"),
                      figure_column("U", "W/(m²·K)")};
-    bool assumed = false;
+    bool assumed = false, suspended = false;
     each_element(c, [&](std::size_t room, const job::Element& e, std::size_t at) {
         if (!e.slab) return;
+        suspended = suspended || e.slab->under;
         assumed = assumed || e.slab->ground.kind.empty();
         const Length characteristic = *c.study.build_ups[room][at].characteristic;
         table.rows.push_back(
@@ -208,6 +209,7 @@ Table slabs_table(const Context& c) {
     });
     table.note = c.words(slabs_note{});
     if (assumed) table.note += " " + c.words(slabs_note_assumed{});
+    if (suspended) table.note += " " + c.words(slabs_note_suspended{});
     return table;
 }
 

@@ -31,20 +31,21 @@ auto fabric_key(const job::Room& room) {
                            f.thermal_bridge.value);
 }
 
-auto rate_key(const job::Room& room) {
+/// The floor's U-value stands for all that lies under it.
+auto rate_key(const job::Room& room, UValue floor) {
     return std::make_tuple(fabric_key(room), room.floor_area.value, room.ceiling_height.value, room.air_changes.value,
-                           room.temperature.value);
+                           room.temperature.value, floor);
 }
 
 std::vector<Group> rate_groups(const Context& c) {
-    std::map<decltype(rate_key(c.job.rooms[0])), std::size_t> known;
+    std::map<decltype(rate_key(c.job.rooms[0], {})), std::size_t> known;
     std::map<decltype(fabric_key(c.job.rooms[0])), std::size_t> fabrics;
     std::vector<Group> groups;
     for (std::size_t i = 0; i < c.job.rooms.size(); ++i) {
         const auto& room = c.job.rooms[i];
         const auto& by_area = c.design.rooms[i].by_area;
         if (!room.fabric || !by_area || by_area->stated_rate) continue;
-        const auto [at, added] = known.try_emplace(rate_key(room), groups.size());
+        const auto [at, added] = known.try_emplace(rate_key(room, by_area->floor_u_value), groups.size());
         if (added) groups.push_back({i, {}, fabrics.try_emplace(fabric_key(room), fabrics.size()).first->second});
         groups[at->second].rooms.push_back(i);
     }

@@ -33,12 +33,19 @@ bool elements(const Context& c) {
 bool default_rates(const Context& c) {
     return any_room(c, [](const design::RoomResult& r) { return r.by_area && !r.by_area->stated_rate; });
 }
+/// Whether a heated room has this floor by default rate, or an element of which `test` is true.
+template <class Test>
+bool any_floor(const Context& c, reference::FloorKind kind, Test test) {
+    return std::ranges::any_of(c.job.rooms, [&](const job::Room& r) {
+        const bool by_rate = r.fabric && !r.heat_loss_rate && r.fabric->floor == kind;
+        return r.heated && (by_rate || std::ranges::any_of(r.elements, test));
+    });
+}
 bool ground(const Context& c) {
-    return any_room(c, [](const design::RoomResult& r) { return r.by_area && r.by_area->floor_u_value.si() > 0.0; }) ||
-           std::ranges::any_of(c.job.rooms, [](const job::Room& r) {
-               return r.heated &&
-                      std::ranges::any_of(r.elements, [](const job::Element& e) { return e.slab.has_value(); });
-           });
+    return any_floor(c, reference::FloorKind::ground, [](const job::Element& e) { return e.slab && !e.slab->under; });
+}
+bool suspended(const Context& c) {
+    return any_floor(c, reference::FloorKind::suspended, [](const job::Element& e) { return e.slab && e.slab->under; });
 }
 bool inserts(const Context& c) {
     return std::any_of(c.design.sections.begin(), c.design.sections.end(),
@@ -120,6 +127,7 @@ constexpr Method methods[] = {
     {elements, said<loss_by_elements>, said<loss_by_elements_equation>, said<loss_by_elements_range>, "en-12831-1"},
     {always, said<ventilation>, said<ventilation_equation>, nullptr, "en-12831-1"},
     {ground, said<ground_floor>, said<ground_floor_equation>, said<ground_floor_range>, "iso-13370"},
+    {suspended, said<suspended_floor>, said<suspended_floor_equation>, said<suspended_floor_range>, "iso-13370"},
     {always, said<emitter_output>, said<emitter_output_equation>, said<emitter_output_range>, "en-442"},
     {layers_used, said<texts::methods::layers>, said<layers_equation>, said<layers_range>, "iso-6946"},
     {corrected, said<texts::methods::corrections>, said<corrections_equation>, said<corrections_range>, "iso-6946"},

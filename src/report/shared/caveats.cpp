@@ -17,13 +17,28 @@ using namespace texts::caveats;
 
 /// The order in which the pack lists caveats.
 constexpr design::Caveat order[] = {
-    design::Caveat::transition_flow,   design::Caveat::still_section,         design::Caveat::methods_differ,
-    design::Caveat::rating_far_off,    design::Caveat::curve_exceeded,        design::Caveat::low_excess,
-    design::Caveat::loft_not_stated,   design::Caveat::unusual_rate,          design::Caveat::limits_apart,
-    design::Caveat::floor_too_warm,    design::Caveat::loop_too_long,         design::Caveat::piece_far_off,
-    design::Caveat::outside_table,     design::Caveat::capacity_unlike_table, design::Caveat::flow_far_off,
-    design::Caveat::unusual_outdoor,   design::Caveat::unusual_room,          design::Caveat::emitter_longer_than_room,
-    design::Caveat::performance_rises, design::Caveat::nominal_capacity,      design::Caveat::same_name,
+    design::Caveat::transition_flow,
+    design::Caveat::still_section,
+    design::Caveat::methods_differ,
+    design::Caveat::rating_far_off,
+    design::Caveat::curve_exceeded,
+    design::Caveat::low_excess,
+    design::Caveat::loft_not_stated,
+    design::Caveat::void_not_stated,
+    design::Caveat::unusual_rate,
+    design::Caveat::limits_apart,
+    design::Caveat::floor_too_warm,
+    design::Caveat::loop_too_long,
+    design::Caveat::piece_far_off,
+    design::Caveat::outside_table,
+    design::Caveat::capacity_unlike_table,
+    design::Caveat::flow_far_off,
+    design::Caveat::unusual_outdoor,
+    design::Caveat::unusual_room,
+    design::Caveat::emitter_longer_than_room,
+    design::Caveat::performance_rises,
+    design::Caveat::nominal_capacity,
+    design::Caveat::same_name,
     design::Caveat::pipework_far_off,
 };
 
@@ -37,6 +52,7 @@ std::string sentence(const templates::Texts& words, design::Caveat caveat, std::
         case design::Caveat::curve_exceeded: return words(curve_exceeded{.subjects = std::move(subjects)});
         case design::Caveat::low_excess: return words(low_excess{.subjects = std::move(subjects)});
         case design::Caveat::loft_not_stated: return words(loft_not_stated{.subjects = std::move(subjects)});
+        case design::Caveat::void_not_stated: return words(void_not_stated{.subjects = std::move(subjects)});
         case design::Caveat::unusual_rate: return words(unusual_rate{.subjects = std::move(subjects)});
         case design::Caveat::limits_apart: return words(limits_apart{.subjects = std::move(subjects)});
         case design::Caveat::floor_too_warm: return words(floor_too_warm{.subjects = std::move(subjects)});

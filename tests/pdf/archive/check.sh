@@ -2,8 +2,8 @@
 # SPDX-FileCopyrightText: 2026 the loopfolio authors
 # SPDX-License-Identifier: MIT
 #
-# check.sh PROGRAM TEST_PROGRAM EXAMPLES WORK: the packs of all examples, of unlikely templates, and the samples that the tests write,
-# hold to PDF/A-3a and PDF/UA-1 by the judgement of veraPDF, and to the syntax of PDF by that of qpdf. Why: an archive
+# check.sh PROGRAM TEST_PROGRAM EXAMPLES WORK: the packs of all examples and of unlikely templates, and the samples that
+# the tests write, hold to PDF/A-3a and PDF/UA-1 by the judgement of veraPDF, and to the syntax of PDF by that of qpdf. Why: an archive
 # refuses what does not, whoever has it read aloud is lost in it, and no reader on a desk says so. The validator comes
 # from the Java registry by version, is held against jars.sha256 and stays in WORK; without it the check fails.
 set -eu

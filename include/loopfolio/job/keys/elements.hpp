@@ -34,11 +34,15 @@ inline constexpr auto slab = table(
                "longer than round a strip ten times as long as wide, draws a warning."),
     number("insulation_m2k_per_w", depends, 0, 10, unit::square_metre_kelvin_per_watt, &GroundSlab::insulation)
         .in_register("floor insulation", 2)
-        .means("Needed with `perimeter_m` and only read with it: resistance of the insulation in the slab, 0 for "
-               "none."),
+        .means("Needed with `perimeter_m` and only read with it: resistance of the insulation in the slab or in the "
+               "suspended deck, 0 for none."),
     choice("ground", depends)
         .left_out("clay, as an assumption")
-        .means("Only with `perimeter_m`: what the slab lies on, `clay` (or silt), `sand` (or gravel) or `rock`."));
+        .means("Only with `perimeter_m`: what the slab lies on, `clay` (or silt), `sand` (or gravel) or `rock`."),
+    mapping("void", depends)
+        .left_out("none: a slab")
+        .means("Only with `perimeter_m`: the floor is suspended over a ventilated void, which has these keys; "
+               "`{height_m: 0.3}` will do."));
 
 inline constexpr auto element_beyond = table(
     choice("beyond", optional, "side", &Element::beyond, beyond_names)

@@ -71,7 +71,9 @@ inline constexpr auto fabric = table(
     choice("roof", always, "roof", &Fabric::roof, reference::roof_names)
         .means("`none` (a heated room above), `pitched` or `flat`."),
     choice("floor", always, "floor", &Fabric::floor, reference::floor_names)
-        .means("`none` (a heated room below), `ground` or `exposed` (over outside air)."),
+        .means(
+            "`none` (a heated room below), `ground` (a slab), `suspended` (a ground floor over a ventilated void) or "
+            "`exposed` (over outside air)."),
     number("wall_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &Fabric::wall_u_value)
         .in_register("U-value, wall", 2)
         .left_out("from `era` and `wall`")
@@ -90,7 +92,10 @@ inline constexpr auto fabric = table(
         .means("Thermal resistance of the insulation in the floor; 0 for none."),
     choice("ground", depends)
         .left_out("clay, as an assumption")
-        .means("Only with `floor: ground`: `clay` (or silt), `sand` (or gravel) or `rock`."),
+        .means("Only with `floor: ground` or `suspended`: `clay` (or silt), `sand` (or gravel) or `rock`."),
+    mapping("void", depends)
+        .left_out("all of it assumed")
+        .means("Only with `floor: suspended`: the void below and the deck over it."),
     number("thermal_bridge_w_per_m2k", optional, 0, 1, unit::watt_per_square_metre_kelvin, &Fabric::thermal_bridge)
         .in_register("thermal bridge allowance", 2, 2)
         .left_out("from `era`")
@@ -98,6 +103,44 @@ inline constexpr auto fabric = table(
 
 inline constexpr auto ground = table(
     resolved("ground", unit::watt_per_metre_kelvin, &Ground::conductivity).in_register("conductivity of ground", 1));
+
+inline constexpr auto floor_void = table(
+    number("height_m", optional, 0, 1.5, unit::metre, &FloorVoid::height)
+        .in_register("height of floor over ground", 2)
+        .left_out("reference")
+        .advises("a floor below the ground outside, or high above it, is none of a ventilated void: give its U-value")
+        .means("Upper surface of the floor above the ground outside."),
+    number("openings_mm2_per_m", optional, 0, 100'000, unit::square_millimetre_per_metre, &FloorVoid::openings)
+        .in_register("openings under floor", 0)
+        .left_out("reference")
+        .means("Free area of the air bricks for each metre of exposed edge; 0 where there are none or all are blocked. "
+               "Above 20,000 draws a warning."),
+    number("wind_m_per_s", optional, 0, 15, unit::metre_per_second, &FloorVoid::wind)
+        .in_register("wind at the house", 1)
+        .left_out("reference")
+        .means("Mean wind speed at 10 m."),
+    number("wind_shielding", optional, 0, 0.2, unit::number, &FloorVoid::shielding)
+        .in_register("share of wind at openings under floor", 2)
+        .left_out("reference")
+        .means("Share of that wind at the openings: 0.02 sheltered (town centre), 0.05 average, 0.10 exposed (open "
+               "country)."),
+    number("wall_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &FloorVoid::walls)
+        .in_register("U-value, walls under floor", 2)
+        .left_out("reference")
+        .means("U-value of the walls of the void above ground."),
+    number("wall_thickness_mm", optional, 50, 1500, unit::millimetre, &FloorVoid::wall_thickness)
+        .in_register("thickness of walls under floor", 0)
+        .left_out("reference")
+        .means("Thickness of the outside walls at the ground."),
+    number("deck_m2k_per_w", optional, 0, 5, unit::square_metre_kelvin_per_watt, &FloorVoid::deck)
+        .in_register("resistance of suspended deck", 2)
+        .left_out("reference")
+        .means("Boards and joists, or beams and blocks, without surfaces and without the insulation, which has its own "
+               "key; where the deck's U-value U is known, 1/U - 0.34 less that insulation."),
+    number("base_insulation_m2k_per_w", optional, 0, 10, unit::square_metre_kelvin_per_watt, &FloorVoid::base)
+        .in_register("insulation on the ground under floor", 2)
+        .left_out("none, as an assumption")
+        .means("Thermal resistance of the insulation on the base of the void."));
 
 inline constexpr auto mechanical_ventilation = table(
     number("supply_per_hour", always, 0, 20, unit::per_hour, &MechanicalVentilation::supply)
