@@ -30,6 +30,12 @@ struct Draft {
 /// item leaves out.
 void take_catalogue(Reading& reading, Node& root, Draft& draft);
 
+/// Puts the lines of the tables of the survey into `root`, as if they stood in the job.
+void take_tables(Reading& reading, Node& root);
+
+/// Copies what is stated once under `defaults` into every item of `root` that leaves it out.
+void take_defaults(Reading& reading, Node& root);
+
 // One function for each part of the file; `top` is the mapping of the whole file.
 void read_parties(const Mapping& top, Draft& draft);
 void read_conditions(const Mapping& top, Draft& draft);

@@ -13,6 +13,7 @@
 #include <date/date.h>
 
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -32,6 +33,8 @@ struct Reading : yaml::Reading {
     Basis plain_values = Basis::measured;
     const ReadFile& read_file;
     std::vector<NamedFile> files = {};  ///< read so far
+    std::set<int> survey_files =
+        {};  ///< of them, those that hold the survey itself: numbers stand on what the job's do
 };
 
 /// Every mapping of a job was opened with the job's own reading.

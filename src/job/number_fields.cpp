@@ -10,7 +10,8 @@ namespace {
 
 /// A plain number was written down on site in a job file, and printed in a document in a file that it names.
 Basis plain_basis(const Mapping& m, Place place) {
-    return place.file == 0 ? reading_of(m).plain_values : Basis::document;
+    const bool surveyed = place.file == 0 || reading_of(m).survey_files.contains(place.file);
+    return surveyed ? reading_of(m).plain_values : Basis::document;
 }
 
 /// The source of a number in another file is that file and line, unless the number names a source.

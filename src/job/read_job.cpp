@@ -40,7 +40,9 @@ void check(const Draft& draft) {
 
 Draft read_tree(Reading& reading, Node& root) {
     Draft draft;
+    take_tables(reading, root);
     take_catalogue(reading, root, draft);
+    take_defaults(reading, root);
     const Mapping top = open(reading, root, "", group("the file"));
     if (top.node == nullptr) return draft;
     (void)whole_at(top, "loopfolio");

@@ -44,10 +44,41 @@ void add_keys_of_a_source(std::vector<NamedFields>& groups) {
     model = std::move(joined);
 }
 
+/// The keys of another group, each to be left out, without `dropped`; with `first` before them.
+NamedFields loosened(std::string_view name, const std::vector<Field>& fields,
+                     std::initializer_list<std::string_view> dropped, std::string_view first = {}) {
+    NamedFields out{name, {}};
+    if (!first.empty()) out.fields.push_back({first, Form::text, Need::always, 1.0, line_length, {}, {}, {}, "–", {}});
+    for (Field field : fields) {
+        if (field.key == first || std::ranges::find(dropped, field.key) != dropped.end()) continue;
+        field.need = Need::optional;
+        field.left_out = "nothing";
+        out.fields.push_back(field);
+    }
+    if (!first.empty()) out.fields.front().meaning = "Of the rooms for which this is stated, as they write it.";
+    return out;
+}
+
+/// The groups of what is stated once, from those of the items for which it is.
+void add_keys_of_defaults(std::vector<NamedFields>& groups) {
+    const auto fields = [&](std::string_view name) {
+        return std::ranges::find(groups, name, &NamedFields::name)->fields;
+    };
+    const auto rooms = fields("rooms"), emitters = fields("emitters"), sections = fields("sections");
+    const auto fabric = fields("fabric");
+    groups.push_back(loosened("every_room", rooms, {"id", "name"}));
+    groups.push_back(loosened("by_storey", rooms, {"id", "name"}, "storey"));
+    groups.push_back(loosened("by_group", rooms, {"id", "name"}, "group"));
+    groups.push_back(loosened("every_fabric", fabric, {}));
+    groups.push_back(loosened("every_emitter", emitters, {"id", "name", "room", "at", "return_at"}));
+    groups.push_back(loosened("every_section", sections, {"id", "from", "to", "length_m"}));
+}
+
 const std::vector<NamedFields>& stored() {
     static const auto groups = [] {
         auto out = all_fields();
         add_keys_of_a_source(out);
+        add_keys_of_defaults(out);
         return out;
     }();
     return groups;

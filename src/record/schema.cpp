@@ -50,6 +50,18 @@ Choices choices_of_job() {
             }
         });
     });
+    // What is stated once has the names of the items for which it is.
+    for (const auto& [made, of] : {std::pair{"every_room", "rooms"},
+                                   {"by_storey", "rooms"},
+                                   {"by_group", "rooms"},
+                                   {"every_fabric", "fabric"},
+                                   {"every_emitter", "emitters"},
+                                   {"every_section", "sections"}}) {
+        const Choices known = out;
+        for (const auto& [at, names] : known) {
+            if (at.first == of) out[{made, at.second}] = names;
+        }
+    }
     std::vector<std::string> bases;
     for (const auto& row : job::basis_names()) bases.emplace_back(row.name);
     out[{std::string{value_group}, "basis"}] = bases;
@@ -158,7 +170,9 @@ public:
 
 private:
     /// The group whose keys stand under a key; most have its name.
-    std::string_view below(std::string_view key) const {
+    std::string_view below(const Group& group, std::string_view key) const {
+        const bool once = group.name.starts_with("every_") || group.name.starts_with("by_");
+        if (once && key == "fabric") return "every_fabric";
         const auto found = elsewhere_.find(key);
         return found == elsewhere_.end() ? key : std::string_view{found->second};
     }
@@ -191,8 +205,8 @@ private:
                 const Json one = bounded("number", field);
                 return {{"anyOf", Json::array({Json{{"type", "array"}, {"items", one}}, one})}};
             }
-            case Form::mapping: return reference_to(below(field.key));
-            case Form::list: return list_of_items(reference_to(below(field.key)), field);
+            case Form::mapping: return reference_to(below(group, field.key));
+            case Form::list: return list_of_items(reference_to(below(group, field.key)), field);
         }
         return Json::object();
     }

@@ -14,7 +14,7 @@ const std::string& Findings::name_of(Place place) const {
 }
 
 void Findings::add(Diagnostic diagnostic) {
-    if (full()) return;
+    if (full() || told_places.contains(diagnostic.place)) return;
     diagnostic.file = name_of(diagnostic.place);
     list.push_back(std::move(diagnostic));
 }

@@ -25,8 +25,8 @@ TEST_CASE("rooms, their fabric and their elements") {
          "16:13: error: rooms[0].fabric.roof: is missing (room living)\n"
          "    hint: add `roof` with its name: `none` (a heated room above), `pitched` or `flat`\n"
          "16:13: error: rooms[0].fabric.floor: is missing (room living)\n"
-         "    hint: add `floor` with its name: `none` (a heated room below), `ground` (a slab), `suspended` (a ground "
-         "floor over a ventilated void) or `exposed` (over outside air)\n"},
+         "    hint: add `floor` with its name: `none` (a heated room below), `ground` (a slab), `suspended` (over a "
+         "ventilated void) or `exposed` (over outside air)\n"},
         {"heat_loss_w: 1180", "fabric: {era: 1930s, wall: brick, outside_walls: 2, roof: none, floor: none}",
          "16:13: error: rooms[0].fabric.glazing: is missing: the room has outside walls (room living)\n"
          "    hint: add `glazing` with its name: Needed with outside walls: `single`, `secondary`, "

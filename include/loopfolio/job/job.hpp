@@ -94,6 +94,7 @@ struct Room {
     std::string id;
     std::string name;
     std::string storey;  ///< printed in the pack: `ground floor`; may be empty
+    std::string group;   ///< rooms for which the job states things once; may be empty
     reference::RoomUse use{};
     bool heated = true;  ///< false: no loss is calculated and no emitter expected
     Input<Area> floor_area;

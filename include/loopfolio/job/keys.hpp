@@ -3,6 +3,7 @@
 #pragma once
 
 #include "loopfolio/job/keys/conditions.hpp"
+#include "loopfolio/job/keys/defaults.hpp"
 #include "loopfolio/job/keys/elements.hpp"
 #include "loopfolio/job/keys/emitters.hpp"
 #include "loopfolio/job/keys/handover.hpp"
@@ -12,6 +13,7 @@
 #include "loopfolio/job/keys/plant.hpp"
 #include "loopfolio/job/keys/rooms.hpp"
 #include "loopfolio/job/keys/season.hpp"
+#include "loopfolio/job/keys/tables.hpp"
 
 /// All tables of keys. Only what walks every key includes this; a reader or writer of one part includes that part's
 /// table.
@@ -33,6 +35,8 @@ void each_table(F&& f) {
     f("property", keys::property);
     f("conditions", keys::conditions);
     f("fluid", keys::fluid);
+    f("tables", keys::tables);
+    f("defaults", keys::defaults);
     f("rooms", keys::room);
     f("rooms", keys::room_by_rate);
     f("rooms", keys::room_by_elements);

@@ -4,6 +4,7 @@
 
 #include "loopfolio/base/diagnostic.hpp"
 
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,8 @@ inline constexpr std::size_t most_shown = 100;
 struct Findings {
     std::string file;
     Diagnostics list;
+    /// Places whose faults have been reported: what is copied from there is not reported again.
+    std::set<Place> told_places = {};
     std::vector<std::string> named_files = {};  ///< that `file` names: the first is file 1 of a Place
 
     [[nodiscard]] const std::string& name_of(Place place) const;

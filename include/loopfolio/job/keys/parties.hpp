@@ -21,6 +21,9 @@ inline constexpr auto top = table(
         .left_out("`measured`")
         .means("What a plain number stands on: `measured`, `document` or `assumed`."),
     mapping("catalogue", optional).left_out("none").means("The firm's files of heat sources and of sizes of emitters."),
+    mapping("tables", optional)
+        .left_out("none")
+        .means("Tables beside this file that hold rooms, emitters and sections, as a spreadsheet saves them."),
     mapping("firm", optional)
         .left_out("the template's")
         .means("Who designs. A pack needs one: here or in the template."),
@@ -31,6 +34,9 @@ inline constexpr auto top = table(
         .means("Paragraphs for the household, in the order that they are to be read."),
     mapping("conditions", always).means("What the design is made for."),
     mapping("fluid", optional).left_out("water").means("What the pipes are filled with."),
+    mapping("defaults", optional)
+        .left_out("nothing")
+        .means("What holds for many rooms, emitters or sections, said once."),
     list("rooms", always, 1, 500).means("Every room, heated or not, that has a part in the heat loss."),
     list("emitters", always, 1, 1000).means("Every radiator or other emitter."),
     mapping("pipework", always).means("The pipes between the heat source and the emitters."),

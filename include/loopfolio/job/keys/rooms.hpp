@@ -14,6 +14,9 @@ inline constexpr auto room = table(
     id("id", always, &Room::id).means("Its name elsewhere in the file; unlike every other room's."),
     line("name", always, &Room::name).means("Its name on the page. A name that another room has gives a warning."),
     maybe_line("storey", &Room::storey).left_out("nothing").means("`ground floor`."),
+    maybe_line("group", &Room::group)
+        .left_out("nothing")
+        .means("Any name that several rooms share, such as `extension`: `defaults` may state things once for them."),
     choice("use", always)
         .means("One of the [uses of a room](#uses-of-a-room); temperature and air changes follow from it."),
     flag("heated", &Room::heated)
@@ -72,8 +75,8 @@ inline constexpr auto fabric = table(
         .means("`none` (a heated room above), `pitched` or `flat`."),
     choice("floor", always, "floor", &Fabric::floor, reference::floor_names)
         .means(
-            "`none` (a heated room below), `ground` (a slab), `suspended` (a ground floor over a ventilated void) or "
-            "`exposed` (over outside air)."),
+            "`none` (a heated room below), `ground` (a slab), `suspended` (over a ventilated void) or `exposed` (over "
+            "outside air)."),
     number("wall_u_value_w_per_m2k", optional, 0.05, 8, unit::watt_per_square_metre_kelvin, &Fabric::wall_u_value)
         .in_register("U-value, wall", 2)
         .left_out("from `era` and `wall`")
