@@ -18,9 +18,9 @@ inline constexpr std::size_t most_shown = 100;
 struct Findings {
     std::string file;
     Diagnostics list;
+    std::vector<std::string> named_files = {};  ///< that `file` names: the first is file 1 of a Place
     /// Places whose faults have been reported: what is copied from there is not reported again.
     std::set<Place> told_places = {};
-    std::vector<std::string> named_files = {};  ///< that `file` names: the first is file 1 of a Place
 
     [[nodiscard]] const std::string& name_of(Place place) const;
     [[nodiscard]] bool full() const { return list.size() >= most_collected; }
