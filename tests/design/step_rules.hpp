@@ -93,6 +93,7 @@ inline const std::map<std::string, Rule>& rules() {
         {"rate_formula", {{"0", "1"}, [](V v) { return v[0] * v[1]; }}},
         {"loss_by_area_formula", {{"0", "1"}, [](V v) { return v[0] * v[1]; }}},
         {"ventilation_formula", {{"0", "1", "2", "3"}, [](V v) { return v[0] * v[1] * v[2] * v[3]; }}},
+        {"floor_suspended_formula", {{"0", "1", "2"}, [](V v) { return 1.0 / (1.0 / v[0] + 1.0 / (v[1] + v[2])); }}},
         {"layers_formula", {{"0*"}, total}},
         {"mean_of_limits_formula", {{"0", "1"}, [](V v) { return 0.5 * (v[0] + v[1]); }}},
         {"layers_u_value_corrected_formula", {{"0", "1"}, [](V v) { return 1.0 / v[0] + v[1]; }}},

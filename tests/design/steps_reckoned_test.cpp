@@ -160,6 +160,7 @@ const std::vector<House>& houses() {
         for (const auto& name : example_names()) out.push_back(house_of(name, design::resolve(example_job(name))));
         for (const auto& job : jobs_with_every_key()) out.push_back(house_of("every key", {job, job}));
         out.push_back(house_of("brick wall", design::resolve(brick_wall())));
+        out.push_back(house_of("cycles", design::resolve(season_house({.least_share = 0.95}))));
         out.push_back(house_of("short of heat", design::resolve(short_of_heat())));
         return out;
     }();
