@@ -192,12 +192,11 @@ void print_lines(const Study& s, const templates::Texts& words, std::ostream& ou
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
     const pdf::Fonts fonts;
-    const auto look = templates::default_template(report::vocabulary());
     return each_job(options.jobs, fonts, study::Scope::check, err,
                     [&](const Calculated& calculated, const std::string&, const std::string&) -> int {
                         const Study& s = calculated.study;
                         if (options.json) out << record::check_json(s);
-                        else print_lines(s, look.texts, out);
+                        else print_lines(s, templates::default_words(), out);
                         const int code = options.strict && s.verdict == Verdict::change ? exit_change : exit_done;
                         return options.folder.empty() ? code : std::max(code, check_filed(options.folder, s, out, err));
                     });

@@ -50,7 +50,8 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     if (!take(design::design(out.house, trace), out.design, refusals)) return refusals;
     const auto unusual = design::unusual_flags(out.house.values);
     out.design.flags.insert(out.design.flags.end(), unusual.begin(), unusual.end());
-    if (!take(design::operate(out.house, out.design), out.operation, refusals)) return refusals;
+    const auto extent = whole ? design::Extent::whole : design::Extent::states;
+    if (!take(design::operate(out.house, out.design, extent), out.operation, refusals)) return refusals;
     std::optional<design::SeasonBands> bands;
     if (whole) {
         Register reg = register_of(out.house);

@@ -1,10 +1,13 @@
 // SPDX-FileCopyrightText: 2026 the loopfolio authors
 // SPDX-License-Identifier: MIT
+#include "design/parts.hpp"
 #include "loopfolio/design/design.hpp"
+#include "loopfolio/reference/pipes.hpp"
 #include "support/catch.hpp"
 #include "support/small_job.hpp"
 #include "support/verification.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 using namespace loopfolio;
@@ -102,4 +105,42 @@ TEST_CASE("water no warmer than a room is refused, not extrapolated") {
     const auto* refusals = std::get_if<std::vector<design::Refusal>>(&result);
     REQUIRE(refusals);
     CHECK(refusals->front().field == "rooms[0].temperature_c");
+}
+
+TEST_CASE("a rating ten times what is typical for its kind and size is flagged, one that is typical is not") {
+    const auto flagged = [](double watts) {
+        auto job = room_with(500.0, {watts});
+        job.emitters[0].length = measured(unit::metre(1.0));
+        job.emitters[0].height = measured(unit::metre(0.6));
+        const auto d = designed(job);
+        return std::ranges::any_of(d.flags, [](const auto& f) { return f.caveat == design::Caveat::rating_far_off; });
+    };
+    // Double panel double convector, 600 mm high: makers' lists have about 1.7 kW for a metre.
+    CHECK_FALSE(flagged(1700.0));
+    CHECK(flagged(17000.0));
+    CHECK(flagged(170.0));
+}
+
+TEST_CASE("an emitter without a load has nothing in hand and nothing short") {
+    auto job = room_with(500.0, {1000.0});
+    job.rooms.push_back(stated_room("cold room", 0.0));
+    job.emitters.push_back(panel("none", "cold room", "A", 1000.0));
+    const auto d = designed(job);
+    const auto& f = d.at(d.emitters.at(1).finding);
+    CHECK(f.verdict == Verdict::keep);
+    REQUIRE(f.margin);
+    CHECK(*f.margin == 0.0);
+}
+
+TEST_CASE("the valves of a floor's loop count by the fourth power of the bores") {
+    job::Emitter floor;
+    floor.kind = "underfloor";
+    floor.loop_pipe = "multilayer_16";
+    floor.loop_length = measured(unit::metre(80.0));
+    floor.fittings = {{"elbow", 2, 0.0, {}}};
+    const double in_loop = design::path_of(floor).loss_factor;
+    floor.connection = "copper_22";
+    const double ratio = reference::find_pipe("multilayer_16")->bore / reference::find_pipe("copper_22")->bore;
+    REQUIRE(in_loop > 0.0);
+    CHECK(design::path_of(floor).loss_factor == Approx(in_loop * ratio * ratio * ratio * ratio));
 }

@@ -6,6 +6,7 @@
 #include "design/pipes/pipe_plan.hpp"
 #include "support/catch.hpp"
 #include "support/csv.hpp"
+#include "support/example_jobs.hpp"
 #include "support/small_job.hpp"
 #include "support/verification.hpp"
 
@@ -399,4 +400,30 @@ TEST_CASE("what the network refuses is told by the names of the job") {
     CHECK(refusals[0].rule.find("section `S2`") != std::string::npos);
     CHECK(refusals[1].rule.find("emitter `Ec`") != std::string::npos);
     CHECK(refusals[2].field == "circulator");
+}
+
+TEST_CASE("an emitter on a one-pipe loop gives what its water loses") {
+    const auto house = design::resolve(example_job("one-pipe-loop"));
+    const auto d = std::get<design::Design>(design::design(house));
+    int on_loop = 0;
+    for (const auto& e : d.emitters) {
+        // Only beside a pair of pipes does an inlet follow the heat source in a straight line.
+        if (e.on_loop || e.mixer >= 0) CHECK(e.inlet_follows == 1.0);
+        if (!e.on_loop) continue;
+        const auto carried = e.flow * d.state.specific_heat * (e.inlet - e.return_temperature);
+        CHECK(e.output.si() > 100.0);
+        CHECK(e.output.si() == Approx(carried.si()).epsilon(1e-6));
+        ++on_loop;
+    }
+    CHECK(on_loop > 0);
+}
+
+TEST_CASE("no state names a room without emitters as the one that is served least") {
+    auto job = one_section_job("copper_22", 2000.0);
+    job.rooms.insert(job.rooms.begin(), stated_room("no emitter", 800.0));
+    const auto house = design::resolve(job);
+    const auto d = std::get<design::Design>(design::design(house));
+    const auto operation = std::get<design::Operation>(design::operate(house, d));
+    REQUIRE(operation.states.size() == 4);
+    for (const auto& state : operation.states) CHECK(state.least_served == 1);
 }

@@ -5,6 +5,7 @@
 #include "support/small_job.hpp"
 #include "support/verification.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <tuple>
 
@@ -261,7 +262,8 @@ TEST_CASE("what a relation cannot answer for is refused, not left out") {
     auto cold = with_water(10.0);
     cold.system_water->fill_temperature = measured(unit::celsius(25.0));
     cold.system_water->highest_temperature = measured(unit::celsius(20.0));
-    CHECK(refusal_of(cold).find("has no density") != std::string::npos);
+    CHECK(refusal_of(cold) ==
+          "system_water.highest_temperature_c: the fluid has no density from 25.0\u00a0°C to 20.0\u00a0°C");
     auto fill = with_water(10.0);
     fill.system_water->cold_fill = measured(0.4 * unit::bar);
     CHECK(refusal_of(fill) == "system_water.cold_fill_bar: lies below the precharge of 0.70\u00a0bar");
@@ -272,4 +274,21 @@ TEST_CASE("what a relation cannot answer for is refused, not left out") {
     auto drawn = with_hot_water(1500.0, 60.0);
     drawn.hot_water->drawn = measured(unit::celsius(55.0));
     CHECK(refusal_of(drawn).find("cannot come of a store") != std::string::npos);
+}
+
+TEST_CASE("below 30 °C, where the standard's table begins, no expansion is stated by it") {
+    const auto told = [](const Planned& p) {
+        const auto& steps = p.trace.find(design::Subject::plant, "system_water")->steps;
+        return std::ranges::any_of(steps, [](const auto& step) { return step.what.key == "expansion_by_table"; });
+    };
+    const auto warm = planned(with_water(10.0));
+    REQUIRE(warm.plant.water->table_expansion);
+    CHECK(100.0 * *warm.plant.water->table_expansion == Approx(1.490).margin(0.0005));  // 0.31 + 3.9e-4 x 55²
+    CHECK(told(warm));
+    auto cool = with_water(10.0);
+    cool.system_water->highest_temperature = measured(unit::celsius(28.0));
+    const auto p = planned(cool);
+    CHECK_FALSE(p.plant.water->table_expansion);
+    CHECK_FALSE(told(p));
+    CHECK(p.plant.water->expansion > 0.0);
 }

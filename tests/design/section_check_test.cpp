@@ -236,3 +236,17 @@ TEST_CASE("a published two-pipe circuit is sized as it was published") {
         v.check(nominal(p.pipe), nominal(d.sections[0].next_size->name), 1e-9);
     }
 }
+
+TEST_CASE("no drop is offered that would bring the water back colder than a room") {
+    // At 1.5 m/s a bore of 13.6 mm carries 0.90 kW for each kelvin: 14 kW ask for 15.5 K, which leaves 19.5 °C of 35
+    // °C.
+    auto job = one_section_job("copper_15", 14000.0);
+    job.conditions.flow = measured(unit::celsius(35.0));
+    job.sections[0].velocity_limit = measured(unit::metre_per_second(1.5));
+    job.sections[0].velocity_preferred = measured(unit::metre_per_second(1.4));
+    CHECK_FALSE(designed(job).sections[0].drop_to_limit);
+    job.rooms[0].temperature = measured(unit::celsius(12.0));
+    const auto d = designed(job);
+    REQUIRE(d.sections[0].drop_to_limit);
+    CHECK(d.sections[0].drop_to_limit->si() == Approx(15.5).margin(0.2));
+}

@@ -40,15 +40,15 @@ TEST_CASE("a section takes its own limits, else the house's, else those of its p
     job.conditions.velocity_preferred = measured(unit::metre_per_second(0.7));
     CHECK(design::resolve(job).values.sections[0].velocity_preferred.value == 0.7 * unit::metre_per_second);
     job.sections[0].velocity_preferred = measured(unit::metre_per_second(0.6));
-    const auto house = design::resolve(job);
+    auto house = design::resolve(job);
     CHECK(house.values.sections[0].velocity_preferred.value == 0.6 * unit::metre_per_second);
     // A pipe in its place keeps what the job states, and takes the rest from its own size.
     const auto& wider = *reference::find_pipe("copper_22");
-    CHECK(design::with_pipe(house.values, 0, wider).sections[0].velocity_preferred.value ==
-          0.6 * unit::metre_per_second);
-    const auto guided = design::resolve(one_section_job("copper_10", 500.0));
-    CHECK(design::with_pipe(guided.values, 0, wider).sections[0].velocity_preferred.value ==
-          0.9 * unit::metre_per_second);
+    design::replace_pipe(house.values, 0, wider);
+    CHECK(house.values.sections[0].velocity_preferred.value == 0.6 * unit::metre_per_second);
+    auto guided = design::resolve(one_section_job("copper_10", 500.0));
+    design::replace_pipe(guided.values, 0, wider);
+    CHECK(guided.values.sections[0].velocity_preferred.value == 0.9 * unit::metre_per_second);
 }
 
 TEST_CASE("a pump that the job does not describe is judged by what circulators of houses give") {

@@ -47,7 +47,7 @@ TEST_CASE("a way out that the pack prints passes when the house is designed with
             if (r.drop_to_keep) CHECK(designed_with(job, *r.drop_to_keep).sections[i].verdict == Verdict::keep);
             if (r.next_size == nullptr) continue;
             auto house = s.house;
-            house.values = design::with_pipe(s.house.values, static_cast<int>(i), *r.next_size);
+            design::replace_pipe(house.values, static_cast<int>(i), *r.next_size);
             const auto again = design::design(house);
             REQUIRE(std::holds_alternative<design::Design>(again));
             CHECK(std::get<design::Design>(again).sections[i].verdict == Verdict::keep);

@@ -77,7 +77,7 @@ struct State {
     Pressure pressure_residual;
     MassFlow continuity_residual;
     double energy_error = 0.0;  ///< relative error of the energy balance
-    /// Head that drives each flow through the pipework; empty on the mild day.
+    /// Head that drives each flow through the pipework; empty on the mild day, and where only states are asked for.
     std::vector<job::CurvePoint> system_curve;
 };
 
@@ -164,8 +164,15 @@ struct Operation {
 /// needed.
 [[nodiscard]] std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& design);
 
+/// How much of an operation is calculated: what only a pack prints refuses nothing.
+enum class Extent {
+    states,  ///< the states and the changes, without the curves of pipework and pump, `joins`, `kept` and `capacities`
+    whole,
+};
+
 /// Solves the four states and calculates what follows from them. `design` must be that of `house`. Refuses where a
 /// network cannot be solved, and says where.
-[[nodiscard]] std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design);
+[[nodiscard]] std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design,
+                                                                    Extent extent = Extent::whole);
 
 }  // namespace loopfolio::design

@@ -29,7 +29,7 @@ struct PumpRemedy {
 /// enough. `design` must be that of `filled`.
 [[nodiscard]] std::optional<PumpRemedy> widen_for_pump(const job::Job& filled, const Design& design);
 
-/// The job with another pipe in the place of a section's.
-[[nodiscard]] job::Job with_pipe(job::Job filled, int section, const reference::Pipe& pipe);
+/// Puts another pipe in the place of a section's.
+void replace_pipe(job::Job& filled, int section, const reference::Pipe& pipe);
 
 }  // namespace loopfolio::design

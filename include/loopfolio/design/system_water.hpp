@@ -17,8 +17,9 @@ struct WaterPlan {
     /// Emitters that state no water content: it is estimated from their rating.
     int emitters_by_rating = 0;
     Temperature fill, highest;
-    double expansion = 0.0;        ///< expansion as a share of the volume, for the system's own fluid
-    double table_expansion = 0.0;  ///< the same for water, from the table of EN 12828
+    double expansion = 0.0;  ///< expansion as a share of the volume, for the system's own fluid
+    /// The same for water, from the table of EN 12828; absent outside it, below 30 °C.
+    std::optional<double> table_expansion;
     Pressure precharge;
     physics::VesselSize vessel;                         ///< size that EN 12828 needs
     std::optional<Volume> next_vessel;                  ///< smallest usual size that is large enough

@@ -56,8 +56,11 @@ struct Origin {
 
 /// How much is calculated.
 enum class Scope {
-    check,  ///< every verdict and caveat, without effects of ranges, bands of the season, remedies and derivations
-    pack,   ///< everything that a pack prints
+    /// Every verdict and caveat and the ways out of sections, without effects of ranges, bands of the season, wider
+    /// pipes
+    /// for a pump, curves, places to join, capacities and derivations.
+    check,
+    pack,  ///< everything that a pack prints
 };
 
 struct Study {

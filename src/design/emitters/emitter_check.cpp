@@ -23,9 +23,11 @@ namespace {
 void trace_emitter(Trace& trace, const job::Emitter& e, const EmitterResult& r, const Design& d, Temperature room) {
     trace.open(Subject::emitter, e.id);
     const auto c = [](Temperature t) { return fixed(t.celsius(), 1); };
+    // On a one-pipe loop the excess is that of the water as it comes back at the loop's flow.
+    const Temperature back = r.on_loop ? r.return_temperature : r.inlet - r.drop;
     trace.step({steps::load_share{}, steps::load_share_formula{}, text(r.load, unit::watt, 0), ""});
     trace.step({steps::log_mean_excess{},
-                steps::log_mean_excess_formula{.flow = c(r.inlet), .back = c(r.inlet - r.drop), .room = c(room)},
+                steps::log_mean_excess_formula{.flow = c(r.inlet), .back = c(back), .room = c(room)},
                 text(r.excess, unit::kelvin, 2), "en-442"});
     trace.step({steps::output_share{},
                 steps::output_share_formula{.rating_excess = fixed(physics::rating_excess().si(), 2),

@@ -38,22 +38,23 @@ LoadCapacity by_emitters(const Design& d) {
     return out;
 }
 
-job::Job scaled(const job::Job& job, const Design& d, double factor) {
-    job::Job out = job;
-    out.conditions.intermittent_margin = {};
-    for (std::size_t i = 0; i < out.rooms.size(); ++i) {
-        out.rooms[i].heat_up = {};  // the scaled load includes it already
-        if (out.rooms[i].heated)
-            out.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
+/// Gives every heated room its load of the design times `factor`, heat-up and margin included.
+void scale_loads(job::Job& job, const Design& d, double factor) {
+    job.conditions.intermittent_margin = {};
+    for (std::size_t i = 0; i < job.rooms.size(); ++i) {
+        job.rooms[i].heat_up = {};
+        if (job.rooms[i].heated)
+            job.rooms[i].heat_loss = Input<Power>::filled(factor * d.rooms[i].load, "common-practice");
     }
-    return out;
 }
 
 /// The load at which the pump gives exactly the head that is needed, found by repeating the design.
 std::optional<LoadCapacity> by_circulator(const job::Job& job, const Design& d) {
     if (!describes_itself(job.circulator)) return {};
+    job::Job scaled = job;
     const auto spare = [&](double factor) {
-        const auto result = design_values(scaled(job, d, factor));
+        scale_loads(scaled, d, factor);
+        const auto result = design_values(scaled, nullptr, Remedies::left_out);
         const auto* again = std::get_if<Design>(&result);
         // At a very low flow the water may cool below a room's temperature, and no design is possible. The pump then
         // has head to spare.

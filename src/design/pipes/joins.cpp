@@ -24,10 +24,10 @@ JoinOption option_of(const job::Job& job, const Design& d, const std::string& ju
 
 }  // namespace
 
-std::optional<Design> design_joined_at(const job::Job& job, const std::string& junction) {
+std::optional<Design> design_joined_at(const job::Job& job, const std::string& junction, Remedies remedies) {
     job::Job moved = job;
     moved.heat_source->at = moved.heat_source->return_at = junction;
-    auto result = design_values(moved);
+    auto result = design_values(moved, nullptr, remedies);
     if (auto* d = std::get_if<Design>(&result)) return std::move(*d);
     return {};
 }
@@ -38,7 +38,7 @@ std::vector<JoinOption> compare_joins(const job::Job& job, const Design& design)
     out.push_back(option_of(job, design, job.heat_source->at));
     out.front().is_present = true;
     for (const auto& junction : job.heat_source->could_join_at) {
-        if (const auto there = design_joined_at(job, junction)) {
+        if (const auto there = design_joined_at(job, junction, Remedies::left_out)) {
             out.push_back(option_of(job, *there, junction));
         } else {
             out.push_back({});

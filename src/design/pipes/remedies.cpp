@@ -44,6 +44,8 @@ std::optional<PipeChange> most_helpful(const job::Job& job, const Design& d) {
     return best;
 }
 
+}  // namespace
+
 void replace_pipe(job::Job& job, int index, const reference::Pipe& pipe) {
     auto& section = job.sections[static_cast<std::size_t>(index)];
     section.pipe = pipe.name;
@@ -54,13 +56,6 @@ void replace_pipe(job::Job& job, int index, const reference::Pipe& pipe) {
     if (section.velocity_preferred.basis == Basis::default_value) section.velocity_preferred = {};
     if (section.velocity_limit.basis == Basis::default_value) section.velocity_limit = {};
     fill_section(section, job.conditions);
-}
-
-}  // namespace
-
-job::Job with_pipe(job::Job filled, int section, const reference::Pipe& pipe) {
-    replace_pipe(filled, section, pipe);
-    return filled;
 }
 
 namespace {
@@ -146,19 +141,20 @@ std::pair<job::Job, Changes> with_changes(const job::Job& filled, const Design& 
         changes.pipes.push_back({static_cast<int>(i), to});
     }
     enlarge_emitters(design, job, changes.emitters);
-    const auto again = design_values(job);
+    const auto again = design_values(job, nullptr, Remedies::left_out);
     const auto* d = std::get_if<Design>(&again);
     if (d == nullptr) return out;
     if (!too_weak(*d)) {
         set_down(*d, job, changes);
         return out;
     }
-    if (const auto remedy = widen_for_pump(job, *d)) {
+    // Which pipe is wide enough is looked for only where pipes are to be widened.
+    if (const auto remedy = widen_for_pump(job, std::get<Design>(design_values(job)))) {
         for (const auto& change : remedy->changes) {
             replace_pipe(job, change.section, *change.to);
             note(changes.pipes, change);
         }
-        const auto wider_too = design_values(job);
+        const auto wider_too = design_values(job, nullptr, Remedies::left_out);
         if (const auto* then = std::get_if<Design>(&wider_too)) set_down(*then, job, changes);
         return out;
     }

@@ -200,6 +200,13 @@ void trace_duty(Trace& trace, const job::Job& job, const Design& d) {
     trace.step({steps::source_drop{},
                 stated ? KeyedText{steps::source_drop_formula{}} : KeyedText{steps::source_drop_not_stated_formula{}},
                 text(duty.source, unit::kilopascal, 2), ""});
+    if (duty.left_over != Pressure{}) {
+        trace.step(
+            {duty.left_over < Pressure{} ? KeyedText{steps::index_helped{}} : KeyedText{steps::index_left_over{}},
+             {},
+             text(duty.left_over, unit::kilopascal, 2),
+             ""});
+    }
     trace.step({steps::pump_head{}, shared::sum{}, text(duty.head, unit::kilopascal, 2), ""});
     if (duty.available) {
         trace.step({steps::pump_head_there{}, steps::pump_head_there_formula{},

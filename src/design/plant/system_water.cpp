@@ -70,7 +70,7 @@ bool find_vessel(const job::SystemWater& w, const Design& d, WaterPlan& out, std
                       "it must lie above `fill_temperature_c` and inside the fluid's range");
     }
     out.expansion = *share;
-    out.table_expansion = physics::table_expansion_share(out.highest).value_or(0.0);
+    out.table_expansion = physics::table_expansion_share(out.highest);
     const auto least = physics::least_precharge(Pressure::from_si(cold->density.si() * gravity * w.height.value.si()));
     if (!least)
         return refuse("height_m", "no precharge can be found for it",
@@ -170,8 +170,10 @@ void trace_content(Trace& trace, const WaterPlan& p) {
         {steps::expansion{},
          steps::expansion_formula{.cold = text(p.fill, unit::celsius, 0), .hot = text(p.highest, unit::celsius, 0)},
          text(p.expansion, unit::percent, 3), "iapws-if97"});
-    trace.step({steps::expansion_by_table{}, steps::expansion_by_table_formula{},
-                text(p.table_expansion, unit::percent, 3), "en-12828"});
+    if (p.table_expansion) {
+        trace.step({steps::expansion_by_table{}, steps::expansion_by_table_formula{},
+                    text(*p.table_expansion, unit::percent, 3), "en-12828"});
+    }
 }
 
 void trace_water(Trace& trace, const job::SystemWater& w, const WaterPlan& p) {

@@ -47,9 +47,10 @@ std::vector<job::CurvePoint> curve_of(const job::Job& job, const Design& d) {
 }
 
 /// Solves the states in order. False, with refusals, at the first that cannot be solved.
-bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vector<Refusal>& refusals) {
+bool solve_states(const job::Job& job, const Design& d, Extent extent, Operation& out, std::vector<Refusal>& refusals) {
     network::Workspace workspace;
-    const auto add = [&](const StateTask& task) {
+    const auto add = [&](StateTask task) {
+        task.extent = extent;
         auto state = solve_state(task, workspace, refusals);
         if (!state) return false;
         out.states.push_back(*std::move(state));
@@ -63,7 +64,7 @@ bool solve_states(const job::Job& job, const Design& d, Operation& out, std::vec
 
     auto [changed_job, changes] = with_changes(job, d);
     out.changes = std::move(changes);
-    auto again = design_values(changed_job);
+    auto again = design_values(changed_job, nullptr, Remedies::left_out);
     if (auto* refused = std::get_if<std::vector<Refusal>>(&again)) {
         refusals = std::move(*refused);
         return false;
@@ -123,13 +124,15 @@ bool refuse_separation(const job::Job& job, const Design& d, std::vector<Refusal
 
 }  // namespace
 
-std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design) {
+std::variant<Operation, std::vector<Refusal>> operate(const House& house, const Design& design, Extent extent) {
     const auto& filled = house.values;
     Operation out;
     std::vector<Refusal> refusals;
     out.pump_known = describes_itself(filled.circulator);
     if (design.duty.flow <= MassFlow{}) return out;
-    if (refuse_separation(filled, design, refusals) || !solve_states(filled, design, out, refusals)) return refusals;
+    if (refuse_separation(filled, design, refusals) || !solve_states(filled, design, extent, out, refusals))
+        return refusals;
+    if (extent == Extent::states) return out;
     out.pump_curve = curve_of(filled, design);
     out.joins = compare_joins(filled, design);
     out.best_join = best_of(out.joins);

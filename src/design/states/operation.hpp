@@ -15,6 +15,7 @@ struct StateTask {
     const job::Job& job;
     const Design& design;
     const Balancing* valves = nullptr;
+    Extent extent = Extent::whole;
 };
 [[nodiscard]] std::optional<State> solve_state(const StateTask& task, network::Workspace& workspace,
                                                std::vector<Refusal>& refusals);
@@ -23,7 +24,8 @@ struct StateTask {
                                                       network::Workspace& workspace, std::vector<Refusal>& refusals);
 
 [[nodiscard]] std::vector<JoinOption> compare_joins(const job::Job& job, const Design& design);
-[[nodiscard]] std::optional<Design> design_joined_at(const job::Job& job, const std::string& junction);
+[[nodiscard]] std::optional<Design> design_joined_at(const job::Job& job, const std::string& junction,
+                                                     Remedies remedies = Remedies::sought);
 [[nodiscard]] int best_of(const std::vector<JoinOption>& joins);
 
 [[nodiscard]] std::vector<KeptPipe> keep_pipes(const job::Job& job, const Design& design);

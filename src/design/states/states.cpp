@@ -329,7 +329,7 @@ std::optional<State> solve_state(const StateTask& task, network::Workspace& work
     take_plant(s, out);
     take_rooms(s, out);
     take_sections(s, out);
-    if (!mild) take_system_curve(s, out);
+    if (!mild && task.extent == Extent::whole) take_system_curve(s, out);
     return out;
 }
 

@@ -122,7 +122,9 @@ Blocks system_water_block(const Context& c) {
     if (!c.job.system_water->always_open && c.plant.water->open_volume) note(out, c.words(all_is_open{}));
     if (!c.job.fluid.concentration.given() && c.job.system_water->antifreeze_valves) note(out, c.words(valves_note{}));
     if (c.plant.water->glycol) note(out, c.words(glycol_note{}));
-    note(out, c.words(vessel_note{.table = text(c.plant.water->table_expansion, unit::percent, 2)}));
+    if (const auto& table = c.plant.water->table_expansion)
+        note(out, c.words(vessel_note{.table = text(*table, unit::percent, 2)}));
+    else note(out, c.words(vessel_note_alone{}));
     return headed(c.words(water_heading{}), std::move(out));
 }
 
