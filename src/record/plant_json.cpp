@@ -104,6 +104,14 @@ Json sound_json(const design::Plant& plant) {
     put(out, "level", s.level, unit::decibel);
     put(out, "with_background", s.with_background, unit::decibel);
     put(out, "far_enough", s.far_enough, unit::metre);
+    out["rule"] = Json{};
+    if (s.rule) {
+        out["rule"]["edition"] = s.rule->edition->key;
+        put(out["rule"], "limit", s.rule->limit, unit::decibel);
+        put(out["rule"], "background", s.rule->background, unit::decibel);
+        put(out["rule"], "figure", s.rule->figure, unit::decibel);
+    }
+    out["by_rule"] = finding_at(plant, s.by_rule);
     out["limit"] = finding_at(plant, s.limit);
     return out;
 }

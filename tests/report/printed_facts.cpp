@@ -307,6 +307,14 @@ void add_sound(const Printing& p, FactChecks& out) {
     if (stated.barrier) add(behind_barrier{}, {decibels(plan.level), decibels(stated.barrier->value)});
     if (plan.with_background)
         add(with_background{}, {decibels(*plan.with_background), decibels(stated.background->value)});
+    if (plan.rule) {
+        std::vector<std::string> figures{decibels(plan.rule->figure)};
+        if (plan.rule->background) figures.push_back(decibels(*plan.rule->background));
+        figures.push_back(decibels(plan.rule->limit));
+        add(sound_by_rule{}, std::move(figures));
+    } else {
+        add(sound_by_rule{}, {});
+    }
     if (plan.limit) add(sound_limit{}, {decibels(stated.limit->value)});
     if (plan.far_enough) add(far_enough{}, {shown(*plan.far_enough, unit::metre, 1)});
 }

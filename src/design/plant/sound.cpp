@@ -59,25 +59,78 @@ void trace_sound(Trace& trace, const job::Sound& s, const SoundPlan& p) {
                     steps::sound_with_background_formula{.background = decibels(s.background->value)},
                     decibels(*p.with_background), "iso-9613-2"});
     }
+    if (p.rule) {
+        const std::string limit = decibels(p.rule->limit);
+        trace.step({steps::sound_by_rule{},
+                    p.rule->background ? KeyedText{steps::sound_by_rule_with_background_formula{
+                                             .background = decibels(*p.rule->background), .limit = limit}}
+                                       : KeyedText{steps::sound_by_rule_alone_formula{.limit = limit}},
+                    decibels(p.rule->figure), ""});
+    }
     if (p.far_enough) {
-        std::string limit = decibels(s.limit->value);
+        const bool counted = p.rule ? p.rule->background.has_value() : s.background.has_value();
+        std::string limit = decibels(p.rule ? p.rule->limit : s.limit->value);
         trace.step({steps::sound_far_enough{},
-                    s.background ? KeyedText{steps::sound_far_enough_with_background_formula{.limit = limit}}
-                                 : KeyedText{steps::sound_far_enough_formula{.limit = limit}},
+                    counted ? KeyedText{steps::sound_far_enough_with_background_formula{.limit = limit}}
+                            : KeyedText{steps::sound_far_enough_formula{.limit = limit}},
                     text(*p.far_enough, unit::metre, 1), "iso-9613-2"});
     }
 }
 
-/// Sound level that the unit may add to the background so that both together meet the limit; nothing where the
-/// background alone exceeds it.
-std::optional<double> left_for_unit(const job::Sound& s) {
-    if (!s.background) return s.limit->value;
-    const double left = std::pow(10.0, s.limit->value / 10.0) - std::pow(10.0, s.background->value / 10.0);
+/// Sound level that the unit may add to a background so that both together meet a limit; nothing where the background
+/// alone exceeds it.
+std::optional<double> left_for_unit(double limit, std::optional<double> background) {
+    if (!background) return limit;
+    const double left = std::pow(10.0, limit / 10.0) - std::pow(10.0, *background / 10.0);
     if (left <= 0.0) return {};
     return 10.0 * std::log10(left);
 }
 
+/// Rules state a limit with one decimal, and hold the rounded level against it.
+double to_a_tenth(double level) { return std::round(level * 10.0) / 10.0; }
+
+void judge_by_rule(const job::Job& job, Findings& findings, const physics::SoundPath& path, SoundPlan& out) {
+    out.rule = sound_rule(job);
+    if (!out.rule) return;
+    auto& rule = *out.rule;
+    rule.figure = to_a_tenth(rule.background
+                                 ? physics::sum_of_levels(std::array{out.level, *rule.background}).value_or(out.level)
+                                 : out.level);
+    out.by_rule = add(findings, judged({Check::sound_level, Subject::sound},
+                                       rule.figure <= rule.limit ? Verdict::keep : Verdict::change,
+                                       SoundLevel::from_decibels(rule.figure), SoundLevel::from_decibels(rule.limit)));
+    if (const auto alone = left_for_unit(rule.limit, rule.background))
+        out.far_enough = physics::distance_to_level(path, *alone);
+}
+
+void judge_by_own_limit(const job::Sound& s, Findings& findings, const physics::SoundPath& path, SoundPlan& out) {
+    if (!s.limit) return;
+    const double heard = out.with_background.value_or(out.level);
+    out.limit = add(findings, judged({Check::sound_level, Subject::sound},
+                                     heard <= s.limit->value ? Verdict::keep : Verdict::change,
+                                     SoundLevel::from_decibels(heard), SoundLevel::from_decibels(s.limit->value)));
+    const auto background = s.background ? std::optional{s.background->value} : std::nullopt;
+    if (const auto alone = left_for_unit(s.limit->value, background); alone && !out.rule)
+        out.far_enough = physics::distance_to_level(path, *alone);
+}
+
 }  // namespace
+
+std::optional<SoundRule> sound_rule(const job::Job& values) {
+    using reference::Rule;
+    using reference::Setting;
+    const auto nation = values.property.nation;
+    const auto day = values.identity.design_date;
+    const auto held = reference::in_force(Rule::outdoor_sound, nation, day);
+    if (held.empty()) return {};
+    const auto& edition = *held.back();
+    if (const auto alone = reference::figure_set(edition, Setting::unit_sound_limit))
+        return SoundRule{&edition, alone->value, {}, 0.0};
+    const auto total = reference::figure_set(edition, Setting::total_sound_limit);
+    const auto background = reference::figure_set(edition, Setting::assumed_background);
+    if (!total || !background) return {};
+    return SoundRule{&edition, total->value, background->value, 0.0};
+}
 
 std::optional<SoundPlan> plan_sound(const job::Job& job, Findings& findings, Trace* trace) {
     if (!job.sound) return {};
@@ -96,13 +149,8 @@ std::optional<SoundPlan> plan_sound(const job::Job& job, Findings& findings, Tra
     out.level = *level;
     out.at_distance = *level + path.barrier_reduction;
     if (s.background) out.with_background = physics::sum_of_levels(std::array{out.level, s.background->value});
-    if (s.limit) {
-        const double heard = out.with_background.value_or(out.level);
-        out.limit = add(findings, judged({Check::sound_level, Subject::sound},
-                                         heard <= s.limit->value ? Verdict::keep : Verdict::change,
-                                         SoundLevel::from_decibels(heard), SoundLevel::from_decibels(s.limit->value)));
-        if (const auto alone = left_for_unit(s)) out.far_enough = physics::distance_to_level(path, *alone);
-    }
+    judge_by_rule(job, findings, path, out);
+    judge_by_own_limit(s, findings, path, out);
     if (trace != nullptr) trace_sound(*trace, s, out);
     return out;
 }

@@ -222,6 +222,19 @@ Blocks sound_block(const Context& c) {
         sheet.add(with_background{}, c.words(background_text{.level = decibels(*s.with_background),
                                                              .background = decibels(job.background->value)}));
     }
+    if (s.rule) {
+        const std::string title{s.rule->edition->title};
+        std::string words = s.rule->background ? c.words(by_rule_with{.figure = decibels(s.rule->figure),
+                                                                      .background = decibels(*s.rule->background),
+                                                                      .limit = decibels(s.rule->limit),
+                                                                      .title = title})
+                                               : c.words(by_rule_alone{.figure = decibels(s.rule->figure),
+                                                                       .limit = decibels(s.rule->limit),
+                                                                       .title = title});
+        sheet.add(sound_by_rule{}, judged(c, s.by_rule, std::move(words)));
+    } else {
+        sheet.add(sound_by_rule{}, c.words(no_rule_held{}));
+    }
     if (s.limit) {
         const std::string limit = decibels(design::limit_as<SoundLevel>(c.plant.at(s.limit)).decibels());
         sheet.add(sound_limit{},
@@ -253,6 +266,13 @@ void hot_water_in_words(List& list, const Context& c) {
     if (h.hot_cycle) list.items.push_back(c.words(germs{.temperature = degrees(c.job.hot_water->hot_cycle.value)}));
 }
 
+std::string sound_verdict(const Context& c, const design::SoundPlan& s) {
+    if (!s.rule) return c.words(rule_not_held{});
+    if (s.rule->figure > s.rule->limit) return c.words(rule_not_met{});
+    const std::string limit = fixed(s.rule->limit, 0);
+    return s.rule->background ? c.words(rule_met_with{.limit = limit}) : c.words(rule_met{.limit = limit});
+}
+
 }  // namespace
 
 Blocks beside_heating_block(const Context& c) {
@@ -260,8 +280,11 @@ Blocks beside_heating_block(const Context& c) {
     if (c.plant.hot_water) hot_water_in_words(list, c);
     if (c.plant.sound) {
         const auto& s = *c.plant.sound;
-        list.items.push_back(s.with_background ? c.words(sound_heard_with{.level = fixed(*s.with_background, 0)})
-                                               : c.words(sound_heard{.level = fixed(s.level, 0)}));
+        std::string verdict = sound_verdict(c, s);
+        list.items.push_back(
+            s.with_background
+                ? c.words(sound_heard_with{.level = fixed(*s.with_background, 0), .verdict = std::move(verdict)})
+                : c.words(sound_heard{.level = fixed(s.level, 0), .verdict = std::move(verdict)}));
     }
     if (list.items.empty()) return {};
     constexpr double room_for_list = 130.0;  // one line below a heading at the foot of a page reads badly
