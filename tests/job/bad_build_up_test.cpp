@@ -257,7 +257,7 @@ TEST_CASE("air by the standard and by the tables that it replaced") {
          "    hint: leave it out, or state that `air_changes_by`\n"},
         {"flow_temperature_c: 50", "flow_temperature_c: 50\n  air_permeability_at_50_pa_m3_per_h_m2: 51",
          "10:42: error: conditions.air_permeability_at_50_pa_m3_per_h_m2 = 51: must lie between 0 and 50 m³/(h·m²)\n"
-         "    hint: check the digits and where the decimal point is\n"},
+         "    hint: check the digits, and that it is in m³/(h·m²)\n"},
         {"heat_loss_w: 1180", "heat_loss_w: 1180\n    flue_air_m3_per_h: 20",
          "17:24: error: rooms[0].flue_air_m3_per_h = 20: is read only with a `flue` (room living)\n"
          "    hint: leave it out, or state the `flue`\n"},
