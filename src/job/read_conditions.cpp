@@ -41,10 +41,36 @@ Input<HeatFlux> read_heat_up(const Mapping& m) {
     return out;
 }
 
-/// Checks keys that need one another, and keys that exclude one another.
-void check_pairs(const Mapping& m) {
-    if (has(m, "lapse_k_per_100m")) demand(m, "height_above_station_m", "what the lapse counts on is not given");
+void check_leakage(const Mapping& m, const Conditions& c) {
+    const bool standard = c.air_by == reference::AirBy::en_12831_2017;
     if (has(m, "leakage_divisor")) demand(m, "leakage_at_50_pa_per_hour", "what the divisor divides is not given");
+    if (has(m, "leakage_divisor") && standard) {
+        complain(m, "leakage_divisor", "is read only with a table in `air_changes_by` that EN 12831-1:2017 replaced",
+                 "leave it out: the standard converts the test by volume and envelope");
+    }
+    if (has(m, "leakage_at_50_pa_per_hour") && has(m, "air_permeability_at_50_pa_m3_per_h_m2")) {
+        complain(m, "leakage_at_50_pa_per_hour", "says the same as `air_permeability_at_50_pa_m3_per_h_m2`",
+                 "keep the one that the test's certificate states");
+    }
+    for (const std::string_view key :
+         {"air_permeability_at_50_pa_m3_per_h_m2", "volume_flow_factor", "exposed_sides"}) {
+        if (has(m, key) && !standard) {
+            complain(m, key, "is read only with `air_changes_by: en_12831_2017`",
+                     "leave it out, or leave out `air_changes_by`");
+        }
+    }
+    const bool categories = c.air_by == reference::AirBy::guide_categories;
+    if (categories) demand(m, "guide_category", "the guide's air changes depend on it");
+    else if (has(m, "guide_category")) {
+        complain(m, "guide_category", "is read only with `air_changes_by: guide_categories`",
+                 "leave it out, or state that `air_changes_by`");
+    }
+}
+
+/// Checks keys that need one another, and keys that exclude one another.
+void check_pairs(const Mapping& m, const Conditions& c) {
+    if (has(m, "lapse_k_per_100m")) demand(m, "height_above_station_m", "what the lapse counts on is not given");
+    check_leakage(m, c);
     if (has(m, "heat_up") && has(m, "heat_up_w_per_m2")) {
         complain(m, "heat_up_w_per_m2", "says the same as `heat_up`", "keep one of the two");
     }
@@ -63,7 +89,7 @@ void read_conditions(const Mapping& top, Draft& draft) {
         const Mapping& m = *draft.conditions;
         read_keys(m, keys::conditions, draft.job.conditions);
         draft.job.conditions.heat_up = read_heat_up(m);
-        check_pairs(m);
+        check_pairs(m, draft.job.conditions);
         const Conditions& c = draft.job.conditions;
         check_velocities(m, c.velocity_preferred, c.velocity_limit);
     }

@@ -124,6 +124,58 @@ void read_heat_loss(const Mapping& m, Room& room, std::vector<Mapping>& elements
     }
 }
 
+/// Checks the keys of a room's air against one another and against the conditions.
+void check_air(const Mapping& m, const Room& room, const Conditions& conditions) {
+    const bool standard = conditions.air_by == reference::AirBy::en_12831_2017;
+    if (!standard && room.ventilation && !room.ventilation->infiltration.given() &&
+        !conditions.leakage_at_50_pa.given()) {
+        complain(m, "mechanical_ventilation", "says nothing of leaks",
+                 "add `infiltration_per_hour` here or "
+                 "`leakage_at_50_pa_per_hour` under `conditions`");
+    }
+    const bool flue = room.flue != reference::Flue::none;
+    if (has(m, "flue_air_m3_per_h") && !flue)
+        complain(m, "flue_air_m3_per_h", "is read only with a `flue`", "leave it out, or state the `flue`");
+    if (flue && !standard) {
+        complain(m, "flue", "is read only with `air_changes_by: en_12831_2017`",
+                 "the replaced tables count it in the room's air changes: state those, or leave it out");
+    }
+    if (has(m, "minimum_air_changes_per_hour") && (!standard || has(m, "air_changes_per_hour"))) {
+        complain(m, "minimum_air_changes_per_hour", "counts only where the standard gives the room's air changes",
+                 "leave it out, or leave out `air_changes_per_hour` and `air_changes_by`");
+    }
+}
+
+/// A room that is designed for less than its use asks for may stay cold for whoever lives there next.
+void ask_about_temperature(const Mapping& m, const Room& room) {
+    const auto usual = Temperature::from_celsius(reference::defaults_for(room.use).temperature_c);
+    if (!room.heated || !room.temperature.given() || room.temperature.value >= usual) return;
+    warn(m, "temperature_c", "lies under the " + in_celsius(usual) + " of a room of this use",
+         "keep it where the household has agreed to it, and say so in its source");
+}
+
+/// A leakage test counts only in rooms that leave their air to the standard.
+void ask_about_test(const Draft& draft) {
+    const auto& c = draft.job.conditions;
+    if (!draft.conditions || c.air_by != reference::AirBy::en_12831_2017) return;
+    std::size_t stated = 0, heated = 0;
+    for (const auto& room : draft.job.rooms) {
+        if (!room.heated) continue;
+        ++heated;
+        const bool leaks = room.ventilation && room.ventilation->infiltration.given();
+        if (room.air_changes.given() || leaks) ++stated;
+    }
+    if (stated == 0) return;
+    for (const std::string_view key : {"leakage_at_50_pa_per_hour", "air_permeability_at_50_pa_m3_per_h_m2"}) {
+        if (!has(*draft.conditions, key)) continue;
+        warn(*draft.conditions, key,
+             stated == heated ? "counts for nothing: every heated room states its own air changes"
+                              : "counts for no room that states its own air changes, as " + std::to_string(stated) +
+                                    " of " + std::to_string(heated) + " do",
+             "leave out `air_changes_per_hour` where the test is to count");
+    }
+}
+
 }  // namespace
 
 void read_rooms(const Mapping& top, Draft& draft) {
@@ -131,14 +183,11 @@ void read_rooms(const Mapping& top, Draft& draft) {
     for (const auto& m : draft.rooms) {
         Room room = read_basics(m);
         read_heat_loss(m, room, draft.elements.emplace_back());
-        if (room.ventilation && !room.ventilation->infiltration.given() &&
-            !draft.job.conditions.leakage_at_50_pa.given()) {
-            complain(m, "mechanical_ventilation", "says nothing of leaks",
-                     "add `infiltration_per_hour` here or "
-                     "`leakage_at_50_pa_per_hour` under `conditions`");
-        }
+        check_air(m, room, draft.job.conditions);
+        if (has(m, "use")) ask_about_temperature(m, room);
         draft.job.rooms.push_back(std::move(room));
     }
+    ask_about_test(draft);
 }
 
 }  // namespace loopfolio::job

@@ -48,6 +48,7 @@ template <class List>
 [[nodiscard]] Json design_json(const job::Job& job, const design::Design& design);
 /// Sizes from the firm's catalogue that are large enough, for each emitter that is too small.
 [[nodiscard]] Json sizes_json(const job::Job& job, const std::vector<study::SizeChoice>& sizes);
+[[nodiscard]] Json air_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json room_results(const job::Job& job, const design::Design& design);
 [[nodiscard]] Json flags_json(const job::Job& job, const design::Design& design);
 

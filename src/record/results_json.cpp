@@ -354,6 +354,7 @@ Json design_json(const job::Job& job, const design::Design& design) {
     out["fluid"] = fluid_json(design);
     out["source_node"] = node_at(design, design.source_node);
     out["tree"] = design.tree;
+    out["air"] = air_results(job, design);
     out["rooms"] = room_results(job, design);
     out["emitters"] = emitter_results(job, design);
     out["sections"] = section_results(job, design);

@@ -65,6 +65,38 @@ Json elements_json(const std::optional<design::ElementMethod>& elements) {
 
 }  // namespace
 
+Json air_results(const job::Job& job, const design::Design& design) {
+    constexpr const auto& flow = unit::cubic_metre_per_hour;
+    const auto& house = design.air;
+    Json out;
+    put(out, "envelope", house.zone.envelope, unit::square_metre);
+    put(out, "volume", house.volume, unit::cubic_metre);
+    put(out, "permeability", house.zone.permeability, unit::cubic_metre_per_hour_square_metre);
+    out["volume_flow_factor"] = number(house.zone.volume_flow_factor);
+    out["facade_factor"] = number(house.zone.facade_factor);
+    out["direction_factor"] = number(house.direction_factor);
+    out["house_share"] = number(house.house_share);
+    out["adjustment"] = number(house.air.adjustment);
+    put(out, "leakage", house.air.leakage, flow);
+    put(out, "drawn_in", house.air.drawn_in, flow);
+    put(out, "through_envelope", house.air.through_envelope, flow);
+    out["rooms"] = Json::array();
+    for (std::size_t i = 0; i < house.rooms.size(); ++i) {
+        const auto& room = house.rooms[i];
+        if (!room.in_zone) continue;
+        Json line{{"id", job.rooms.at(i).id}, {"by_standard", room.by_standard}};
+        put(line, "envelope", room.envelope, unit::square_metre);
+        put(line, "leakage", room.leakage, flow);
+        put(line, "windward", room.through_envelope, flow);
+        put(line, "minimum", room.minimum, flow);
+        put(line, "technical", room.technical, flow);
+        put(line, "outdoor", room.outdoor, flow);
+        put(line, "outdoor_in_house", room.outdoor_in_house, flow);
+        out["rooms"].push_back(std::move(line));
+    }
+    return out;
+}
+
 Json room_results(const job::Job& job, const design::Design& design) {
     Json out = Json::array();
     for (std::size_t i = 0; i < design.rooms.size(); ++i) {
@@ -75,6 +107,7 @@ Json room_results(const job::Job& job, const design::Design& design) {
         line["by_area"] = area_json(room.by_area);
         line["by_elements"] = elements_json(room.by_elements);
         put(line, "loss", room.loss, unit::watt);
+        put(line, "air_not_at_once", room.air_not_at_once, unit::watt);
         put(line, "loss_to_outside", room.loss_to_outside, unit::watt);
         put(line, "heat_up", room.heat_up, unit::watt);
         put(line, "load", room.load, unit::watt);

@@ -174,6 +174,7 @@ Json totals_json(const study::Study& study) {
     out["heated"] = heated_json(totals.heated);
     put(out, "losses", totals.losses, unit::watt);
     put(out, "between_rooms", totals.between_rooms, unit::watt);
+    put(out, "air_not_at_once", totals.air_not_at_once, unit::watt);
     put(out, "leaving", totals.leaving, unit::watt);
     put(out, "drop", totals.drop, unit::kelvin);
     put_index_circuit(out, study);
@@ -184,6 +185,42 @@ Json totals_json(const study::Study& study) {
     }
     out["season_electricity"] = season_json(totals);
     out["verdicts"] = verdicts_json(totals);
+    return out;
+}
+
+Json air_loss_json(const std::optional<study::AirLoss>& air) {
+    if (!air) return {};
+    Json out;
+    put(out, "air_changes", air->rate, unit::per_hour);
+    put(out, "loss", air->loss, unit::watt);
+    return out;
+}
+
+Json house_air_json(const study::HouseAirLine& line) {
+    Json out;
+    put(out, "rooms", line.rooms, unit::watt);
+    put(out, "at_once", line.at_once, unit::watt);
+    put(out, "source_load", line.source_load, unit::watt);
+    return out;
+}
+
+Json air_json(const study::Study& study) {
+    Json out;
+    const auto& air = study.air;
+    out["rooms"] = Json::array();
+    for (std::size_t i = 0; i < air.rooms.size(); ++i) {
+        const auto& line = air.rooms[i];
+        if (!line.standard) continue;
+        out["rooms"].push_back({{"id", study.house.values.rooms.at(i).id},
+                                {"standard", air_loss_json(line.standard)},
+                                {"replaced", air_loss_json(line.replaced)},
+                                {"stated", air_loss_json(line.stated)},
+                                {"counted", air_loss_json(line.counted)}});
+    }
+    out["standard"] = house_air_json(air.standard);
+    out["replaced"] = house_air_json(air.replaced);
+    out["counted"] = house_air_json(air.counted);
+    out["replaced_source"] = air.replaced_source;
     return out;
 }
 
@@ -240,6 +277,7 @@ void put_study(Json& out, const study::Study& study) {
     out["wider_pipes"] = wider_pipes_json(study);
     out["section_remedies"] = remedies_json(study);
     out["build_ups"] = build_ups_json(study);
+    out["air"] = air_json(study);
     out["totals"] = totals_json(study);
     out["rules"] = rules_json(study.rules);
 }

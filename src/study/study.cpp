@@ -75,6 +75,7 @@ std::variant<Study, Refusals> study(design::House house, Scope scope) {
     out.source_line = source_line(out.house.values, out.design);
     out.flow_for_all = flow_for_all(out.design);
     out.build_ups = build_ups_of(out.house, out.design);
+    out.air = compare_air(out.house, out.design);
     out.totals = totals_of(out.house.values, out.design, out.operation, out.plant, out.findings);
     return out;
 }

@@ -32,6 +32,8 @@ void add_rooms(Totals& out, const job::Job& job, const design::Design& design) {
         out.rooms.push_back(room_total(job.rooms[i], result));
         out.losses += result.loss;
         out.leaving += result.loss_to_outside;
+        out.air_not_at_once -= result.air_not_at_once;
+        if (result.method == design::LossMethod::elements) out.between_rooms -= result.by_elements->to_rooms;
         if (!job.rooms[i].heated) continue;
         heated.floor_area += job.rooms[i].floor_area.value;
         heated.loss += result.loss;
@@ -41,7 +43,6 @@ void add_rooms(Totals& out, const job::Job& job, const design::Design& design) {
     heated.heat_up = load - heated.loss;
     heated.surplus = heated.output - load;
     heated.rate = rate_of(heated.loss, heated.floor_area);
-    out.between_rooms = out.leaving - out.losses;
 }
 
 void add_index_circuit(Totals& out, const design::Design& design) {

@@ -227,17 +227,61 @@ TEST_CASE("allowances and air that contradict themselves") {
          "    hint: add `height_above_station_m` with a number from 0 to 1000 m: How much higher the house lies than "
          "the station that `outdoor_temperature_c` holds for: it is then colder at the house\n"},
         {"heat_loss_w: 1180",
-         "heat_loss_w: 1180\n    mechanical_ventilation: {supply_per_hour: 0.5, "
-         "recovery_percent: 70}",
-         "17:29: error: rooms[0].mechanical_ventilation: says nothing of leaks (room living)\n"
-         "    hint: add `infiltration_per_hour` here or `leakage_at_50_pa_per_hour` under `conditions`\n"},
-        {"heat_loss_w: 1180",
          "heat_loss_w: 1180\n    air_changes_per_hour: 1\n    "
          "mechanical_ventilation: {supply_per_hour: 0.5, recovery_percent: 70, infiltration_per_hour: "
          "0.1}",
          "17:27: error: rooms[0].air_changes_per_hour = 1: stands beside `mechanical_ventilation`, which gives "
          "it (room living)\n"
          "    hint: keep one of the two\n"},
+    });
+}
+
+TEST_CASE("air by the standard and by the tables that it replaced") {
+    tests::check_refusals({
+        {"flow_temperature_c: 50", "flow_temperature_c: 50\n  leakage_divisor: 20\n  leakage_at_50_pa_per_hour: 8",
+         "10:20: error: conditions.leakage_divisor = 20: is read only with a table in `air_changes_by` that EN "
+         "12831-1:2017 replaced\n"
+         "    hint: leave it out: the standard converts the test by volume and envelope\n"},
+        {"flow_temperature_c: 50",
+         "flow_temperature_c: 50\n  air_permeability_at_50_pa_m3_per_h_m2: 7\n  leakage_at_50_pa_per_hour: 8",
+         "11:30: error: conditions.leakage_at_50_pa_per_hour = 8: says the same as "
+         "`air_permeability_at_50_pa_m3_per_h_m2`\n"
+         "    hint: keep the one that the test's certificate states\n"},
+        {"flow_temperature_c: 50",
+         "flow_temperature_c: 50\n  air_changes_by: bs_5449_1990\n  air_permeability_at_50_pa_m3_per_h_m2: 7",
+         "11:42: error: conditions.air_permeability_at_50_pa_m3_per_h_m2 = 7: is read only with `air_changes_by: "
+         "en_12831_2017`\n"
+         "    hint: leave it out, or leave out `air_changes_by`\n"},
+        {"flow_temperature_c: 50", "flow_temperature_c: 50\n  guide_category: b",
+         "10:19: error: conditions.guide_category = b: is read only with `air_changes_by: guide_categories`\n"
+         "    hint: leave it out, or state that `air_changes_by`\n"},
+        {"flow_temperature_c: 50", "flow_temperature_c: 50\n  air_permeability_at_50_pa_m3_per_h_m2: 51",
+         "10:42: error: conditions.air_permeability_at_50_pa_m3_per_h_m2 = 51: must lie between 0 and 50 m³/(h·m²)\n"
+         "    hint: check the digits, and that it is in m³/(h·m²)\n"},
+        {"heat_loss_w: 1180", "heat_loss_w: 1180\n    flue_air_m3_per_h: 20",
+         "17:24: error: rooms[0].flue_air_m3_per_h = 20: is read only with a `flue` (room living)\n"
+         "    hint: leave it out, or state the `flue`\n"},
+        {"heat_loss_w: 1180", "heat_loss_w: 1180\n    air_changes_per_hour: 1\n    minimum_air_changes_per_hour: 0.5",
+         "18:35: error: rooms[0].minimum_air_changes_per_hour = 0.5: counts only where the standard gives the room's "
+         "air changes (room living)\n"
+         "    hint: leave it out, or leave out `air_changes_per_hour` and `air_changes_by`\n"},
+        {"flow_temperature_c: 50\nrooms:\n  - id: living\n    name: Living room\n",
+         "flow_temperature_c: 50\n  air_changes_by: bs_5449_1990\nrooms:\n  - id: living\n    name: Living room\n"
+         "    flue: open_flue\n    mechanical_ventilation: {supply_per_hour: 0.5, recovery_percent: 70}\n",
+         "14:11: error: rooms[0].flue = open_flue: is read only with `air_changes_by: en_12831_2017` (room living)\n"
+         "    hint: the replaced tables count it in the room's air changes: state those, or leave it out\n"
+         "15:29: error: rooms[0].mechanical_ventilation: says nothing of leaks (room living)\n"
+         "    hint: add `infiltration_per_hour` here or `leakage_at_50_pa_per_hour` under `conditions`\n"},
+        {"heat_loss_w: 1180", "heat_loss_w: 1180\n    temperature_c: 19",
+         "17:20: warning: rooms[0].temperature_c = 19: lies under the 21 °C of a room of this use (room living)\n"
+         "    hint: keep it where the household has agreed to it, and say so in its source\n"},
+        // A test that counts for nothing is asked about.
+        {"flow_temperature_c: 50\nrooms:\n  - id: living\n    name: Living room\n",
+         "flow_temperature_c: 50\n  leakage_at_50_pa_per_hour: 8\nrooms:\n  - id: living\n    name: Living room\n"
+         "    air_changes_per_hour: 1\n",
+         "10:30: warning: conditions.leakage_at_50_pa_per_hour = 8: counts for nothing: every heated room states its "
+         "own air changes\n"
+         "    hint: leave out `air_changes_per_hour` where the test is to count\n"},
     });
 }
 

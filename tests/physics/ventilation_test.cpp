@@ -6,6 +6,7 @@
 #include "loopfolio/physics/fabric.hpp"
 
 #include "support/catch.hpp"
+#include "support/verification.hpp"
 
 #include <limits>
 
@@ -98,4 +99,80 @@ TEST_CASE("heating up and margins") {
     }
     CHECK_FALSE(heat_up_power(Area{}, HeatFlux::from_si(11)));
     CHECK_FALSE(with_margin(Power::from_si(2000), 1.01));
+}
+
+TEST_CASE("air of a house and its rooms by EN 12831-1:2017") {
+    // Worked by hand from equations 18 to 23: 300 m² of envelope at 6 m³/(h·m²), f_qv 0.05, f_fac 8, a room of 40 m².
+    using tests::Certainty;
+    tests::Verification v{
+        {"air of a house and of a room", "EN 12831-1:2017, equations 18 to 23, by hand", Certainty::computed, "m³/h"}};
+    constexpr auto flow = unit::cubic_metre_per_hour;
+    struct Row {
+        double extract, combustion, supply, adjustment, leakage, drawn_in, part, room;
+    };
+    for (const Row& r : {Row{0, 0, 0, 1.0, 90.0, 0.0, 12.0, 24.0},
+                         {60, 0, 0, 0.849057, 76.4151, 60.0, 18.18868, 28.37736},
+                         {20, 80, 0, 0.669421, 60.2479, 100.0, 21.36639, 29.39945},
+                         {0, 0, 90, 0.714286, 64.2857, 0.0, 8.57143, 17.14286}}) {
+        const AirZone zone{unit::square_metre(300),
+                           unit::cubic_metre_per_hour_square_metre(6),
+                           0.05,
+                           8.0,
+                           flow(r.extract),
+                           flow(r.combustion),
+                           flow(r.supply)};
+        const auto air = air_of_zone(zone);
+        REQUIRE(air);
+        const auto part = part_of_room(*air, zone, unit::square_metre(40));
+        CHECK(air->adjustment == Approx(r.adjustment).margin(1e-6));
+        v.check(r.leakage, air->leakage.in(flow), 1e-4);
+        v.check(r.drawn_in, air->drawn_in.in(flow), 1e-9);
+        v.check(r.part, part.in(flow), 1e-5);
+        v.check(r.room, air_of_room(*air, part, 2.0).in(flow), 1e-5);
+        // The parts of all rooms are the whole, and one room has at most the whole.
+        CHECK(part_of_room(*air, zone, zone.envelope).si() == Approx(air->through_envelope.si()).epsilon(1e-12));
+        CHECK(air_of_room(*air, air->through_envelope, 2.0).si() == Approx(air->through_envelope.si()).epsilon(1e-12));
+    }
+    CHECK(technical_air(flow(30), flow(20), flow(0)).in(flow) == Approx(30.0));
+    CHECK(technical_air(flow(30), flow(20), flow(40)).in(flow) == Approx(60.0));
+}
+
+TEST_CASE("a house that nothing leaks into, and figures that no house has") {
+    constexpr auto flow = unit::cubic_metre_per_hour;
+    const AirZone tight{unit::square_metre(300), {}, 0.05, 8.0, {}, {}, {}};
+    REQUIRE(air_of_zone(tight));
+    CHECK(air_of_zone(tight)->through_envelope.si() == 0.0);
+    CHECK(air_of_room(*air_of_zone(tight), {}, 2.0).si() == 0.0);
+    CHECK(part_of_room(*air_of_zone(tight), AirZone{}, {}).si() == 0.0);
+    auto drawn = tight;
+    drawn.extract = flow(50);  // what fans take out comes in somewhere
+    CHECK(air_of_zone(drawn)->through_envelope.in(flow) == Approx(50.0));
+    for (const double bad : {-1.0, nan_value}) {
+        auto zone = tight;
+        zone.envelope = unit::square_metre(bad);
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.permeability = unit::cubic_metre_per_hour_square_metre(bad);
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.extract = flow(bad);
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.combustion = flow(bad);
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.supply = flow(bad);
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.volume_flow_factor = bad;
+        CHECK_FALSE(air_of_zone(zone));
+        zone = tight;
+        zone.facade_factor = bad;
+        CHECK_FALSE(air_of_zone(zone));
+    }
+    auto zone = tight;
+    zone.volume_flow_factor = 0.0;
+    CHECK_FALSE(air_of_zone(zone));
+    zone.volume_flow_factor = 1.01;
+    CHECK_FALSE(air_of_zone(zone));
 }

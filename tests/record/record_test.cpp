@@ -44,11 +44,11 @@ TEST_CASE("the record reads back and ends in a newline") {
     std::vector<std::string> keys;
     for (const auto& [key, value] : json.items()) keys.push_back(key);
     CHECK(keys ==
-          std::vector<std::string>{
-              "record",        "record_version", "origin",      "verdict",        "findings",    "job",
-              "design",        "sizes",          "source_line", "flow_for_all_c", "wider_pipes", "section_remedies",
-              "build_ups",     "totals",         "rules",       "operation",      "plant",       "flags",
-              "circumstances", "register",       "derivations"});
+          std::vector<std::string>{"record",      "record_version",   "origin",    "verdict",     "findings",
+                                   "job",         "design",           "sizes",     "source_line", "flow_for_all_c",
+                                   "wider_pipes", "section_remedies", "build_ups", "air",         "totals",
+                                   "rules",       "operation",        "plant",     "flags",       "circumstances",
+                                   "register",    "derivations"});
     CHECK(json["origin"]["job_sha256"] == sample().origin.job_sha256);
     CHECK(text.find("NaN") == std::string::npos);
 }

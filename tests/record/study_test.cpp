@@ -20,10 +20,11 @@ namespace {
 void check_totals(const Json& json) {
     const Json& totals = json["totals"];
     const Json& rooms = json["design"]["rooms"];
-    double losses = 0.0, leaving = 0.0, area = 0.0, loss = 0.0, output = 0.0, load = 0.0;
+    double losses = 0.0, leaving = 0.0, air = 0.0, area = 0.0, loss = 0.0, output = 0.0, load = 0.0;
     for (std::size_t i = 0; i < rooms.size(); ++i) {
         losses += rooms[i]["loss_w"].get<double>();
         leaving += rooms[i]["loss_to_outside_w"].get<double>();
+        air += rooms[i]["air_not_at_once_w"].get<double>();
         CHECK(totals["rooms"][i]["surplus_w"].get<double>() ==
               Approx(rooms[i]["output_w"].get<double>() - rooms[i]["load_w"].get<double>()).margin(1e-6));
         if (!json["job"]["rooms"][i]["heated"].get<bool>()) continue;
@@ -34,7 +35,8 @@ void check_totals(const Json& json) {
     }
     CHECK(totals["losses_w"].get<double>() == Approx(losses));
     CHECK(totals["leaving_w"].get<double>() == Approx(leaving));
-    CHECK(totals["between_rooms_w"].get<double>() == Approx(leaving - losses).margin(1e-6));
+    CHECK(totals["between_rooms_w"].get<double>() == Approx(leaving - losses + air).margin(1e-6));
+    CHECK(totals["air_not_at_once_w"].get<double>() == Approx(-air).margin(1e-6));
     CHECK(totals["heated"]["floor_area_m2"].get<double>() == Approx(area));
     CHECK(totals["heated"]["loss_w"].get<double>() == Approx(loss));
     CHECK(totals["heated"]["output_w"].get<double>() == Approx(output));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 #include "loopfolio/reference/reference.hpp"
 #include "loopfolio/reference/thresholds.hpp"
+#include "loopfolio/reference/ventilation.hpp"
 
 #include "support/catch.hpp"
 
@@ -42,6 +43,19 @@ void add_tables(std::vector<Use>& uses) {
         uses.push_back({std::string{r.name} + " air", r.air_changes_source});
     }
     uses.push_back({"reference room", reference_room().source});
+    add(uses, "volume flow factor", standard_air().volume_flow_factor);
+    uses.push_back({"standard air", standard_air().source});
+    for (const auto& r : room_uses()) {
+        add(uses, std::string{r.name} + " minimum air", minimum_air(r.use));
+        for (const auto& by : air_by_names())
+            add(uses, std::string{r.name} + " replaced air", replaced_air_changes(by.value, r.use, GuideCategory::b));
+    }
+    for (const auto& flue : flue_names()) add(uses, std::string{flue.name} + " flue", flue_air(flue.value));
+    for (const int year : {2020, 2026}) {
+        const auto day = date::year{year} / date::December / 31;
+        add(uses, "permeability", untested_permeability(Nation::england, day, {}));
+        add(uses, "permeability", untested_permeability(Nation::elsewhere, day, Era::from_2012));
+    }
 }
 
 void add_fabric(std::vector<Use>& uses) {

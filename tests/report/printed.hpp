@@ -90,6 +90,7 @@ using TableChecks = std::map<std::string, std::function<ExpectedTable()>>;
 void add_installer_tables(const Printing& p, TableChecks& out);
 void add_state_tables(const Printing& p, TableChecks& out);
 void add_assessor_tables(const Printing& p, TableChecks& out);
+void add_air_tables(const Printing& p, TableChecks& out);
 void add_register_tables(const Printing& p, TableChecks& out);
 void add_season_tables(const Printing& p, TableChecks& out);
 void add_household_tables(const Printing& p, TableChecks& out);

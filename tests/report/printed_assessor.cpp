@@ -52,13 +52,15 @@ ExpectedTable rules_in_force(const Printing& p) {
 
 ExpectedTable whole_house(const Printing& p) {
     using namespace texts::build_ups;
-    Power losses, leaving;
+    Power losses, leaving, air;
     for (const auto& room : p.d.rooms) {
         losses += room.loss;
         leaving += room.loss_to_outside;
+        air += room.air_not_at_once;
     }
     std::vector<std::string> cells;
-    for (const Power power : {losses, leaving - losses, leaving}) cells.push_back(cell(power, unit::watt, 0));
+    for (const Power power : {losses, leaving - losses + air, -air, leaving})
+        cells.push_back(cell(power, unit::watt, 0));
     for (const Power power : {p.d.duty.heat_up, p.d.duty.downward, p.d.pipe_loss}) {
         if (power > Power{}) cells.push_back(cell(power, unit::watt, 0));
     }
@@ -316,7 +318,8 @@ ExpectedTable air(const Printing& p) {
     using namespace texts::build_ups;
     Indices rows;
     for (std::size_t i = 0; i < p.job.rooms.size(); ++i) {
-        if (p.job.rooms[i].heated && p.job.rooms[i].ventilation) rows.push_back(i);
+        const auto& room = p.job.rooms[i];
+        if (room.heated && room.ventilation && !room.house_air.given()) rows.push_back(i);
     }
     const auto& w = p.words;
     const auto fans = [&](std::size_t i) -> const job::MechanicalVentilation& { return *p.job.rooms[i].ventilation; };

@@ -160,6 +160,7 @@ TEST_CASE("every figure of every table is the study's, in its unit and rounded a
         add_state_tables(p->printing, checks);
         add_assessor_tables(p->printing, checks);
         add_register_tables(p->printing, checks);
+        add_air_tables(p->printing, checks);
         add_season_tables(p->printing, checks);
         add_household_tables(p->printing, checks);
         each<report::Table>(p->pack, [&, &name = name](const report::Table& table) {

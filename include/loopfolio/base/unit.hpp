@@ -64,6 +64,8 @@ inline constexpr Unit<VolumeFlow> litre_per_second{1e-3, "L/s", "_l_per_s"};
 inline constexpr Unit<VolumeFlow> litre_per_minute{1e-3 / 60.0, "L/min", "_l_per_min"};
 inline constexpr Unit<VolumeFlow> cubic_metre_per_hour{1.0 / 3600.0, "m³/h", "_m3_per_h"};
 inline constexpr Unit<MassFlow> kilogram_per_second{1.0, "kg/s", "_kg_per_s"};
+/// Air permeability of an envelope.
+inline constexpr Unit<Velocity> cubic_metre_per_hour_square_metre{1.0 / 3600.0, "m³/(h·m²)", "_m3_per_h_m2"};
 inline constexpr Unit<AirChangeRate> per_hour{1.0 / 3600.0, "1/h", "_per_hour"};
 inline constexpr Unit<Density> kilogram_per_cubic_metre{1.0, "kg/m³", "_kg_per_m3"};
 inline constexpr Unit<DynamicViscosity> millipascal_second{1e-3, "mPa·s", "_mpa_s"};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "loopfolio/base/quantity.hpp"
+#include "loopfolio/design/air.hpp"
 #include "loopfolio/design/caveat.hpp"
 #include "loopfolio/design/finding.hpp"
 #include "loopfolio/design/house.hpp"
@@ -53,11 +54,14 @@ struct RoomResult {
     LossMethod method = LossMethod::none;
     std::optional<AreaMethod> by_area;
     std::optional<ElementMethod> by_elements;
-    Power loss;             ///< the loss of the method adopted
-    Power loss_to_outside;  ///< `loss` without the heat that only moves to other rooms
-    Power heat_up;          ///< to warm up after a setback, or the margin for intermittent heating
-    Power load;             ///< `loss` and `heat_up` together: what the room's emitters must give
-    Power output;           ///< of the room's emitters at design temperatures
+    Power loss;  ///< the loss of the method adopted
+    /// Of `loss`, to warm air that does not enter every room of the house at once.
+    Power air_not_at_once;
+    /// `loss` without the heat that only moves to other rooms and without `air_not_at_once`.
+    Power loss_to_outside;
+    Power heat_up;  ///< to warm up after a setback, or the margin for intermittent heating
+    Power load;     ///< `loss` and `heat_up` together: what the room's emitters must give
+    Power output;   ///< of the room's emitters at design temperatures
     int emitters = 0;
     /// Temperature that the room reaches on the design day with its emitters at design temperatures, if that is too
     /// low. Other rooms are taken to be as warm as they are meant to be.
@@ -243,6 +247,7 @@ struct Design {
     std::vector<int> node_parent_section;
     /// By node: the section that takes its water back; the same as its parent where flow and return run together.
     std::vector<int> node_return_section;
+    HouseAir air;
     std::vector<RoomResult> rooms;
     std::vector<EmitterResult> emitters;
     std::vector<SectionResult> sections;

@@ -74,7 +74,8 @@ struct UnheatedSpace {
 struct MechanicalVentilation {
     Input<AirChangeRate> supply;
     Input<double> recovery;             ///< share of the heat recovered from extract air, 0 to 1
-    Input<AirChangeRate> infiltration;  ///< filled from the house's air leakage unless stated
+    Input<AirChangeRate> infiltration;  ///< absent: by the standard, or from the house's leakage with a replaced table
+    Input<AirChangeRate> extract;       ///< air taken out by the fans; absent: as much as `supply`
 };
 
 }  // namespace loopfolio::job

@@ -16,6 +16,7 @@
 #include "loopfolio/job/sound.hpp"
 #include "loopfolio/job/system_water.hpp"
 #include "loopfolio/reference/fabric.hpp"
+#include "loopfolio/reference/ventilation.hpp"
 
 #include <optional>
 #include <string>
@@ -40,9 +41,17 @@ struct Conditions {
     Input<Length> height_above_station;
     /// Temperature fall with height; filled where a height is given.
     Input<Quantity<0, -1, 0, 1>> lapse;
-    Input<Temperature> station_outdoor;     ///< as stated, once `outdoor` is derived
+    Input<Temperature> station_outdoor;  ///< as stated, once `outdoor` is derived
+    /// What gives the air changes of rooms that state none.
+    reference::AirBy air_by = reference::AirBy::en_12831_2017;
+    reference::GuideCategory guide_category{};  ///< with AirBy::guide_categories
+    /// Of the rooms' outside area at 50 Pa; derived from `leakage_at_50_pa`, or filled where a room takes its air from
+    /// the standard.
+    Input<Velocity> air_permeability;
+    Input<double> volume_flow_factor;       ///< filled where a room takes its air from the standard
+    int exposed_sides = 2;                  ///< of the house, that the wind reaches: 1 to 4
     Input<AirChangeRate> leakage_at_50_pa;  ///< air leakage of the house when tested; absent: not tested
-    Input<double> leakage_divisor;          ///< filled where a leakage is given
+    Input<double> leakage_divisor;          ///< filled where a leakage is given and a replaced table is used
     Input<HeatFlux> heat_up;                ///< to warm up after a setback, per floor area; absent: none
     /// Share of the load for intermittent heating, used instead of `heat_up`; absent: none.
     Input<double> intermittent_margin;
@@ -100,8 +109,12 @@ struct Room {
     Input<Area> floor_area;
     Input<Length> ceiling_height;
     Input<Temperature> temperature;    ///< filled from `use` unless stated
-    Input<AirChangeRate> air_changes;  ///< filled from `use` unless stated or derived from `ventilation`
+    Input<AirChangeRate> air_changes;  ///< derived by the standard unless stated, or filled from a replaced table
+    Input<AirChangeRate> house_air;    ///< derived: what of `air_changes` counts for the house as a whole
+    Input<AirChangeRate> minimum_air;  ///< filled from `use` where the standard gives the air changes
     std::optional<MechanicalVentilation> ventilation;
+    reference::Flue flue = reference::Flue::none;
+    Input<VolumeFlow> flue_air;                     ///< that a fire or flue takes; filled from `flue` unless stated
     Input<HeatFlux> heat_up;                        ///< filled from the conditions unless stated
     std::optional<Fabric> fabric;                   ///< by-area method, derived rate
     std::optional<Input<HeatFlux>> heat_loss_rate;  ///< by-area method, the firm's own rate

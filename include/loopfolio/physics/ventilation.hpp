@@ -29,6 +29,36 @@ struct MechanicalVentilation {
 /// Nothing outside the ranges above.
 [[nodiscard]] std::optional<AirChangeRate> air_changes_to_warm(const MechanicalVentilation& ventilation);
 
+/// Rooms between which air can move, as EN 12831-1:2017 has them in clause 6.3.3: a house. Areas and flows >= 0.
+struct AirZone {
+    Area envelope;                    ///< outside area of its rooms
+    Velocity permeability;            ///< of that area at 50 Pa, m3/(h m2)
+    double volume_flow_factor = 0.0;  ///< f_qv: leakage in use as a share of that at 50 Pa, above 0, at most 1
+    double facade_factor = 0.0;       ///< f_fac, above 0: how far the wind reaches
+    VolumeFlow extract;               ///< that fans take out of its rooms
+    VolumeFlow combustion;            ///< that fires and flues take besides
+    VolumeFlow supply;                ///< that fans bring in from outdoors
+};
+struct ZoneAir {
+    double adjustment = 1.0;      ///< f_e: leakage that is left where fans and flues change the pressure
+    VolumeFlow leakage;           ///< by wind and buoyancy
+    VolumeFlow drawn_in;          ///< what fans and flues take out and fans do not bring in
+    VolumeFlow through_envelope;  ///< the two together
+};
+/// Equations 20 to 22 of EN 12831-1:2017 without openings made for air (their numbers are from memory). Nothing
+/// outside the ranges above.
+[[nodiscard]] std::optional<ZoneAir> air_of_zone(const AirZone& zone);
+
+/// A room's part of the zone's air through the envelope, by its outside area: equation 19.
+[[nodiscard]] VolumeFlow part_of_room(const ZoneAir& air, const AirZone& zone, Area envelope);
+
+/// Air through a room's own envelope on its windward side: equation 18. The leakage counts `direction_factor` times
+/// (f_dir, >= 1), but a room never has more than the whole zone.
+[[nodiscard]] VolumeFlow air_of_room(const ZoneAir& air, VolumeFlow part, double direction_factor);
+
+/// What fans and flues move through a room counts towards its minimum: equation 23.
+[[nodiscard]] VolumeFlow technical_air(VolumeFlow supply, VolumeFlow extract, VolumeFlow combustion);
+
 /// What an unheated space has of heat from the rooms beside it and loss to outside.
 struct UnheatedSpace {
     HeatLossCoefficient to_rooms;    ///< >= 0, H_iu: transmission and air between rooms and space

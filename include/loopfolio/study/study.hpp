@@ -6,6 +6,7 @@
 #include "loopfolio/design/operation.hpp"
 #include "loopfolio/design/plant.hpp"
 #include "loopfolio/design/remedies.hpp"
+#include "loopfolio/study/air.hpp"
 #include "loopfolio/study/build_up.hpp"
 #include "loopfolio/study/catalogue_sizes.hpp"
 #include "loopfolio/study/circumstances.hpp"
@@ -84,6 +85,7 @@ struct Study {
     /// Flow temperature at which every present emitter is large enough, if there is one.
     std::optional<Temperature> flow_for_all;
     std::vector<std::vector<BuildUp>> build_ups;  ///< by room and element
+    AirComparison air;                            ///< by the standard in force and by the table that it replaced
     Totals totals;                                ///< sums and shares that the pages print
     design::Trace trace;
 };

@@ -50,7 +50,8 @@ struct Totals {
     HeatedTotal heated;
     Power losses;                        ///< of all rooms, what moves between them included
     Power between_rooms;                 ///< zero or below: what is in `losses` and stays in the house
-    Power leaving;                       ///< the sum of both
+    Power air_not_at_once;               ///< zero or below: of `losses`, air that does not enter every room at once
+    Power leaving;                       ///< the sum of the three
     TemperatureDifference drop;          ///< design flow temperature less what comes back of all emitters together
     std::vector<Pressure> index_so_far;  ///< along the index circuit: after each step, the emitter and the heat source
     std::optional<Pressure> index_left_over;            ///< that the head has over the last of these, where it counts

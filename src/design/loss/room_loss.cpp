@@ -72,7 +72,8 @@ std::optional<UValue> floor_u_value(const job::Fabric& fabric, const ReferenceSu
     return physics::ground_floor_u_value(s.floor, edge_of(s), fabric.floor_insulation.value, ground_of(fabric.ground));
 }
 
-void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const ReferenceSurfaces& s) {
+void trace_terms(Trace& trace, const job::Room& room, const AirSteps& air, const AreaMethod& a,
+                 const ReferenceSurfaces& s) {
     const auto& f = *room.fabric;
     const auto u = [](UValue v) { return fixed(v.si(), 2); };
     const auto m2 = [](Area v) { return fixed(v.si(), 2); };
@@ -104,7 +105,7 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     }
     trace.step({steps::thermal_bridges{}, steps::thermal_bridges_formula{.addition = u(f.thermal_bridge.value)},
                 per(a.bridges), f.thermal_bridge.source});
-    trace_air(trace, room);
+    trace_air(trace, room, air);
     trace.step({steps::ventilation{},
                 steps::ventilation_by_area_formula{.heat = fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
                                                    .changes = fixed(room.air_changes.value.in(unit::per_hour), 2),
@@ -113,7 +114,7 @@ void trace_terms(Trace& trace, const job::Room& room, const AreaMethod& a, const
     trace.step({steps::sum_per_kelvin{}, {}, per(a.per_kelvin), ""});
 }
 
-std::optional<AreaMethod> derived_rate(const job::Room& room, Area size, Trace* trace) {
+std::optional<AreaMethod> derived_rate(const job::Room& room, Area size, const AirSteps& air, Trace* trace) {
     const auto& f = *room.fabric;
     const auto s = surfaces_of(f, room.ceiling_height.value, size);
     AreaMethod a;
@@ -131,25 +132,26 @@ std::optional<AreaMethod> derived_rate(const job::Room& room, Area size, Trace* 
         reference::limits().air_heat_capacity_wh_per_m3k, room.air_changes.value, s.floor * room.ceiling_height.value);
     a.ventilation = ventilation / s.floor;
     a.per_kelvin = a.walls + a.glazing + a.roof + a.floor + a.bridges + a.ventilation;
-    if (trace != nullptr) trace_terms(*trace, room, a, s);
+    if (trace != nullptr) trace_terms(*trace, room, air, a, s);
     return a;
 }
 
-std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference difference, Trace* trace) {
+std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference difference, const AirSteps& air,
+                                  Trace* trace) {
     AreaMethod a;
     if (room.heat_loss_rate) {
         a.stated_rate = true;
         a.rate = room.heat_loss_rate->value;
         if (difference.si() > 0.0) a.per_kelvin = a.rate / difference;
     } else {
-        const auto derived = derived_rate(room, room.floor_area.value, trace);
+        const auto derived = derived_rate(room, room.floor_area.value, air, trace);
         if (!derived) return {};
         a = *derived;
         a.rate = a.per_kelvin * difference;
         // Shown to the assessor only, so that it costs nothing where nothing is printed.
         if (const auto fixed_size = trace == nullptr
                                         ? std::nullopt
-                                        : derived_rate(room, reference::reference_room().floor_area, nullptr)) {
+                                        : derived_rate(room, reference::reference_room().floor_area, air, nullptr)) {
             a.fixed_rate = fixed_size->per_kelvin * difference;
         }
     }
@@ -170,6 +172,12 @@ std::optional<AreaMethod> by_area(const job::Room& room, TemperatureDifference d
     return a;
 }
 
+Power heat_of_air(const job::Room& room, AirChangeRate rate, TemperatureDifference difference) {
+    const Volume volume = room.floor_area.value * room.ceiling_height.value;
+    return physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k, rate, volume) *
+           difference;
+}
+
 /// Temperature difference across an element, from the room to the other side, never below zero. Heat from a warmer
 /// neighbouring room is not counted on, because its heating may be turned off.
 TemperatureDifference across(const job::Element& e, const job::Room& room, const job::Job& job,
@@ -187,7 +195,8 @@ TemperatureDifference across(const job::Element& e, const job::Room& room, const
     return std::max(d, TemperatureDifference{});
 }
 
-void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m, TemperatureDifference difference) {
+void trace_elements(Trace& trace, const job::Room& room, const AirSteps& air, const ElementMethod& m,
+                    TemperatureDifference difference) {
     for (std::size_t i = 0; i < room.elements.size(); ++i) {
         const auto& e = room.elements[i];
         trace_build_up(trace, e, m.layered[i]);
@@ -199,7 +208,7 @@ void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m,
         trace.step({steps::element{.name = std::move(name)}, std::move(formula), text(m.elements[i], unit::watt, 0),
                     e.u_value.source});
     }
-    trace_air(trace, room);
+    trace_air(trace, room, air);
     trace.step({steps::ventilation{},
                 steps::ventilation_formula{.heat = fixed(reference::limits().air_heat_capacity_wh_per_m3k, 2),
                                            .changes = fixed(room.air_changes.value.in(unit::per_hour), 2),
@@ -209,7 +218,8 @@ void trace_elements(Trace& trace, const job::Room& room, const ElementMethod& m,
     trace.step({steps::loss_by_elements{}, shared::sum{}, text(m.loss, unit::watt, 0), "en-12831-1"});
 }
 
-ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference, Trace* trace) {
+ElementMethod by_elements(const job::Job& job, const job::Room& room, TemperatureDifference difference,
+                          const AirSteps& air, Trace* trace) {
     ElementMethod m;
     m.elements.reserve(room.elements.size());
     for (const auto& e : room.elements) {
@@ -222,28 +232,31 @@ ElementMethod by_elements(const job::Job& job, const job::Room& room, Temperatur
         (inside ? m.to_rooms : m.to_outside) += loss;
         if (inside) m.inside += e.area.value * u;
     }
-    const auto air = physics::ventilation_coefficient(reference::limits().air_heat_capacity_wh_per_m3k,
-                                                      room.air_changes.value,
-                                                      room.floor_area.value * room.ceiling_height.value);
-    m.ventilation = air * difference;
+    m.ventilation = heat_of_air(room, room.air_changes.value, difference);
     m.loss = m.to_outside + m.to_rooms + m.ventilation;
     if (difference.si() > 0.0) m.outside = (m.to_outside + m.ventilation) / difference;
-    if (trace != nullptr) trace_elements(*trace, room, m, difference);
+    if (trace != nullptr) trace_elements(*trace, room, air, m, difference);
     return m;
 }
 
 /// The most detailed method is adopted: a figure from another survey that the job states, then elements, then area.
-void adopt(const job::Room& room, RoomResult& r) {
+void adopt(const job::Room& room, TemperatureDifference difference, RoomResult& r) {
+    const Power not_at_once = room.house_air.given()
+                                  ? heat_of_air(room, room.air_changes.value - room.house_air.value, difference)
+                                  : Power{};
     if (room.heat_loss) {
         r.method = LossMethod::other_survey;
         r.loss = r.loss_to_outside = room.heat_loss->value;
     } else if (r.by_elements) {
         r.method = LossMethod::elements;
         r.loss = r.by_elements->loss;
-        r.loss_to_outside = r.by_elements->to_outside + r.by_elements->ventilation;
+        r.air_not_at_once = not_at_once;
+        r.loss_to_outside = r.by_elements->to_outside + r.by_elements->ventilation - not_at_once;
     } else if (r.by_area) {
         r.method = LossMethod::area;
-        r.loss = r.loss_to_outside = r.by_area->loss;
+        r.loss = r.by_area->loss;
+        if (!r.by_area->stated_rate) r.air_not_at_once = not_at_once;
+        r.loss_to_outside = r.loss - r.air_not_at_once;
     }
 }
 
@@ -301,6 +314,7 @@ void flag_room(const job::Room& room, const RoomResult& r, int index, std::vecto
 
 void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>& refusals, Trace* trace) {
     design.rooms.resize(job.rooms.size());
+    design.air = air_of(job);
     for (std::size_t i = 0; i < job.rooms.size(); ++i) {
         const auto& room = job.rooms[i];
         auto& r = design.rooms[i];
@@ -315,19 +329,23 @@ void find_room_losses(const job::Job& job, Design& design, std::vector<Refusal>&
                                                           .outdoor = fixed(job.conditions.outdoor.value.celsius(), 1)},
                          text(difference, unit::kelvin, 1), ""});
         }
+        const AirSteps air{job.conditions, design.air, design.air.rooms[i]};
         const auto refuse = [&](const char* field, const char* rule, Hint hint) {
             refusals.push_back({fmt::format("rooms[{}]{}", i, field), room.place, rule, std::move(hint)});
         };
         if (room.fabric || room.heat_loss_rate) {
-            r.by_area = by_area(room, difference, trace);
+            r.by_area = by_area(room, difference, air, trace);
             if (!r.by_area) {
                 refuse(".fabric", "has a floor on the ground that lies outside the range of ISO 13370",
                        "check the room's area, or list its `elements` with the floor's U-value");
             }
         }
-        if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, trace);
-        adopt(room, r);
-        if (trace != nullptr) trace->step({steps::loss_adopted{}, {}, text(r.loss, unit::watt, 0), ""});
+        if (!room.elements.empty()) r.by_elements = by_elements(job, room, difference, air, trace);
+        adopt(room, difference, r);
+        if (trace != nullptr) {
+            trace->step({steps::loss_adopted{}, {}, text(r.loss, unit::watt, 0), ""});
+            trace_house_air(*trace, room, air, r);
+        }
         if (!add_allowance(job.conditions, room, r)) {
             refuse("", "has an allowance to warm up that no relation covers",
                    "check `heat_up` under `conditions`: how far the room cools and in what time it is to be warm");

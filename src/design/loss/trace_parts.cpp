@@ -4,6 +4,7 @@
 
 #include "design/resolve/derive.hpp"
 #include "loopfolio/base/number_text.hpp"
+#include "loopfolio/reference/ventilation.hpp"
 #include "texts/steps_of_heat_loss.hpp"
 #include "texts/steps_shared.hpp"
 
@@ -131,7 +132,101 @@ void trace_build_up(Trace& trace, const job::Element& e, const std::optional<phy
     }
 }
 
-void trace_air(Trace& trace, const job::Room& room) {
+namespace {
+
+constexpr const auto& m3_per_h = unit::cubic_metre_per_hour;
+
+std::string cubic_metres(VolumeFlow flow) { return fixed(flow.in(m3_per_h), 1); }
+
+void trace_permeability(Trace& trace, const AirSteps& air) {
+    const auto& c = air.conditions;
+    if (!c.leakage_at_50_pa.given() || !c.air_permeability.given()) return;
+    trace.step({steps::permeability{},
+                steps::permeability_formula{.rate = fixed(c.leakage_at_50_pa.value.in(unit::per_hour), 2),
+                                            .volume = fixed(air.house.volume.si(), 1),
+                                            .envelope = fixed(air.house.zone.envelope.si(), 1)},
+                text(c.air_permeability.value, unit::cubic_metre_per_hour_square_metre, 2), c.leakage_at_50_pa.source});
+}
+
+/// Air through the envelope: straight from the permeability, or as a part of the house's where fans and flues draw.
+void trace_envelope(Trace& trace, const AirSteps& air) {
+    const auto& [zone, whole] = std::tie(air.house.zone, air.house.air);
+    const auto source = std::string{reference::standard_air().source};
+    const std::string permeability = fixed(zone.permeability.in(unit::cubic_metre_per_hour_square_metre), 2);
+    const bool unbalanced = zone.extract + zone.combustion != zone.supply;
+    if (unbalanced) {
+        trace.step({steps::air_adjustment{},
+                    steps::air_adjustment_formula{.facade = fixed(zone.facade_factor, 0),
+                                                  .ratio = fixed(zone.volume_flow_factor, 3),
+                                                  .extract = cubic_metres(zone.extract),
+                                                  .combustion = cubic_metres(zone.combustion),
+                                                  .supply = cubic_metres(zone.supply),
+                                                  .permeability = permeability,
+                                                  .envelope = fixed(zone.envelope.si(), 1)},
+                    fixed(whole.adjustment, 3), source});
+        trace.step({steps::air_of_house{},
+                    steps::air_of_house_formula{.drawn_in = cubic_metres(whole.drawn_in),
+                                                .permeability = permeability,
+                                                .envelope = fixed(zone.envelope.si(), 1),
+                                                .ratio = fixed(zone.volume_flow_factor, 3),
+                                                .adjustment = fixed(whole.adjustment, 3)},
+                    text(whole.through_envelope, m3_per_h, 1), source});
+        trace.step({steps::leakage_of_room{},
+                    steps::leakage_by_part_formula{.envelope = fixed(air.room.envelope.si(), 2),
+                                                   .whole = fixed(zone.envelope.si(), 1),
+                                                   .air = cubic_metres(whole.through_envelope)},
+                    text(air.room.leakage, m3_per_h, 1), source});
+    } else {
+        trace.step({steps::leakage_of_room{},
+                    steps::leakage_of_room_formula{.envelope = fixed(air.room.envelope.si(), 2),
+                                                   .permeability = permeability,
+                                                   .ratio = fixed(zone.volume_flow_factor, 3)},
+                    text(air.room.leakage, m3_per_h, 1), air.conditions.air_permeability.source});
+    }
+    const std::string factor = fixed(air.house.direction_factor, 0), leakage = cubic_metres(air.room.leakage);
+    KeyedText how = steps::windward_formula{
+        .factor = factor, .leakage = leakage, .house = cubic_metres(whole.through_envelope)};
+    if (unbalanced) {
+        how = steps::windward_drawn_formula{
+            .share = fixed(whole.through_envelope > VolumeFlow{} ? whole.leakage / whole.through_envelope : 0.0, 3),
+            .factor = factor,
+            .leakage = leakage,
+            .house = cubic_metres(whole.through_envelope)};
+    }
+    trace.step({steps::windward{}, std::move(how), text(air.room.through_envelope, m3_per_h, 1), source});
+}
+
+void trace_standard_air(Trace& trace, const job::Room& room, const AirSteps& air) {
+    const auto source = std::string{reference::standard_air().source};
+    trace_permeability(trace, air);
+    trace_envelope(trace, air);
+    trace.step({steps::minimum_air{},
+                steps::minimum_air_formula{.changes = fixed(room.minimum_air.value.in(unit::per_hour), 2),
+                                           .volume = fixed(air.room.volume.si(), 1)},
+                text(air.room.minimum, m3_per_h, 1), room.minimum_air.source});
+    KeyedText greater = steps::outdoor_air_formula{.envelope = cubic_metres(air.room.through_envelope),
+                                                   .minimum = cubic_metres(air.room.minimum)};
+    if (air.room.technical > VolumeFlow{}) {
+        greater = steps::outdoor_air_fans_formula{.envelope = cubic_metres(air.room.through_envelope),
+                                                  .minimum = cubic_metres(air.room.minimum),
+                                                  .technical = cubic_metres(air.room.technical)};
+    }
+    trace.step({steps::outdoor_air{}, std::move(greater), text(air.room.outdoor, m3_per_h, 1), source});
+    KeyedText changes = steps::changes_of_air_formula{.air = cubic_metres(air.room.outdoor),
+                                                      .volume = fixed(air.room.volume.si(), 1)};
+    if (room.ventilation) {
+        changes = steps::changes_of_air_fans_formula{.air = cubic_metres(air.room.outdoor),
+                                                     .fans = cubic_metres(air.room.supply),
+                                                     .recovered = fixed(room.ventilation->recovery.value, 2),
+                                                     .volume = fixed(air.room.volume.si(), 1)};
+    }
+    trace.step({steps::changes_of_air{}, std::move(changes), text(room.air_changes.value, unit::per_hour, 3), source});
+}
+
+}  // namespace
+
+void trace_air(Trace& trace, const job::Room& room, const AirSteps& air) {
+    if (air.room.by_standard) return trace_standard_air(trace, room, air);
     if (!room.ventilation) return;
     const auto& v = *room.ventilation;
     trace.step({steps::air_to_warm{},
@@ -139,6 +234,25 @@ void trace_air(Trace& trace, const job::Room& room) {
                                            .fans = fixed(v.supply.value.in(unit::per_hour), 2),
                                            .recovered = fixed(v.recovery.value, 2)},
                 text(room.air_changes.value, unit::per_hour, 3), "en-12831-1"});
+}
+
+void trace_house_air(Trace& trace, const job::Room& room, const AirSteps& air, const RoomResult& r) {
+    if (!room.house_air.given() || r.air_not_at_once <= Power{}) return;
+    KeyedText greater = steps::air_at_once_formula{.leakage = cubic_metres(air.room.leakage),
+                                                   .share = fixed(air.house.house_share, 1),
+                                                   .minimum = cubic_metres(air.room.minimum)};
+    if (air.room.technical > VolumeFlow{}) {
+        greater = steps::air_at_once_fans_formula{.leakage = cubic_metres(air.room.leakage),
+                                                  .share = fixed(air.house.house_share, 1),
+                                                  .minimum = cubic_metres(air.room.minimum),
+                                                  .technical = cubic_metres(air.room.technical)};
+    }
+    trace.step({steps::air_at_once{}, std::move(greater), text(air.room.outdoor_in_house, m3_per_h, 1),
+                std::string{reference::standard_air().source}});
+    trace.step({steps::loss_in_house{},
+                steps::loss_in_house_formula{.loss = text(r.loss, unit::watt, 0),
+                                             .air = text(r.air_not_at_once, unit::watt, 0)},
+                text(r.loss - r.air_not_at_once, unit::watt, 0), ""});
 }
 
 void trace_allowance(Trace& trace, const job::Conditions& c, const job::Room& room, const RoomResult& r) {

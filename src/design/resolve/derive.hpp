@@ -14,7 +14,8 @@
 namespace loopfolio::design {
 
 // What a filled job states in parts. A figure outside the range of its formula stays absent.
-void derive_fabric(job::Job& job);    ///< outdoor temperature, air changes, U-values, factors
+void derive_fabric(job::Job& job);    ///< outdoor temperature, air, U-values, factors
+void derive_air(job::Job& job);       ///< permeability, and air changes of rooms that state none
 void derive_emitters(job::Job& job);  ///< outputs, lengths of floor loops
 
 /// Transmittance of an element's layers by ISO 6946, in a filled job. Nothing without layers.

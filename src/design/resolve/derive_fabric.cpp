@@ -24,21 +24,6 @@ void derive_outdoor(job::Conditions& c) {
     c.outdoor.low = c.outdoor.high = {};
 }
 
-void derive_air_changes(job::Room& room) {
-    if (!room.ventilation) return;
-    const auto& v = *room.ventilation;
-    const auto rate = physics::air_changes_to_warm({v.supply.value, v.recovery.value, v.infiltration.value});
-    if (rate) room.air_changes = Input<AirChangeRate>::derived(*rate, "");
-}
-
-void derive_infiltration(const job::Conditions& c, job::Room& room) {
-    if (!room.ventilation || !c.leakage_at_50_pa.given()) return;
-    auto& infiltration = room.ventilation->infiltration;
-    if (infiltration.given()) return;
-    const auto rate = physics::leakage_by_divisor(c.leakage_at_50_pa.value, c.leakage_divisor.value);
-    if (rate) infiltration = Input<AirChangeRate>::derived(*rate, c.leakage_divisor.source);
-}
-
 /// Corrections for gaps and fasteners in an element's layers. Nothing where a part of them is out of range.
 std::optional<physics::Corrections> corrections_of(const job::Element& e, const physics::Construction& c) {
     physics::Corrections out;
@@ -151,9 +136,8 @@ std::optional<physics::Transmittance> transmittance_of(const job::Element& eleme
 
 void derive_fabric(job::Job& job) {
     derive_outdoor(job.conditions);
+    derive_air(job);
     for (auto& room : job.rooms) {
-        derive_infiltration(job.conditions, room);
-        derive_air_changes(room);
         for (auto& element : room.elements) derive_element(element);
     }
 }

@@ -35,11 +35,6 @@ void fill_fabric(job::Fabric& f) {
 void fill_room(job::Room& room) {
     const auto& use = reference::defaults_for(room.use);
     fill(room.temperature, Temperature::from_celsius(use.temperature_c), use.temperature_source);
-    if (!room.air_changes.given()) {
-        room.air_changes = Input<AirChangeRate>::filled(
-            unit::per_hour(use.air_changes_per_hour), std::string{use.air_changes_source},
-            unit::per_hour(use.air_changes_low), unit::per_hour(use.air_changes_high));
-    }
     if (room.fabric) fill_fabric(*room.fabric);
     if (room.elements.empty()) return;
     fill(room.element_thermal_bridge, reference::limits().thermal_bridge);

@@ -88,12 +88,12 @@ void fill_parts(job::Job& job) {
     auto& c = job.conditions;
     const auto& allowances = reference::allowances();
     if (c.height_above_station.given()) fill(c.lapse, allowances.lapse);
-    if (c.leakage_at_50_pa.given()) fill(c.leakage_divisor, allowances.leakage_divisor);
     for (auto& room : job.rooms) {
         if (!room.heat_up.given()) room.heat_up = c.heat_up;
         if (room.fabric) fill_floor_below(*room.fabric);
         for (auto& element : room.elements) fill_layers(element);
     }
+    fill_air(job);
     for (auto& emitter : job.emitters) fill_emitter_parts(emitter);
 }
 

@@ -10,6 +10,7 @@
 #include "report/shared/blocks.hpp"
 #include "report/shared/names.hpp"
 #include "report/shared/phrases.hpp"
+#include "texts/air.hpp"
 #include "texts/assessor.hpp"
 #include "texts/common.hpp"
 
@@ -42,6 +43,10 @@ Blocks heat_losses(const Context& c) {
     Blocks out;
     heading(out, 1, c.words(losses_heading{}));
     out.push_back(whole_house(c));
+    if (auto air = air_of_rooms(c); !air.empty()) {
+        heading(out, 2, c.words(texts::air::heading{}));
+        append(out, std::move(air));
+    }
     heading(out, 2, c.words(default_rates_heading{}));
     append(out, fabric_derivations(c));
     if (auto elements = element_losses(c); !elements.empty()) {

@@ -25,6 +25,8 @@ namespace loopfolio::report {
 [[nodiscard]] Blocks fabric_derivations(const Context& context);
 [[nodiscard]] Blocks element_losses(const Context& context);
 [[nodiscard]] Blocks methods_side_by_side(const Context& context);
+/// Air of the rooms by the standard in force and by the table that it replaced. Empty where no room has its own air.
+[[nodiscard]] Blocks air_of_rooms(const Context& context);
 
 /// The formulas that this design used, each with its range and source.
 [[nodiscard]] Table methods_table(const Context& context);

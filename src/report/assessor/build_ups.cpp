@@ -39,6 +39,7 @@ Table whole_house(const Context& c) {
     table.columns = {words_column(c.words(column_part{})), figure_column(c.words(column_heat{}), "W")};
     table.rows.push_back(row({c.words(house_rooms{}), watts(totals.losses)}));
     table.rows.push_back(row({c.words(house_inner{}), watts(totals.between_rooms)}));
+    table.rows.push_back(row({c.words(house_air{}), watts(totals.air_not_at_once)}));
     table.rows.push_back(row({c.words(house_leaves{}), watts(totals.leaving)}));
     const auto add = [&](Power part, std::string what) {
         if (part > Power{}) table.rows.push_back(row({std::move(what), watts(part)}));
@@ -239,7 +240,8 @@ Table air_table(const Context& c) {
                      figure_column(c.words(column_fans{}), "1/h"), figure_column(c.words(column_recovered{}), "%"),
                      figure_column(c.words(column_warmed{}), "1/h")};
     for (const auto& room : c.job.rooms) {
-        if (!room.heated || !room.ventilation) continue;
+        // The air of a room by the standard has a table of its own.
+        if (!room.heated || !room.ventilation || room.house_air.given()) continue;
         const auto& v = *room.ventilation;
         table.rows.push_back(row({name_of(room), figure(v.infiltration.value, unit::per_hour, 2),
                                   figure(v.supply.value, unit::per_hour, 2), figure(v.recovery.value, unit::percent, 0),
@@ -247,7 +249,7 @@ Table air_table(const Context& c) {
     }
     table.note = c.words(air_note{});
     const auto& conditions = c.job.conditions;
-    if (conditions.leakage_at_50_pa.given()) {
+    if (conditions.leakage_divisor.given()) {
         table.note = c.words(air_note_leakage{.note = table.note,
                                               .rate = text(conditions.leakage_at_50_pa.value, unit::per_hour, 1),
                                               .divisor = fixed(conditions.leakage_divisor.value, 0)});

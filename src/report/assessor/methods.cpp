@@ -87,7 +87,11 @@ bool spaces_used(const Context& c) {
     return any_element(c, [](const job::Element& e) { return e.space.has_value(); });
 }
 bool fans_used(const Context& c) {
-    return std::ranges::any_of(c.job.rooms, [](const job::Room& r) { return r.heated && r.ventilation; });
+    return std::ranges::any_of(c.job.rooms,
+                               [](const job::Room& r) { return r.heated && r.ventilation && !r.house_air.given(); });
+}
+bool air_by_standard(const Context& c) {
+    return std::ranges::any_of(c.job.rooms, [](const job::Room& r) { return r.house_air.given(); });
 }
 bool by_height(const Context& c) { return c.job.conditions.station_outdoor.given(); }
 bool heat_up_used(const Context& c) { return c.design.duty.heat_up > Power{}; }
@@ -133,6 +137,9 @@ constexpr Method methods[] = {
     {corrected, said<texts::methods::corrections>, said<corrections_equation>, said<corrections_range>, "iso-6946"},
     {spaces_used, said<texts::methods::unheated_space>, said<unheated_space_equation>, said<unheated_space_range>,
      "iso-13789"},
+    {air_by_standard, said<texts::methods::air_standard>, said<air_standard_equation>, said<air_standard_range>,
+     "en-12831-1-air"},
+    {air_by_standard, said<texts::methods::air_zone>, said<air_zone_equation>, said<air_zone_range>, "en-12831-1-air"},
     {fans_used, said<texts::methods::fans>, said<fans_equation>, said<fans_range>, "en-12831-1"},
     {by_height, said<texts::methods::height>, said<height_equation>, said<height_range>, "height-rule"},
     {heat_up_used, said<texts::methods::heat_up>, said<heat_up_equation>, said<heat_up_range>, "en-12831-1"},

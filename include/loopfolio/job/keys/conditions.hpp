@@ -59,14 +59,36 @@ inline constexpr auto conditions = table(
         .in_register("cooling with height", 1)
         .left_out("reference")
         .means("How much colder for each 100 m; only with the height."),
+    choice("air_changes_by", optional, "method", &Conditions::air_by, reference::air_by_names)
+        .left_out("`en_12831_2017`")
+        .means(
+            "What gives the air changes of rooms that state none: the standard in force, `en_12831_2017`, or a table "
+            "that it replaced, `bs_5449_1990` or `guide_categories`, which the pack then says."),
+    choice("guide_category", depends, "category", &Conditions::guide_category, reference::guide_category_names)
+        .means("Needed with `air_changes_by: guide_categories`: `a` older houses, `b` built about 2000, `c` built or "
+               "fully treated after 2006."),
+    number("air_permeability_at_50_pa_m3_per_h_m2", optional, 0, 50, unit::cubic_metre_per_hour_square_metre,
+           &Conditions::air_permeability)
+        .in_register("air permeability at 50 Pa", 1)
+        .left_out("12, with a range by age")
+        .means("Air that a test at 50 Pa drives through each square metre of the envelope; say in its note when it was "
+               "tested. Counts for rooms that state no air changes."),
+    number("volume_flow_factor", optional, 0.005, 0.3, unit::number, &Conditions::volume_flow_factor)
+        .in_register("leakage in use over that at 50 Pa", 3)
+        .left_out("0.05")
+        .means("f_qv of EN 12831-1: by shelter, height and exposed sides."),
+    whole("exposed_sides", optional, 1, 4, &Conditions::exposed_sides)
+        .left_out("2")
+        .means("Sides of the house that the wind reaches. Counts where fans or flues take air out."),
     number("leakage_at_50_pa_per_hour", optional, 0.1, 30, unit::per_hour, &Conditions::leakage_at_50_pa)
         .in_register("air changes under test at 50 Pa", 1)
         .left_out("not tested")
-        .means("Air changes of the house under test at 50 Pa: the leaks of rooms with fans that state none."),
+        .means("Air changes of the house under test at 50 Pa, instead of the permeability: converted by the rooms' "
+               "volume and outside area."),
     number("leakage_divisor", depends, 5, 50, unit::number, &Conditions::leakage_divisor)
         .in_register("divisor of the leakage under test", 0)
         .left_out("reference")
-        .means("What turns them into air changes in use; only with the test."),
+        .means("What turns them into air changes in use; only with the test and a replaced table."),
     mapping("heat_up", depends)
         .left_out("none")
         .means("To warm up again after a night's set-back, by the standard's table for heavy dwellings."),

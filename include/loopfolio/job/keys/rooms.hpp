@@ -34,8 +34,23 @@ inline constexpr auto room = table(
         .means("Design room temperature. Below the return temperature."),
     number("air_changes_per_hour", optional, 0, 20, unit::per_hour, &Room::air_changes)
         .in_register("air changes per hour", 2)
+        .left_out("by the [air of rooms](methods.md#ventilation)")
+        .means("Outside air, as room volumes an hour. Stated, it goes before every other way."),
+    resolved("house_air_changes", unit::per_hour, &Room::house_air)
+        .not_in_register("it follows from the house's permeability and the room's minimum"),
+    number("minimum_air_changes_per_hour", optional, 0, 10, unit::per_hour, &Room::minimum_air)
+        .in_register("minimum air changes", 2)
         .left_out("from `use`")
-        .means("Outside air, as room volumes an hour."),
+        .means(
+            "The least by EN 12831-1, for a room with windows; only where the room states no `air_changes_per_hour`."),
+    choice("flue", optional, "flue", &Room::flue, reference::flue_names)
+        .left_out("`none`")
+        .means("What takes air out of the room: `open_fireplace`, `open_flue`, `closed_stove`, `solid_fuel_boiler` or "
+               "`blocked_chimney`, which is one with a vent."),
+    number("flue_air_m3_per_h", depends, 0, 500, unit::cubic_metre_per_hour, &Room::flue_air)
+        .in_register("air taken by fires and flues", 0)
+        .left_out("from `flue`")
+        .means("How much it takes; only with `flue`."),
     mapping("mechanical_ventilation", depends)
         .left_out("none")
         .means("Fans that bring air in, instead of `air_changes_per_hour`."),
@@ -154,9 +169,13 @@ inline constexpr auto mechanical_ventilation = table(
         .means("Heat taken back from extract air, as in use; 0 without."),
     number("infiltration_per_hour", depends, 0, 20, unit::per_hour, &MechanicalVentilation::infiltration)
         .in_register("air changes by leaks", 2)
-        .left_out("from the house's leakage")
-        .means("Air straight from outdoors: leaks, and what extract alone draws in. Needed unless the conditions "
-               "hold a leakage."));
+        .left_out("by the standard; with a replaced table from the house's leakage")
+        .means("Air straight from outdoors: leaks, and what extract alone draws in."),
+    number("extract_per_hour", optional, 0, 20, unit::per_hour, &MechanicalVentilation::extract)
+        .in_register("air changes taken out by fans", 2)
+        .left_out("as much as they bring in")
+        .means(
+            "Air that the fans take out of the room. More out than in, over the house, draws air in from outdoors."));
 
 }  // namespace keys
 
