@@ -11,7 +11,7 @@ namespace loopfolio::job {
 
 namespace {
 
-constexpr yaml::FileKind kind_of_file{"a job file", "job files", "a job file starts with `loopfolio: 1`"};
+constexpr yaml::FileKind kind_of_file{"a job file", "job files", "a job file starts with `loopfolio: 2`"};
 
 void read_parts(const Mapping& top, Draft& draft) {
     read_parties(top, draft);

@@ -149,7 +149,8 @@ void check_air(const Mapping& m, const Room& room, const Conditions& conditions)
 /// A room that is designed for less than its use asks for may stay cold for whoever lives there next.
 void ask_about_temperature(const Mapping& m, const Room& room) {
     const auto usual = Temperature::from_celsius(reference::defaults_for(room.use).temperature_c);
-    if (!room.heated || !room.temperature.given() || room.temperature.value >= usual) return;
+    const bool explained = !room.temperature.source.empty();
+    if (!room.heated || !room.temperature.given() || room.temperature.value >= usual || explained) return;
     warn(m, "temperature_c", "lies under the " + in_celsius(usual) + " of a room of this use",
          "keep it where the household has agreed to it, and say so in its source");
 }

@@ -81,7 +81,7 @@ TEST_CASE("exit codes") {
 
 TEST_CASE("a job that fails does not stop the next, and leaves no file") {
     const Folder folder, out;
-    const std::string bad = folder.write("bad.yaml", "loopfolio: 1\n");
+    const std::string bad = folder.write("bad.yaml", "loopfolio: 2\n");
     const auto run = program({"pack", bad, example("manifold-flat"), "-o", out.path});
     CHECK(run.code == app::exit_invalid);
     CHECK(out.names() == std::vector<std::string>{"HEL-0152-A.json", "HEL-0152-A.pdf"});

@@ -218,7 +218,7 @@ TEST_CASE("an unheated space, the height of the house, air with fans") {
     job.conditions.height_above_station = measured(unit::metre(100.0));
     job.conditions.leakage_at_50_pa = measured(unit::per_hour(8.0));
     job.rooms[0].air_changes = {};
-    job.rooms[0].ventilation = job::MechanicalVentilation{measured(unit::per_hour(0.5)), share(0.7), {}};
+    job.rooms[0].ventilation = job::MechanicalVentilation{measured(unit::per_hour(0.5)), share(0.7), {}, {}};
     const auto once = design::resolve(job);
     auto again = once;
     design::derive(again);

@@ -26,6 +26,16 @@ const std::set<std::string_view>& in_words() {
     static const std::set<std::string_view> all{
         // heat loss
         "roof",
+        "permeability",
+        "minimum_air",
+        "leakage_of_room",
+        "windward",
+        "outdoor_air",
+        "changes_of_air",
+        "loss_in_house",
+        "air_at_once",
+        "air_of_house",
+        "air_adjustment",
         "floor",
         "thermal_bridges",
         "element",
@@ -85,6 +95,7 @@ const std::set<std::string_view>& in_words() {
         "hot_water_hours",
         "hot_water_electricity",
         "sound_power",
+        "sound_by_rule",
         "sound_far_enough",
         // season
         "season_flow",
@@ -154,12 +165,22 @@ job::Job short_of_heat() {
 }
 
 /// The examples, and houses that state every key.
+/// The same with fans that take heat back, and leaks that the job states.
+job::Job fans() {
+    auto job = brick_wall();
+    job.rooms[0].air_changes = {};
+    job.rooms[0].ventilation = job::MechanicalVentilation{
+        measured(unit::per_hour(0.5)), measured(0.7), measured(unit::per_hour(0.2)), {}};
+    return job;
+}
+
 const std::vector<House>& houses() {
     static const auto all = [] {
         std::vector<House> out;
         for (const auto& name : example_names()) out.push_back(house_of(name, design::resolve(example_job(name))));
         for (const auto& job : jobs_with_every_key()) out.push_back(house_of("every key", {job, job}));
         out.push_back(house_of("brick wall", design::resolve(brick_wall())));
+        out.push_back(house_of("fans", design::resolve(fans())));
         out.push_back(house_of("cycles", design::resolve(season_house({.least_share = 0.95}))));
         out.push_back(house_of("short of heat", design::resolve(short_of_heat())));
         return out;

@@ -52,7 +52,7 @@ std::string section(const House& house, int i) {
 }  // namespace
 
 std::string House::job() const {
-    std::string out = "loopfolio: 1\njob: {reference: HEL-0900, revision: A, design_date: 2026-11-02}\n";
+    std::string out = "loopfolio: 2\njob: {reference: HEL-0900, revision: A, design_date: 2026-11-02}\n";
     out += "firm: {name: " + scalar(firm) + ", address: " + list(address) + ", telephone: 01632 960 147}\n";
     out += "designer: {name: " + scalar(designer) + "}\nhousehold: {name: " + scalar(household) + ", contact: []}\n";
     out += "property: {address: " + list(address) + ", description: " + scalar(description) + "}\n";

@@ -123,7 +123,7 @@ TEST_CASE("texts, ids, names, dates and flags") {
          "`panel_21`, `panel_22`, `panel_33`, `column`, `towel_rail`, `convector`, `skirting`, `fan_radiator`, "
          "`fan_convector` or `underfloor` (emitter r1)\n"
          "    hint: did you mean `panel_22`?\n"},
-        {"loopfolio: 1", "loopfolio: 1\nplain_values: guessed",
+        {"loopfolio: 2", "loopfolio: 2\nplain_values: guessed",
          "2:15: error: plain_values = guessed: must be `measured`, `document` or `assumed`\n"
          "    hint: write one of them as it is here\n"},
     });

@@ -95,9 +95,10 @@ TEST_CASE("a number out of its range names the range, its unit and the likely sl
         {"outdoor_temperature_c: -3.2", "outdoor_temperature_c: 20",
          "8:26: error: conditions.outdoor_temperature_c = 20: must lie between -40 and 15 °C\n"
          "    hint: check the digits, and that it is in °C\n"},
-        {"loopfolio: 1", "loopfolio: 2",
-         "1:12: error: loopfolio = 2: must be 1\n"
-         "    hint: this program reads version 1 of the job file\n"},
+        {"loopfolio: 2", "loopfolio: 1",
+         "1:12: error: loopfolio = 1: must be 2\n"
+         "    hint: docs/job-file.md says what changed: in version 2 a room that states no air changes takes them by "
+         "EN 12831-1:2017\n"},
         {"heat_loss_w: 1180",
          "fabric: {era: from_2012, wall: cavity, glazing: triple, outside_walls: 2.5, roof: none, floor: none}",
          "16:76: error: rooms[0].fabric.outside_walls = 2.5: must be a whole number (room living)\n"

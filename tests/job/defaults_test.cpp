@@ -12,7 +12,7 @@ using namespace loopfolio::tests;
 namespace {
 
 /// A house of three rooms on two storeys that says what it can once.
-const std::string once = R"(loopfolio: 1
+const std::string once = R"(loopfolio: 2
 job: {reference: ONCE-1, revision: A, design_date: 2026-10-14}
 firm: {name: Fernhollow Heating}
 designer: {name: Ada Bramwell}
@@ -27,12 +27,14 @@ defaults:
   every_room:
     ceiling_height_m: 2.5
     air_changes_per_hour: {value: 0.8, basis: assumed, low: 0.5, high: 1.2}
-    fabric: {era: from_1930_to_1949, wall: cavity, glazing: double_from_2002, roof: none, floor: ground, outside_walls: 2}
+    fabric: {era: from_1930_to_1949, wall: cavity, glazing: double_from_2002, roof: none, floor: ground,
+             outside_walls: 2}
   every_emitter: {kind: panel_22, connection: copper_15, fittings: [{kind: lockshield_valve, count: 1}]}
   every_section: {pipe: copper_15, where: under the floor}
 rooms:
   - {id: living, name: Living room, use: living, storey: ground floor, floor_area_m2: 18}
-  - {id: garden, name: Garden room, use: living, storey: ground floor, group: extension, floor_area_m2: 12, fabric: {outside_walls: 3}}
+  - {id: garden, name: Garden room, use: living, storey: ground floor, group: extension, floor_area_m2: 12,
+     fabric: {outside_walls: 3}}
   - {id: bed, name: Bedroom, use: bedroom, storey: first floor, floor_area_m2: 14, air_changes_per_hour: 1.0}
   - {id: store, name: Store, use: store, storey: ground floor, floor_area_m2: 3, heated: false}
 emitters:

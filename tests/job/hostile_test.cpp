@@ -14,7 +14,7 @@ using tests::with;
 TEST_CASE("all that is wrong with a file is said in one run, in the order of the file") {
     std::string text = sample_job;
     const std::vector<std::pair<std::string, std::string>> slips{
-        {"loopfolio: 1", "loopfolio: 7"},
+        {"loopfolio: 2", "loopfolio: 7"},
         {"2026-10-14", "2026-13-14"},
         {"firm: {name: Fernhollow Heating}", "firm: {nam: Fernhollow Heating}"},
         {"outdoor_temperature_c: -3.2", "outdoor_temperature_c: -3,2"},
@@ -66,9 +66,9 @@ TEST_CASE("what is no job file at all") {
         std::string told;
     };
     const std::vector<Row> rows{
-        {"", "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 1`\n"},
+        {"", "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 2`\n"},
         {"# nothing\n---\n",
-         "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 1`\n"},
+         "job.yaml:1:1: error: the file is empty\n    hint: a job file starts with `loopfolio: 2`\n"},
         {std::string{"a: 1\nb: \0", 9},
          "job.yaml:2:4: error: holds the control character U+0000\n    hint: remove it\n"},
         {"a: \x1b[2J", "job.yaml:1:4: error: holds the control character U+001B\n    hint: remove it\n"},

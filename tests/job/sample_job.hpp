@@ -12,7 +12,7 @@
 namespace loopfolio::tests {
 
 /// The smallest job with one of everything that is required. Tests depend on its line numbers.
-inline const std::string sample_job = R"(loopfolio: 1
+inline const std::string sample_job = R"(loopfolio: 2
 job: {reference: MILL-014, revision: A, design_date: 2026-10-14}
 firm: {name: Fernhollow Heating}
 designer: {name: Ada Bramwell}

@@ -15,7 +15,7 @@ namespace {
 
 using Files = std::map<std::string, std::string>;
 
-const std::string tabled = R"(loopfolio: 1
+const std::string tabled = R"(loopfolio: 2
 job: {reference: TAB-1, revision: A, design_date: 2026-10-14}
 firm: {name: Fernhollow Heating}
 designer: {name: Ada Bramwell}

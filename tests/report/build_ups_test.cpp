@@ -21,8 +21,8 @@ job::Job job_in_depth() {
     job.conditions.height_above_station = measured(120.0 * unit::metre);
     job.conditions.heat_up = measured(11.0 * unit::watt_per_square_metre);
     auto& bed = job.rooms[3];
-    bed.ventilation = job::MechanicalVentilation{measured(0.4 * unit::per_hour), measured(0.7),
-                                                 measured(0.2 * unit::per_hour)};
+    bed.ventilation = job::MechanicalVentilation{
+        measured(0.4 * unit::per_hour), measured(0.7), measured(0.2 * unit::per_hour), {}};
     auto& wall = bed.elements[0];
     wall.u_value = {};
     wall.layers = {solid("plaster_dense", 13.0), solid("mineral_wool_board", 100.0), solid("brick_outer", 102.0)};

@@ -217,6 +217,8 @@ TEST_CASE("every method names a source that is listed") {
 TEST_CASE("the work list names what is new and what has to change") {
     job::Job job = sample_job();
     job.sections[3].existing = false;
+    // With the air changes of the replaced table the first length is past a limit.
+    job.conditions.air_by = reference::AirBy::bs_5449_1990;
     const study::Study s = studied(job);
     const auto tables = all_of<report::Table>(composed(s).parts[installer]);
     const auto lines = lines_of({"", "", {tables.at(0)}}, true);

@@ -44,7 +44,7 @@ inline std::vector<job::Job> failing_sources() {
     mixing.mixers.at(0).pump = weak_pump();
     auto usual = manifold_flat();
     usual.circulator.reset();
-    usual.heat_source->pressure_drop = measured(150.0 * unit::kilopascal);
+    usual.heat_source->pressure_drop = measured(400.0 * unit::kilopascal);
     usual.heat_source->pressure_drop_flow = measured(10.0 * unit::litre_per_minute);
     return {std::move(capacity), std::move(flow),        std::move(pump), std::move(primary),
             std::move(mixing),   with_maximum_drop(3.0), std::move(usual)};

@@ -8,6 +8,6 @@ namespace loopfolio::job {
 /// would be refused or would mean something else: a key goes, is needed that was not, takes a narrower range, or
 /// changes its unit, its meaning or what holds without it. A new key that may be left out, or a wider range, leaves
 /// it as it is.
-inline constexpr int job_format = 1;
+inline constexpr int job_format = 2;
 
 }  // namespace loopfolio::job

@@ -14,8 +14,9 @@ namespace keys {
 
 inline constexpr auto top = table(
     whole("loopfolio", always, job_format, job_format)
-        .advises("this program reads version 1 of the job file")
-        .means("Version of this format: `1`."),
+        .advises("docs/job-file.md says what changed: in version 2 a room that states no air changes takes them by "
+                 "EN 12831-1:2017")
+        .means("Version of this format: `2`."),
     mapping("job", always).means("Which job this is."),
     choice("plain_values", optional)
         .left_out("`measured`")
