@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <type_traits>
 #include <utility>
 
 /// What a job states once is copied into the tree of every item that leaves it out, before the items are read. The
@@ -113,22 +114,31 @@ Once layer_of(const Mapping& m, std::string_view key_of_item, std::string label,
     return {m.node, key_of_item, std::move(label)};
 }
 
+/// Reads the keys of an item that may be stated once; the others, such as its id, are not of this mapping.
+template <class Rows, class T>
+void read_known(const Mapping& m, const Rows& rows, T& out) {
+    each_row(rows, [&]<class Row>(const Row& row) {
+        if (row.read_by_hand || row.field.key.empty() || find_field(*m.keys, row.field.key) == nullptr) return;
+        if constexpr (!std::is_same_v<Row, Words>) read_row(m, row, out);
+    });
+}
+
 void try_room(const Mapping& m) {
     Room room;
-    read_keys(m, keys::room, room);
+    read_known(m, keys::room, room);
     if (const auto fabric = open_child(m, "fabric", group("every_fabric")); fabric && all_known(*fabric)) {
         Fabric read;
-        read_keys(*fabric, keys::fabric, read);
+        read_known(*fabric, keys::fabric, read);
     }
 }
 void try_emitter(const Mapping& m) {
     Emitter emitter;
-    read_keys(m, keys::emitter, emitter);
-    read_keys(m, keys::emitter_more, emitter);
+    read_known(m, keys::emitter, emitter);
+    read_known(m, keys::emitter_more, emitter);
 }
 void try_section(const Mapping& m) {
     Section section;
-    read_keys(m, keys::section, section);
+    read_known(m, keys::section, section);
 }
 
 std::span<Node> items_of(Node& root, std::string_view key) {
